@@ -1,0 +1,16 @@
+import { draftFindings } from './catalogue/draft.ts'
+import { formulaFindings } from './catalogue/formula.ts'
+import { proofFindings } from './catalogue/proof.ts'
+import { rowFindings } from './catalogue/rows.ts'
+import type { Entry } from './entry.ts'
+
+const entries = { ...draftFindings, ...formulaFindings, ...rowFindings, ...proofFindings }
+
+/** The name of a kind of finding, stable: scripts and accepted findings refer to it. */
+export type Code = keyof typeof entries
+
+/** What the sentences of a kind of finding need to know. */
+export type Parameters<C extends Code> = (typeof entries)[C] extends Entry<infer D> ? D : never
+
+/** Every kind of finding there is, by its code. */
+export const catalogue: { readonly [C in Code]: Entry<Parameters<C>> } = entries

@@ -1,0 +1,2 @@
+/** Findings about formula. */
+export const formulaFindings = {} as const

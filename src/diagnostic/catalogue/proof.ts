@@ -1,0 +1,2 @@
+/** Findings about proof. */
+export const proofFindings = {} as const

@@ -1,0 +1,2 @@
+/** Findings about rows. */
+export const rowFindings = {} as const

@@ -1,0 +1,30 @@
+import type Fraction from 'fraction.js'
+
+/** Lengths are kept in centimetres, masses in grams; counts and ratios are plain numbers. All are exact. */
+export type Kind = 'count' | 'number' | 'length' | 'mass'
+
+export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'yd'
+export type MassUnit = 'g' | 'kg' | 'oz' | 'lb'
+export type Unit = LengthUnit | MassUnit
+
+/** One entry for each size, in the draft's order of sizes. */
+export type PerSize<T> = readonly T[]
+
+/**
+ * A number for every size. `null` stands for a size to which it does not apply (`none`).
+ * `unit` is the unit it was written in, used only for printing; null for counts and ratios.
+ */
+export interface Numeric {
+  readonly kind: Kind
+  readonly unit: Unit | null
+  readonly bySize: PerSize<Fraction | null>
+}
+
+/** Words for every size. */
+export interface Words {
+  readonly kind: 'text'
+  readonly unit: null
+  readonly bySize: PerSize<string | null>
+}
+
+export type Value = Numeric | Words

@@ -1,0 +1,98 @@
+import type { Segment } from '../measure/segment.ts'
+import type { Kind, PerSize, Unit } from '../measure/value.ts'
+import type { LedgerRow } from '../rows/ledger.ts'
+import type { Block, Inline } from './node.ts'
+
+/**
+ * A pattern with every number settled: the only thing that a face (page, PDF, counts, proof) reads.
+ * Plain data: it survives JSON. Faces pick from it and compute nothing.
+ */
+export interface Pattern {
+  /** Short name in addresses and file names, from the draft's folder: `kelp-line-cowl`. */
+  readonly slug: string
+  readonly title: string
+  readonly summary: string | null
+  readonly terms: 'us' | 'uk'
+  readonly skill: 'basic' | 'easy' | 'intermediate' | 'complex' | null
+  /** ISO date, `2026-03-14`. */
+  readonly published: string | null
+  readonly edition: string | null
+  readonly changes: readonly Change[]
+  readonly sizes: readonly string[]
+  /** Lines of the sizes table: what each size fits, and the finished measures. One cell a size. */
+  readonly fits: readonly MeasureLine[]
+  readonly finished: readonly MeasureLine[]
+  readonly materials: Materials
+  readonly gauge: readonly GaugeLine[]
+  /** Generated from the rows: only what is used, in the order of the alphabet. */
+  readonly abbreviations: readonly Abbreviation[]
+  readonly cover: { readonly src: string; readonly alt: string } | null
+  readonly video: { readonly url: string; readonly at: Readonly<Record<string, string>> } | null
+  readonly body: readonly Block[]
+  readonly rows: readonly LedgerRow[]
+  readonly values: Readonly<Record<string, NamedValue>>
+  readonly yarn: Readonly<Record<string, YarnUse>>
+}
+
+export interface Change {
+  readonly edition: string
+  readonly date: string | null
+  readonly note: string
+}
+
+/** A measure with one cell for each size. `cells` are the same values as `value`, each on its own. */
+export interface MeasureLine {
+  readonly label: string
+  readonly value: ValueNode
+  readonly cells: PerSize<string>
+}
+
+export interface Materials {
+  readonly yarn: readonly YarnLine[]
+  /** `6.5 mm (US K-10½)` */
+  readonly hooks: readonly string[]
+  readonly notions: readonly string[]
+}
+
+export interface YarnLine {
+  /** What the rows call it: `main`. */
+  readonly as: string
+  /** `Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein` */
+  readonly description: string
+  /** Amount for each size, with a margin; null when it can't be estimated. */
+  readonly amount: ValueNode | null
+}
+
+/** `12 stitches and 8 rows = 10 cm (4 in)` with the hook and stitch it was measured in. */
+export interface GaugeLine {
+  readonly name: string | null
+  readonly text: string
+}
+
+export interface Abbreviation {
+  readonly abbreviation: string
+  readonly meaning: string
+}
+
+/** A printed value. Page and PDF show the same id with the same pieces; a test compares them. */
+export interface ValueNode {
+  readonly type: 'value'
+  readonly id: string
+  readonly segments: readonly Segment[]
+}
+
+/** A name of the grading block with its value, as numbers in `unit`; text for words. */
+export interface NamedValue {
+  readonly kind: Kind | 'text'
+  readonly unit: Unit | null
+  readonly bySize: PerSize<number | string | null>
+}
+
+export interface YarnUse {
+  readonly grams: PerSize<number>
+  /** Null where the draft does not give the skein's length. */
+  readonly metres: PerSize<number> | null
+  readonly skeins: PerSize<number> | null
+}
+
+export type { Block, Inline }
