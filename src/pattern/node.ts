@@ -7,13 +7,21 @@ import type { ValueNode } from './pattern.ts'
 export type Inline =
   | { readonly type: 'text'; readonly text: string }
   | ValueNode
-  | { readonly type: 'emphasis' | 'strong' | 'delete'; readonly children: readonly Inline[] }
+  | Marked<'emphasis'>
+  | Marked<'strong'>
+  | Marked<'delete'>
   | { readonly type: 'code'; readonly text: string }
   | { readonly type: 'break' }
   | { readonly type: 'link'; readonly href: string; readonly children: readonly Inline[] }
   | { readonly type: 'image'; readonly src: string; readonly alt: string }
   /** Words for some sizes only; `sizes` are positions in the list of sizes. */
   | { readonly type: 'onlyInline'; readonly sizes: readonly number[]; readonly children: readonly Inline[] }
+
+/** One member for each mark, so that `InlineOf` finds it by its type. */
+interface Marked<T extends 'emphasis' | 'strong' | 'delete'> {
+  readonly type: T
+  readonly children: readonly Inline[]
+}
 
 export type Block =
   | { readonly type: 'heading'; readonly depth: number; readonly id: string; readonly children: readonly Inline[] }
