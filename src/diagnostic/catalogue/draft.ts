@@ -1,10 +1,76 @@
 import { entry } from '../entry.ts'
 
-/** Findings about the file and its front matter. */
+type Nothing = Record<never, never>
+
+const start =
+  'A draft starts with a block between two lines of `---` that gives at least `title: …` and `sizes: [ … ]`.'
+
+/** Findings about the file, its front matter and its Markdown. */
 export const draftFindings = {
-  'draft-empty': entry<Record<never, never>>({
+  'draft-empty': entry<Nothing>({
     severity: 'error',
     says: () => 'This draft is empty.',
-    hint: () => 'Start with a front matter block that gives at least `title` and `sizes`.',
+    hint: () => start,
+  }),
+  'draft-too-long': entry<{ megabytes: string; limit: string }>({
+    severity: 'error',
+    says: ({ megabytes, limit }) => `This draft is ${megabytes} MB long; a draft may have up to ${limit} MB of text.`,
+    hint: () => 'Keep pictures in files of their own beside the draft, and put each pattern in a draft of its own.',
+  }),
+  'draft-not-text': entry<Nothing>({
+    severity: 'error',
+    says: () => 'This file is not text in UTF-8, so it can’t be read as a draft.',
+    hint: () => 'Save it again from your editor with the encoding “UTF-8”.',
+  }),
+  'front-matter-missing': entry<Nothing>({
+    severity: 'error',
+    says: () => 'This draft does not start with a front matter block.',
+    hint: () => start,
+  }),
+  'front-matter-unclosed': entry<Nothing>({
+    severity: 'error',
+    says: () => 'The front matter block that opens here is never closed.',
+    hint: () => 'Put a line with only `---` after its last key.',
+  }),
+  'front-matter-unreadable': entry<{ problem: string }>({
+    severity: 'error',
+    says: ({ problem }) => `The front matter can’t be read here: ${problem}.`,
+    hint: () => 'Write each fact as `key: value` on a line of its own; put text with a colon or a # in quotes.',
+  }),
+  'key-unknown': entry<{ key: string; within: string | null; nearest: string | undefined }>({
+    severity: 'error',
+    says: ({ key, within }) =>
+      within === null ? `The front matter has no key “${key}”.` : `“${within}” has no key “${key}”.`,
+    hint: ({ nearest }) =>
+      nearest === undefined ? 'Remove it, or move it into the text.' : `Write \`${nearest}\` instead.`,
+  }),
+  'key-missing': entry<{ key: string }>({
+    severity: 'error',
+    says: ({ key }) => `“${key}” is missing from the front matter.`,
+    hint: ({ key }) => `Add a line \`${key.split(' ').at(-1) ?? key}: …\`.`,
+  }),
+  'fact-wrong': entry<{ key: string; problem: string }>({
+    severity: 'error',
+    says: ({ key, problem }) => `“${key}” ${problem}.`,
+  }),
+  'size-twice': entry<{ size: string }>({
+    severity: 'error',
+    says: ({ size }) => `The size “${size}” is listed twice.`,
+    hint: () => 'Give each size a name of its own.',
+  }),
+  'size-unknown': entry<{ size: string; nearest: string | undefined }>({
+    severity: 'error',
+    says: ({ size }) => `There is no size “${size}” in this draft.`,
+    hint: ({ nearest }) => (nearest === undefined ? undefined : `Write “${nearest}” instead.`),
+  }),
+  'placeholder-unclosed': entry<Nothing>({
+    severity: 'error',
+    says: () => 'A placeholder opens here and is never closed.',
+    hint: () => 'Close it with `}}`, or write `\\{{` to print two braces.',
+  }),
+  'directive-without-sizes': entry<Nothing>({
+    severity: 'error',
+    says: () => 'This passage does not say for which sizes it is.',
+    hint: () => 'Write `{only="…"}` with the names of the sizes, separated by commas.',
   }),
 } as const

@@ -1,0 +1,108 @@
+import { z } from 'zod'
+
+/**
+ * The facts of a draft, as its front matter must state them. Text that holds a formula or a measure
+ * stays text here; later phases read it with its place in the file.
+ */
+
+const words = z.string().trim().min(1, 'needs some text')
+/** YAML reads `edition: 1.1` or a size `4` as a number; a designer means the text. */
+const wordsOrNumber = z.union([words, z.number()]).transform(String)
+const date = z
+  .string()
+  .refine(
+    (value) => /^\d{4}-\d{2}-\d{2}$/.test(value) && !Number.isNaN(Date.parse(value)),
+    'needs a date such as 2026-03-14',
+  )
+
+const swatch = z.strictObject({
+  stitches: wordsOrNumber.optional(),
+  rows: wordsOrNumber.optional(),
+  hook: wordsOrNumber.optional(),
+  /** The stitch or stitch pattern that it is worked in. */
+  in: words.optional(),
+  size: words.optional(),
+  weight: wordsOrNumber.optional(),
+})
+
+const yarn = z.strictObject({
+  as: words.default('main'),
+  category: z.union([z.number().int().min(0).max(7), words]).optional(),
+  fibre: words.optional(),
+  skein: z.strictObject({ weight: words.optional(), length: words.optional() }).optional(),
+})
+
+const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
+const claim = z.strictObject({ claims: words, over: words })
+
+const facts = z.strictObject({
+  title: words,
+  summary: words.optional(),
+  published: date.optional(),
+  edition: wordsOrNumber.optional(),
+  changes: z.array(change).default([]),
+  skill: z.enum(['basic', 'easy', 'intermediate', 'complex']).optional(),
+  terms: z.enum(['us', 'uk']).default('us'),
+  sizes: z.array(wordsOrNumber).min(1, 'needs at least one size').max(24, 'holds more sizes than a page can show (24)'),
+  fits: z.strictObject({ table: words, sizes: z.array(wordsOrNumber) }).optional(),
+  swatch: z.record(z.string(), swatch).default({}),
+  yarn: z.array(yarn).default([]),
+  hooks: z.array(wordsOrNumber).default([]),
+  notions: z.array(words).default([]),
+  sample: z.strictObject({ size: wordsOrNumber, used: z.record(z.string(), words) }).optional(),
+  finished: z.record(z.string(), z.union([wordsOrNumber, claim])).default({}),
+  reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
+  cover: z.strictObject({ src: words, alt: words }).optional(),
+  video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),
+  finish: z.array(words).default([]),
+})
+
+/** The facts of a draft, checked. A single swatch is the map with the one name `''`. */
+export type Facts = z.infer<typeof facts>
+export type SwatchFacts = z.infer<typeof swatch>
+export type YarnFacts = z.infer<typeof yarn>
+export type FactsIssue = z.core.$ZodIssue
+
+/** Checks what the front matter says; the issues' paths are those of `raw`. */
+export function checkFacts(raw: unknown): { facts: Facts | null; issues: readonly FactsIssue[] } {
+  const single = hasSingleSwatch(raw)
+  const result = facts.safeParse(single ? { ...raw, swatch: { '': raw.swatch } } : raw)
+  if (result.success) return { facts: result.data, issues: [] }
+  const issues = single ? result.error.issues.map(withoutSwatchName) : result.error.issues
+  return { facts: null, issues }
+}
+
+const swatchKeys: ReadonlySet<string> = new Set(Object.keys(swatch.shape))
+
+/** `swatch:` is one swatch when it has a swatch's own keys, else a map of named ones. */
+function hasSingleSwatch(raw: unknown): raw is { swatch: unknown } {
+  if (typeof raw !== 'object' || raw === null || !('swatch' in raw)) return false
+  const written = raw.swatch
+  if (typeof written !== 'object' || written === null) return true
+  const entries = Object.entries(written)
+  return entries.some(([key, value]) => swatchKeys.has(key) || typeof value !== 'object')
+}
+
+function withoutSwatchName(issue: FactsIssue): FactsIssue {
+  const [first, , ...rest] = issue.path
+  return first === 'swatch' ? { ...issue, path: [first, ...rest] } : issue
+}
+
+/** Keys that a mapping of the front matter may have, by the mapping's path; for offering the nearest one. */
+export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
+  const [first] = path
+  if (first === undefined) return Object.keys(facts.shape)
+  if (first === 'swatch') return [...swatchKeys]
+  if (first === 'yarn') return Object.keys(path.includes('skein') ? { weight: 0, length: 0 } : yarn.shape)
+  if (first === 'changes') return Object.keys(change.shape)
+  if (first === 'finished') return Object.keys(claim.shape)
+  return (
+    {
+      fits: ['table', 'sizes'],
+      sample: ['size', 'used'],
+      reader: ['from', 'to'],
+      cover: ['src', 'alt'],
+      video: ['url', 'at'],
+    }[String(first)] ?? []
+  )
+}
