@@ -1,0 +1,29 @@
+import type { Segment } from '../measure/segment.ts'
+
+/**
+ * The class names that the size switch works by: `s s3` shows only for the size at position 3, `c` only
+ * where all sizes stand side by side, `only s0 s2` only for the sizes named.
+ */
+
+/** Classes of a printed piece; null where it shows in every view and needs no element of its own. */
+export function segmentClass(show: Segment['show']): readonly string[] | null {
+  if (show === 'always') return null
+  return show === 'columns' ? ['c'] : sizeClass(show)
+}
+
+/** Classes of what belongs to one size: a figure, a cell, a column. `size` is a position. */
+export function sizeClass(size: number): readonly string[] {
+  return ['s', `s${size}`]
+}
+
+/** Classes of what is for some sizes only, as positions; none when it is for all. */
+export function onlyClass(sizes: readonly number[] | null): readonly string[] {
+  return sizes === null ? [] : ['only', ...sizes.map((size) => `s${size}`)]
+}
+
+const list = new Intl.ListFormat('en-GB', { type: 'conjunction' })
+
+/** `Child and Adult L only`: said beside the words where all sizes are shown. Positions without a name are left out. */
+export function onlyLabel(sizes: readonly number[], names: readonly string[]): string {
+  return `${list.format(sizes.flatMap((size) => names[size] ?? []))} only`
+}

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest'
+import type { Inline } from '../../src/pattern/node.ts'
+import { htmlOfLine, text } from './to-html.ts'
+
+const cases: readonly [what: string, node: Inline, html: string][] = [
+  ['text, escaped', text('a < b & c'), 'a &#x3C; b &#x26; c'],
+  ['text that looks like HTML', text('<b>no</b>'), '&#x3C;b>no&#x3C;/b>'],
+  ['text that looks like Markdown', text('*sk 2* {{x}}'), '*sk 2* {{x}}'],
+  ['emphasis', { type: 'emphasis', children: [text('a')] }, '<em>a</em>'],
+  ['strong', { type: 'strong', children: [text('a')] }, '<strong>a</strong>'],
+  ['deleted', { type: 'delete', children: [text('a')] }, '<del>a</del>'],
+  ['code', { type: 'code', text: '{{x}}' }, '<code>{{x}}</code>'],
+  ['line break', { type: 'break' }, '<br>'],
+  ['picture', { type: 'image', src: './cord.jpg', alt: 'The cord' }, '<img src="./cord.jpg" alt="The cord">'],
+  [
+    'value with a figure for each size',
+    {
+      type: 'value',
+      id: 'v1',
+      segments: [
+        { text: '52', show: 0 },
+        { text: ' (', show: 'columns' },
+        { text: '60', show: 1 },
+        { text: ') ', show: 'columns' },
+        { text: 'cm', show: 'always' },
+      ],
+    },
+    '<span class="value" data-v="v1"><span class="s s0">52</span><span class="c"> (</span><span class="s s1">60</span><span class="c">) </span>cm</span>',
+  ],
+  [
+    'value that is the same for all sizes',
+    { type: 'value', id: 'v2', segments: [{ text: '24 cm', show: 'always' }] },
+    '<span class="value" data-v="v2">24 cm</span>',
+  ],
+  [
+    'words for one size',
+    { type: 'onlyInline', sizes: [2], children: [text('Skip it.')] },
+    '<span class="only s2"><span class="only-for c">Adult L only: </span>Skip it.</span>',
+  ],
+  [
+    'words for two sizes',
+    { type: 'onlyInline', sizes: [0, 2], children: [text('Skip it.')] },
+    '<span class="only s0 s2"><span class="only-for c">Child and Adult L only: </span>Skip it.</span>',
+  ],
+]
+
+describe('a line of text', () => {
+  test.each(cases)('%s', (_, node, html) => {
+    expect(htmlOfLine(node)).toBe(html)
+  })
+})
+
+describe('links', () => {
+  test.each([
+    'https://example.org/a?b=c',
+    'http://example.org',
+    'mailto:hello@example.org',
+    '../tide-line/',
+    '/patterns/',
+    '#cowl-rnd-2',
+    'notes.html',
+  ])('%s is kept', (href) => {
+    expect(htmlOfLine({ type: 'link', href, children: [text('a')] })).toBe(`<a href="${href}">a</a>`)
+  })
+
+  test.each([
+    'javascript:alert(1)',
+    'JavaScript:alert(1)',
+    ' javascript:alert(1)',
+    'java\nscript:alert(1)',
+    'data:text/html,x',
+    'vbscript:x',
+    'file:///etc/hosts',
+    'relative:x',
+    'http://',
+  ])('%j keeps its words only', (href) => {
+    expect(htmlOfLine({ type: 'link', href, children: [text('a')] })).toBe('<span>a</span>')
+  })
+})
+
+describe('pictures', () => {
+  test.each(['./a.jpg', '../a.png', 'a b.jpg', '/a.svg'])('%j is shown', (src) => {
+    expect(htmlOfLine({ type: 'image', src, alt: 'The cord' })).toContain('<img ')
+  })
+
+  test.each([
+    'https://example.org/a.jpg',
+    '//example.org/a.jpg',
+    '\\\\example.org\\a.jpg',
+    'data:image/png;base64,AA',
+    'javascript:alert(1)',
+  ])('%j, from elsewhere, keeps its words only', (src) => {
+    expect(htmlOfLine({ type: 'image', src, alt: 'The cord' })).toBe('The cord')
+  })
+})
