@@ -1,0 +1,90 @@
+import type Fraction from 'fraction.js'
+import { agree, always, columns, notForThisSize, onceOrColumns } from './columns.ts'
+import type { Format } from './format.ts'
+import { printDecimal, printMixed } from './number.ts'
+import { usualStep } from './precision.ts'
+import { roundToStep } from './rounding.ts'
+import type { Segment } from './segment.ts'
+import { textForSize } from './segment.ts'
+import { fromBase, units } from './units.ts'
+import type { Numeric, PerSize, Unit, Value } from './value.ts'
+import { asOrdinal, inWords } from './words.ts'
+
+/** The unit of the other system that stands in brackets. Millimetres are hook sizes and stand alone. */
+const partners: Readonly<Record<Unit, Unit | null>> = {
+  mm: null,
+  cm: 'in',
+  m: 'yd',
+  in: 'cm',
+  yd: 'm',
+  g: 'oz',
+  kg: 'lb',
+  oz: 'g',
+  lb: 'kg',
+}
+
+const decimals = { ratio: 2, metric: 2, hook: 3 } as const
+
+/**
+ * A value as it is printed, in pieces for one size or all: `60 (72, 84)`, `24 cm (9½ in)`,
+ * `52 (60, 68) cm [20½ (23½, 26¾) in]`. A value that is the same for every size stands once; `–` is a
+ * size to which it does not apply. A count must be whole, and the format must suit the kind
+ * (for `skeins` the value is a count of skeins).
+ */
+export function printMeasure(value: Value, format: Format | null): readonly Segment[] {
+  if (value.bySize.every((cell) => cell === null)) return [always(notForThisSize)]
+  if (value.kind === 'text') return onceOrColumns(value.bySize.map((text) => text ?? notForThisSize))
+  if (format?.kind === 'skeins') return skeins(value)
+  if (format?.kind === 'unit') return inOneUnit(value, format.unit, format.step)
+  if (value.kind === 'length' || value.kind === 'mass') return measure(value)
+  return onceOrColumns(value.bySize.map((number) => plain(number, format)))
+}
+
+/** One text for each size, as it reads on its own: the cells of a table. */
+export function cellsOf(segments: readonly Segment[], sizes: number): PerSize<string> {
+  return Array.from({ length: sizes }, (_, size) => textForSize(segments, size))
+}
+
+function plain(number: Fraction | null, format: Format | null): string {
+  if (number === null) return notForThisSize
+  if (format?.kind === 'words') return inWords(number.valueOf())
+  if (format?.kind === 'ordinal') return asOrdinal(number.valueOf())
+  return printDecimal(number, decimals.ratio)
+}
+
+function measure(value: Numeric): readonly Segment[] {
+  const unit = value.unit ?? (value.kind === 'length' ? 'cm' : 'g')
+  const partner = partners[unit]
+  if (partner === null) return inOneUnit(value, unit, null)
+  const first = amounts(value, unit, null)
+  const second = amounts(value, partner, null)
+  if (agree(first) && agree(second)) return [always(`${first[0]} ${unit} (${second[0]} ${partner})`)]
+  return [...columns(first), always(` ${unit} [`), ...columns(second), always(` ${partner}]`)]
+}
+
+function inOneUnit(value: Numeric, unit: Unit, step: Fraction | null): readonly Segment[] {
+  return [...onceOrColumns(amounts(value, unit, step)), always(` ${unit}`)]
+}
+
+/** The numbers in a unit, without it. A step that was asked for is kept; otherwise the usual one. */
+function amounts(value: Numeric, unit: Unit, step: Fraction | null): PerSize<string> {
+  const inUnit = value.bySize.map((base) => (base === null ? null : fromBase(base, unit)))
+  if (unit === 'mm') return inUnit.map((amount) => numberOrDash(amount, step, false))
+  const fineness = step ?? usualStep(unit, value.bySize, inUnit)
+  return inUnit.map((amount) => numberOrDash(amount, fineness, units[unit].system === 'imperial'))
+}
+
+function numberOrDash(amount: Fraction | null, step: Fraction | null, asFraction: boolean): string {
+  if (amount === null) return notForThisSize
+  const rounded = step === null ? amount : roundToStep(amount, step)
+  if (asFraction) return printMixed(rounded)
+  return printDecimal(rounded, step === null ? decimals.hook : decimals.metric)
+}
+
+/** `3 skeins`; where one size takes one and another takes more, each size has its own word. */
+function skeins(value: Numeric): readonly Segment[] {
+  const numbers = value.bySize.map((number) => plain(number, null))
+  const words = numbers.map((number) => (number === '1' ? 'skein' : 'skeins'))
+  if (!agree(words)) return onceOrColumns(numbers.map((number, size) => `${number} ${words[size]}`))
+  return [...onceOrColumns(numbers), always(` ${words[0]}`)]
+}
