@@ -6,7 +6,7 @@ import { nearest } from '../diagnostic/nearest.ts'
 import { type Draft, spanOf } from './draft.ts'
 
 /** `:sizes[…]{only="…"}` in a line, or `:::sizes{only="…"}` around a passage. */
-export type OnlySizes = TextDirective | ContainerDirective
+export type OnlySizes = (TextDirective | ContainerDirective) & { name: 'sizes' }
 
 export function isOnlySizes(node: Nodes): node is OnlySizes {
   return (node.type === 'textDirective' || node.type === 'containerDirective') && node.name === 'sizes'

@@ -1,0 +1,101 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join, relative, resolve, sep } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import type { Loader, LoaderContext } from 'astro/loaders'
+import { createSource, type Diagnostic } from '../src/diagnostic/index.ts'
+import { findFrontMatter } from '../src/pattern/front-matter.ts'
+import type { Pattern } from '../src/pattern/pattern.ts'
+import { type Finding, findingsOf } from '../src/proof/finding.ts'
+
+/** What a page gets of a draft: the pattern, or why there is none. */
+export interface DraftEntry extends Record<string, unknown> {
+  readonly pattern: Pattern | null
+  readonly findings: readonly Finding[]
+  readonly coverImage?: string
+}
+
+/**
+ * Loads every `<base>/<slug>/index.md` as a draft. In a build one draft with errors stops the build,
+ * after all have been read, so that no draft's findings hide another's; in preview it shows them.
+ */
+export function drafts({ base }: { base: string }): Loader {
+  return {
+    name: 'drafts',
+    load: async (context) => {
+      const folder = resolve(fileURLToPath(context.config.root), base)
+      context.store.clear()
+      const faulty: string[] = []
+      for (const slug of slugsIn(folder)) {
+        if (!(await loadDraft(slug, folder, context))) faulty.push(slug)
+      }
+      if (context.watcher === undefined && faulty.length > 0) {
+        throw new Error(`These drafts have errors: ${faulty.join(', ')}. Nothing was published.`)
+      }
+      watch(folder, context)
+    },
+  }
+}
+
+/** Folders with an `index.md`, in the order of the alphabet. */
+function slugsIn(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort()
+}
+
+/** Puts one draft into the store; says whether it is free of errors. */
+async function loadDraft(slug: string, folder: string, context: LoaderContext): Promise<boolean> {
+  const path = join(folder, slug, 'index.md')
+  const text = readText(path)
+  if (text === null) return true
+  const rendered = await context.renderMarkdown(withoutFacts(text), { fileURL: pathToFileURL(path) })
+  const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
+  const filePath = relative(fileURLToPath(context.config.root), path)
+  const findings = findingsOf(createSource(filePath, text), pattern?.sizes ?? [], diagnostics)
+  const entry: DraftEntry = { pattern, findings, ...(pattern?.cover ? { coverImage: pattern.cover.src } : {}) }
+  const data = await context.parseData({ id: slug, data: entry, filePath })
+  const body = { html: rendered.html, metadata: { ...rendered.metadata, frontmatter: {} } }
+  context.store.set({ id: slug, data, filePath, rendered: body, assetImports: rendered.metadata?.imagePaths ?? [] })
+  return diagnostics.every((diagnostic) => diagnostic.severity !== 'error')
+}
+
+function readText(path: string): string | null {
+  try {
+    return readFileSync(path, 'utf8')
+  } catch {
+    return null
+  }
+}
+
+/** The host would cut the front matter off and move every offset; blank lines in its place keep them. */
+function withoutFacts(text: string): string {
+  const { value } = findFrontMatter(createSource('', text))
+  const end = value?.bodyStart ?? 0
+  return text.slice(0, end).replace(/[^\r\n]/g, ' ') + text.slice(end)
+}
+
+/** What the remark plugin left in the front matter. */
+function resolved(frontmatter: Record<string, unknown> | undefined): { pattern: Pattern | null; diagnostics: readonly Diagnostic[] } {
+  const left: unknown = frontmatter?.['sizewright']
+  if (!isResolved(left)) throw new Error('The remark plugin of sizewright is not in this site’s Markdown configuration.')
+  return left
+}
+
+function isResolved(value: unknown): value is { pattern: Pattern | null; diagnostics: readonly Diagnostic[] } {
+  return typeof value === 'object' && value !== null && 'pattern' in value && 'diagnostics' in value
+}
+
+function watch(folder: string, context: LoaderContext): void {
+  context.watcher?.add(folder)
+  const reload = async (path: string): Promise<void> => {
+    const [slug, file] = relative(folder, path).split(sep)
+    if (slug !== undefined && slug !== '..' && file === 'index.md') await loadDraft(slug, folder, context)
+  }
+  context.watcher?.on('change', reload)
+  context.watcher?.on('add', reload)
+  context.watcher?.on('unlink', (path) => {
+    const [slug, file] = relative(folder, path).split(sep)
+    if (slug !== undefined && file === 'index.md') context.store.delete(slug)
+  })
+}

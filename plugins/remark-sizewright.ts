@@ -1,0 +1,55 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { basename, dirname } from 'node:path'
+import type { Root } from 'mdast'
+import type { Processor } from 'unified'
+import type { VFile } from 'vfile'
+import { createSource } from '../src/diagnostic/index.ts'
+import { toMdast } from '../src/html/index.ts'
+import { resolveDraft } from '../src/pattern/resolve.ts'
+import { outcomes } from './outcomes.ts'
+import { addDraftSyntax } from './syntax.ts'
+
+/**
+ * The bridge between a Markdown pipeline and the grading core. The text it meets is a draft; it leaves
+ * the resolved pattern's text in the tree, and the pattern itself, with its findings, in
+ * `file.data.sizewright` (in Astro also as `sizewright` in the page's front matter).
+ *
+ *     Ch {{rim_sts}}.   →   <p>Ch <span class="value">60 (72, 84)</span>.</p>
+ */
+export function remarkSizewright(this: Processor): (tree: Root, file: VFile) => void {
+  addDraftSyntax(this.data())
+  return (tree, file) => {
+    const { text, shift } = wholeDraft(file)
+    const slug = slugOf(file)
+    const source = createSource(file.path ?? slug, text)
+    const { value: pattern, diagnostics } = resolveDraft({ source, slug, parse: () => ({ tree, shift }) })
+    outcomes.set(slug, { source, pattern, diagnostics })
+    tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
+    handOn(file, { pattern, diagnostics })
+  }
+}
+
+/**
+ * The draft as it stands in its file, and what brings the tree's offsets back to it. A host may hand
+ * over the whole file, the file with the front matter blanked, or the body alone.
+ */
+function wholeDraft(file: VFile): { text: string; shift: number } {
+  const given = String(file.value)
+  if (/^\uFEFF?---/.test(given) || file.path === undefined || !existsSync(file.path)) return { text: given, shift: 0 }
+  const text = readFileSync(file.path, 'utf8')
+  return { text, shift: text.endsWith(given) ? text.length - given.length : 0 }
+}
+
+/** `content/patterns/tide-line/index.md` and `tide-line.md` are both `tide-line`. */
+function slugOf(file: VFile): string {
+  const stem = file.stem ?? 'pattern'
+  return stem === 'index' && file.path !== undefined ? basename(dirname(file.path)) : stem
+}
+
+function handOn(file: VFile, sizewright: unknown): void {
+  file.data['sizewright'] = sizewright
+  const astro = file.data['astro']
+  if (typeof astro === 'object' && astro !== null && 'frontmatter' in astro) {
+    Object.assign(astro.frontmatter ?? {}, { sizewright })
+  }
+}

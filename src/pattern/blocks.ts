@@ -1,0 +1,113 @@
+import GithubSlugger from 'github-slugger'
+import type { List, Nodes, Paragraph, RootContent, Table } from 'mdast'
+import { toString as plainText } from 'mdast-util-to-string'
+import type { Span } from '../diagnostic/index.ts'
+import type { Ledger, WrittenRow } from '../rows/ledger.ts'
+import { bodyNodes, spanOf, textAt } from './draft.ts'
+import { inlines, type Printing, sourceInlines } from './inlines.ts'
+import type { Block, RowBlock } from './node.ts'
+import { isOnlySizes, sizesOf } from './only.ts'
+
+interface Building {
+  readonly printing: Printing
+  readonly ledger: Ledger
+  readonly slugger: GithubSlugger
+  readonly only: readonly number[] | null
+}
+
+/** The text of a pattern in our own nodes: rows as rows, all else as the designer's prose. */
+export function buildBlocks(ledger: Ledger, printing: Printing): Block[] {
+  const building: Building = { printing, ledger, slugger: new GithubSlugger(), only: null }
+  return bodyNodes(printing.draft).flatMap((node) => block(node, building))
+}
+
+function block(node: RootContent, building: Building): Block[] {
+  const { printing } = building
+  switch (node.type) {
+    case 'heading': {
+      const id = building.slugger.slug(plainText(node))
+      // The page's own title is the only heading of depth 1.
+      return [{ type: 'heading', depth: Math.max(node.depth, 2), id, children: inlines(node.children, printing) }]
+    }
+    case 'paragraph':
+      return paragraph(node, spanOf(printing.draft, node), building)
+    case 'list':
+      return list(node, building)
+    case 'table':
+      return [table(node, printing)]
+    case 'blockquote':
+      return [{ type: 'quote', children: node.children.flatMap((child) => block(child, building)) }]
+    case 'code':
+      return node.lang === 'grading' ? [] : [{ type: 'codeBlock', text: node.value }]
+    case 'thematicBreak':
+      return [{ type: 'rule' }]
+    case 'containerDirective':
+      return directive(node, building)
+    case 'definition':
+    case 'yaml':
+      return []
+    default:
+      return [{ type: 'paragraph', children: sourceInlines(spanOf(printing.draft, node), [node], [], printing) }]
+  }
+}
+
+/** A paragraph may hold prose, rows, or prose with rows below it; its rows never share a block. */
+function paragraph(node: Paragraph, at: Span, building: Building): Block[] {
+  const rows = rowsWithin(at, building.ledger)
+  const first = rows[0]
+  if (first === undefined) return [{ type: 'paragraph', children: inlines(node.children, building.printing) }]
+  const before = { start: at.start, end: first.at.start }
+  const lead = textAt(building.printing.draft, before).trim() === '' ? [] : sourceInlines(before, node.children, [], building.printing)
+  const prose: Block[] = lead.length === 0 ? [] : [{ type: 'paragraph', children: lead }]
+  return [...prose, ...rows.map((row) => rowBlock(row, node, building))]
+}
+
+function rowsWithin(at: Span, ledger: Ledger): WrittenRow[] {
+  return ledger.written.filter((row) => row.at.start >= at.start && row.at.end <= at.end)
+}
+
+function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, only }: Building): RowBlock {
+  const show = (at: Span | null) => (at === null ? [] : sourceInlines(at, [node], row.lists, printing))
+  const entry = ledger.rows[row.entries[0]]
+  const name = `${entry?.piece ?? ''} ${entry?.label ?? 'row'}`.trim()
+  return {
+    type: 'row',
+    id: slugger.slug(name),
+    label: show(row.label),
+    steps: show(row.steps),
+    stated: show(row.stated),
+    entries: row.entries,
+    only,
+  }
+}
+
+/** A list whose items are rows is not a list to the reader: the rows stand on their own. */
+function list(node: List, building: Building): Block[] {
+  const holdsRows = rowsWithin(spanOf(building.printing.draft, node), building.ledger).length > 0
+  const items = node.children.map((item) =>
+    item.children.flatMap((child, index) => {
+      if (child.type !== 'paragraph') return block(child, building)
+      const start = holdsRows && index === 0 ? item : child
+      const at = { start: spanOf(building.printing.draft, start).start, end: spanOf(building.printing.draft, child).end }
+      return paragraph(child, at, building)
+    }),
+  )
+  if (holdsRows) return items.flat()
+  return [{ type: 'list', ordered: node.ordered === true, start: node.start ?? 1, items }]
+}
+
+function table(node: Table, printing: Printing): Block {
+  const [head, ...rows] = node.children.map((row) => row.children.map((cell) => inlines(cell.children, printing)))
+  return { type: 'table', align: node.align ?? [], head: head ?? [], rows }
+}
+
+/** A container that is not ours goes back to the words it was written with, its contents kept. */
+function directive(node: Extract<RootContent, { type: 'containerDirective' }>, building: Building): Block[] {
+  if (isOnlySizes(node)) {
+    const sizes = sizesOf(building.printing.draft, node).value
+    return [{ type: 'only', sizes, children: node.children.flatMap((child) => block(child, { ...building, only: sizes })) }]
+  }
+  const fence = (text: string): Block => ({ type: 'paragraph', children: [{ type: 'text', text }] })
+  const opening = textAt(building.printing.draft, spanOf(building.printing.draft, node)).split('\n', 1)[0] ?? ''
+  return [fence(opening), ...node.children.flatMap((child) => block(child, building)), fence(':::')]
+}
