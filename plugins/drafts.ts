@@ -76,9 +76,13 @@ function withoutFacts(text: string): string {
 }
 
 /** What the remark plugin left in the front matter. */
-function resolved(frontmatter: Record<string, unknown> | undefined): { pattern: Pattern | null; diagnostics: readonly Diagnostic[] } {
-  const left: unknown = frontmatter?.['sizewright']
-  if (!isResolved(left)) throw new Error('The remark plugin of sizewright is not in this site’s Markdown configuration.')
+function resolved(frontmatter: Record<string, unknown> | undefined): {
+  pattern: Pattern | null
+  diagnostics: readonly Diagnostic[]
+} {
+  const left: unknown = frontmatter?.sizewright
+  if (!isResolved(left))
+    throw new Error('The remark plugin of sizewright is not in this site’s Markdown configuration.')
   return left
 }
 

@@ -47,8 +47,8 @@ function slugOf(file: VFile): string {
 }
 
 function handOn(file: VFile, sizewright: unknown): void {
-  file.data['sizewright'] = sizewright
-  const astro = file.data['astro']
+  file.data.sizewright = sizewright
+  const astro = file.data.astro
   if (typeof astro === 'object' && astro !== null && 'frontmatter' in astro) {
     Object.assign(astro.frontmatter ?? {}, { sizewright })
   }

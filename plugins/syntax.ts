@@ -10,6 +10,10 @@ import 'remark-stringify'
 /** Teaches a unified processor the two things that a draft has beside Markdown: placeholders and `:sizes` directives. */
 export function addDraftSyntax(data: Data): void {
   data.micromarkExtensions = [...(data.micromarkExtensions ?? []), placeholderSyntax(), directive()]
-  data.fromMarkdownExtensions = [...(data.fromMarkdownExtensions ?? []), placeholderFromMarkdown(), directiveFromMarkdown()]
+  data.fromMarkdownExtensions = [
+    ...(data.fromMarkdownExtensions ?? []),
+    placeholderFromMarkdown(),
+    directiveFromMarkdown(),
+  ]
   data.toMarkdownExtensions = [...(data.toMarkdownExtensions ?? []), placeholderToMarkdown(), directiveToMarkdown()]
 }

@@ -57,7 +57,10 @@ function paragraph(node: Paragraph, at: Span, building: Building): Block[] {
   const first = rows[0]
   if (first === undefined) return [{ type: 'paragraph', children: inlines(node.children, building.printing) }]
   const before = { start: at.start, end: first.at.start }
-  const lead = textAt(building.printing.draft, before).trim() === '' ? [] : sourceInlines(before, node.children, [], building.printing)
+  const lead =
+    textAt(building.printing.draft, before).trim() === ''
+      ? []
+      : sourceInlines(before, node.children, [], building.printing)
   const prose: Block[] = lead.length === 0 ? [] : [{ type: 'paragraph', children: lead }]
   return [...prose, ...rows.map((row) => rowBlock(row, node, building))]
 }
@@ -88,7 +91,10 @@ function list(node: List, building: Building): Block[] {
     item.children.flatMap((child, index) => {
       if (child.type !== 'paragraph') return block(child, building)
       const start = holdsRows && index === 0 ? item : child
-      const at = { start: spanOf(building.printing.draft, start).start, end: spanOf(building.printing.draft, child).end }
+      const at = {
+        start: spanOf(building.printing.draft, start).start,
+        end: spanOf(building.printing.draft, child).end,
+      }
       return paragraph(child, at, building)
     }),
   )
@@ -105,7 +111,9 @@ function table(node: Table, printing: Printing): Block {
 function directive(node: Extract<RootContent, { type: 'containerDirective' }>, building: Building): Block[] {
   if (isOnlySizes(node)) {
     const sizes = sizesOf(building.printing.draft, node).value
-    return [{ type: 'only', sizes, children: node.children.flatMap((child) => block(child, { ...building, only: sizes })) }]
+    return [
+      { type: 'only', sizes, children: node.children.flatMap((child) => block(child, { ...building, only: sizes })) },
+    ]
   }
   const fence = (text: string): Block => ({ type: 'paragraph', children: [{ type: 'text', text }] })
   const opening = textAt(building.printing.draft, spanOf(building.printing.draft, node)).split('\n', 1)[0] ?? ''

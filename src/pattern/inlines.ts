@@ -41,7 +41,13 @@ function inline(node: PhrasingContent, printing: Printing): Inline[] {
       return [{ type: 'image', src: node.url, alt: node.alt ?? '' }]
     case 'textDirective':
       if (isOnlySizes(node)) {
-        return [{ type: 'onlyInline', sizes: sizesOf(printing.draft, node).value, children: inlines(node.children, printing) }]
+        return [
+          {
+            type: 'onlyInline',
+            sizes: sizesOf(printing.draft, node).value,
+            children: inlines(node.children, printing),
+          },
+        ]
       }
       return asWritten(node, printing)
     default:
@@ -58,7 +64,8 @@ function joinText(nodes: readonly Inline[]): Inline[] {
   const joined: Inline[] = []
   for (const node of nodes) {
     const last = joined.at(-1)
-    if (node.type === 'text' && last?.type === 'text') joined[joined.length - 1] = { type: 'text', text: last.text + node.text }
+    if (node.type === 'text' && last?.type === 'text')
+      joined[joined.length - 1] = { type: 'text', text: last.text + node.text }
     else joined.push(node)
   }
   return joined
@@ -79,7 +86,10 @@ export function sourceInlines(
   lists: WrittenRow['lists'],
   printing: Printing,
 ): Inline[] {
-  const cuts = [...cutsOf(within, printing), ...lists.map((list) => ({ at: list.at, shown: () => [printing.value(list.segments)] }))]
+  const cuts = [
+    ...cutsOf(within, printing),
+    ...lists.map((list) => ({ at: list.at, shown: () => [printing.value(list.segments)] })),
+  ]
     .filter((cut) => cut.at.start >= at.start && cut.at.end <= at.end)
     .sort((a, b) => a.at.start - b.at.start)
   const nodes: Inline[] = []

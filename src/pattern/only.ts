@@ -1,5 +1,5 @@
 import type { Nodes } from 'mdast'
-import type { TextDirective, ContainerDirective } from 'mdast-util-directive'
+import type { ContainerDirective, TextDirective } from 'mdast-util-directive'
 import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import { nearest } from '../diagnostic/nearest.ts'
@@ -15,7 +15,7 @@ export function isOnlySizes(node: Nodes): node is OnlySizes {
 /** Positions of the sizes that a passage is for, in the draft's order; all of them, with a finding, where it does not say. */
 export function sizesOf(draft: Draft, node: OnlySizes): Outcome<readonly number[]> {
   const sizes = draft.facts.facts.sizes
-  const written = node.attributes?.['only']
+  const written = node.attributes?.only
   const at = spanOf(draft, node)
   if (written === undefined || written === null || written.trim() === '') {
     return { value: sizes.map((_, index) => index), diagnostics: [diagnose('directive-without-sizes', at, {})] }

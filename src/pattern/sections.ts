@@ -34,10 +34,13 @@ type Only = readonly number[] | null
 
 function passagesOf(node: RootContent, around: Surroundings, only: Only): Passage[] {
   if (node.type === 'paragraph') return [passage('paragraph', node, spanOf(around.draft, node), around, only)]
-  if (node.type === 'list') return node.children.flatMap((item) => itemPassages(item, node.ordered === true, around, only))
+  if (node.type === 'list')
+    return node.children.flatMap((item) => itemPassages(item, node.ordered === true, around, only))
   if (node.type === 'table') {
     return node.children.flatMap((row) =>
-      row.children.map((cell) => passage('cell', cell, inner(cell.children, around.draft) ?? spanOf(around.draft, cell), around, only)),
+      row.children.map((cell) =>
+        passage('cell', cell, inner(cell.children, around.draft) ?? spanOf(around.draft, cell), around, only),
+      ),
     )
   }
   if (isOnlySizes(node)) {
@@ -67,7 +70,9 @@ function passage(form: Passage['form'], node: Nodes, at: Span, around: Surroundi
 function inner(children: readonly Nodes[], draft: Draft): Span | null {
   const first = children[0]
   const last = children.at(-1)
-  return first === undefined || last === undefined ? null : { start: spanOf(draft, first).start, end: spanOf(draft, last).end }
+  return first === undefined || last === undefined
+    ? null
+    : { start: spanOf(draft, first).start, end: spanOf(draft, last).end }
 }
 
 function holesIn(node: Nodes, around: Surroundings): Hole[] {

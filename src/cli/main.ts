@@ -1,0 +1,39 @@
+#!/usr/bin/env node
+import { build } from './build.ts'
+import { counts } from './counts.ts'
+import { newDraft } from './new.ts'
+import { preview } from './preview.ts'
+import { proof } from './proof.ts'
+
+const usage = `sizewright: one crochet draft, every size, a web page and a PDF
+
+  sizewright proof DRAFT… [--json]   work every row for every size and say what is wrong;
+                                     DRAFT is a file, or - for standard input
+  sizewright build                   build the site, if no draft has errors
+  sizewright preview                 show the site while you write, at http://localhost:4321
+  sizewright new TITLE               start a draft in content/patterns
+  sizewright counts DRAFT            the count of every row and size, as CSV
+`
+
+/** 0: no errors; 1: a draft has errors; 2: could not run. */
+type Status = 0 | 1 | 2
+
+const verbs: Readonly<Record<string, (args: readonly string[]) => Status | Promise<Status>>> = {
+  proof,
+  build,
+  preview,
+  new: newDraft,
+  counts,
+}
+
+const [verb = '', ...args] = process.argv.slice(2)
+const run = verbs[verb]
+if (run === undefined) {
+  const asked = verb === '--help' || verb === '-h' || verb === 'help'
+  process[asked ? 'stdout' : 'stderr'].write(
+    asked || verb === '' ? usage : `There is no command “${verb}”.\n\n${usage}`,
+  )
+  process.exitCode = asked ? 0 : 2
+} else {
+  process.exitCode = await run(args)
+}
