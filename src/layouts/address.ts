@@ -1,0 +1,17 @@
+/**
+ * The address of a place on this site, from its path below the top: `patterns/tide-line/`. Works where
+ * the site does not stand at the top of its host.
+ */
+export function siteAddress(path: string): string {
+  const base = import.meta.env.BASE_URL
+  return `${base.endsWith('/') ? base : `${base}/`}${path}`
+}
+
+export function patternAddress(slug: string): string {
+  return siteAddress(`patterns/${slug}/`)
+}
+
+/** The printed pattern, one file for each size of paper. */
+export function printAddress(slug: string, paper: 'a4' | 'letter'): string {
+  return `${patternAddress(slug)}${slug}-${paper}.pdf`
+}
