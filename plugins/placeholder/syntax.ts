@@ -11,7 +11,7 @@ declare module 'micromark-util-types' {
 const openBrace = 123
 const closeBrace = 125
 /** A formula is a line or two; past this an opening `{{` was never closed, and scanning stops. */
-const longest = 2000
+const longest = 1000
 const quotes: readonly Code[] = [34 /* " */, 8220 /* “ */, 8221 /* ” */]
 
 /**
