@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+
+/** The built site. */
+export const siteFolder = resolve('site')
+
+/** The address of every page, in the order of the alphabet: `/`, `/patterns/tide-line/`, … */
+export const pages: readonly string[] = readdirSync(siteFolder, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path === 'index.html' || path.endsWith('/index.html'))
+  .map((path) => `/${path.slice(0, -'index.html'.length)}`)
+  .sort()
+
+/** Only those of patterns. */
+export const patternPages: readonly string[] = pages.filter((path) => /^\/patterns\/[^/]+\/$/.test(path))
+
+/** Those with more than one size to choose from. */
+export const switchPages: readonly string[] = patternPages.filter((path) =>
+  readFileSync(join(siteFolder, path, 'index.html'), 'utf8').includes('id="size-all"'),
+)
+
+export const notFoundPage = '/there/is/no/such/page/'
