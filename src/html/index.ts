@@ -1,4 +1,5 @@
 export { isLinkAddress } from './address.ts'
+export { cutIntroduction } from './introduction.ts'
 export { toMdast } from './mdast.ts'
 export { type OutlineEntry, outline } from './outline.ts'
 export { segmentClass, sizeClass } from './sizes.ts'

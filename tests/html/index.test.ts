@@ -2,5 +2,12 @@ import { expect, test } from 'vitest'
 import * as html from '../../src/html/index.ts'
 
 test('the part offers a short list of names', () => {
-  expect(Object.keys(html).sort()).toEqual(['isLinkAddress', 'outline', 'segmentClass', 'sizeClass', 'toMdast'])
+  expect(Object.keys(html).sort()).toEqual([
+    'cutIntroduction',
+    'isLinkAddress',
+    'outline',
+    'segmentClass',
+    'sizeClass',
+    'toMdast',
+  ])
 })
