@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest'
+import { contentsOf, hasSection, type SectionName, sections } from '../../src/components/sections.ts'
+import type { Pattern } from '../../src/pattern/pattern.ts'
+import { sizes, text } from './to-html.ts'
+
+const bare: Pattern = {
+  slug: 'tide-line',
+  title: 'Tide Line',
+  summary: null,
+  terms: 'us',
+  skill: null,
+  published: null,
+  edition: null,
+  changes: [],
+  sizes,
+  fits: [],
+  finished: [],
+  materials: { yarn: [], hooks: [], notions: [] },
+  gauge: [],
+  abbreviations: [],
+  cover: null,
+  video: null,
+  body: [],
+  rows: [],
+  values: {},
+  yarn: {},
+}
+
+const depth = {
+  label: 'Depth',
+  value: { type: 'value', id: 'depth', segments: [] },
+  cells: ['20 cm', '22 cm', '24 cm'],
+} as const
+
+const cases: readonly [name: SectionName, with: Partial<Pattern>][] = [
+  ['sizes', { fits: [depth] }],
+  ['sizes', { finished: [depth] }],
+  ['materials', { materials: { yarn: [], hooks: ['6 mm'], notions: [] } }],
+  ['materials', { materials: { yarn: [], hooks: [], notions: ['yarn needle'] } }],
+  ['gauge', { gauge: [{ name: null, text: '12 stitches = 10 cm' }] }],
+  ['abbreviations', { abbreviations: [{ abbreviation: 'ch', meaning: 'chain' }] }],
+  ['film', { video: { url: 'https://film.example/a', at: {} } }],
+  ['edition', { edition: '1.0' }],
+  ['edition', { published: '2026-03-14' }],
+  ['edition', { changes: [{ edition: '1.1', date: null, note: 'Rnd 3.' }] }],
+]
+
+describe('a section', () => {
+  test.each(cases)('%s is there when the pattern has something to say in it: %j', (name, facts) => {
+    expect(hasSection({ ...bare, ...facts }, name)).toBe(true)
+    expect(hasSection(bare, name)).toBe(false)
+  })
+})
+
+test('the list of contents has the body between the facts and the edition', () => {
+  const pattern: Pattern = {
+    ...bare,
+    edition: '1.0',
+    fits: [depth],
+    body: [{ type: 'heading', depth: 2, id: 'cowl', children: [text('Cowl')] }],
+  }
+  expect(contentsOf(pattern)).toEqual([sections.sizes, { id: 'cowl', text: 'Cowl' }, sections.edition])
+})
