@@ -32,7 +32,7 @@ const depth = {
   cells: ['20 cm', '22 cm', '24 cm'],
 } as const
 
-const cases: readonly [name: SectionName, with: Partial<Pattern>][] = [
+const cases: readonly [name: SectionName, facts: Partial<Pattern>][] = [
   ['sizes', { fits: [depth] }],
   ['sizes', { finished: [depth] }],
   ['materials', { materials: { yarn: [], hooks: ['6 mm'], notions: [] } }],
