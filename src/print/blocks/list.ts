@@ -1,0 +1,42 @@
+import type { Block, BlockOf } from '../../pattern/node.ts'
+import type { Composer, SetBlocks, Strips } from '../composer.ts'
+import { breakLines } from '../line.ts'
+import type { Strip } from '../strip.ts'
+import { after, drawLine } from '../strip.ts'
+import { leading, styles } from '../style.ts'
+import { tag } from '../tag.ts'
+
+const indent = 16
+const itemGap = 3
+
+/** A list with hanging marks. A list of rows is set as rows: their labels are mark enough. */
+export function setList(block: BlockOf<'list'>, composer: Composer, setBlocks: SetBlocks): Strips {
+  if (block.items.every(startsWithRow)) return setBlocks(block.items.flat(), composer)
+  const list = { ...composer, parent: tag('L', composer.parent) }
+  const marked = block.items.map((item, index) => ({ item, mark: block.ordered ? `${block.start + index}.` : '•' }))
+  return marked.flatMap(({ item, mark }, index) => {
+    const strips = setItem(item, mark, list, setBlocks)
+    return index === 0 ? strips : after(itemGap, strips)
+  })
+}
+
+const startsWithRow = (item: readonly Block[]): boolean => item[0]?.type === 'row'
+
+function setItem(item: readonly Block[], mark: string, list: Composer, setBlocks: SetBlocks): Strips {
+  const { text, end } = list.frame
+  const parent = tag('LI', list.parent)
+  const label = tag('Lbl', parent)
+  const line = breakLines(list, [{ text: mark, style: styles.soft }], indent)[0]
+  const frame = { start: text + indent, text: text + indent, end }
+  const [first, ...rest] = setBlocks(item, { ...list, frame, parent: tag('LBody', parent) })
+  if (first === undefined || line === undefined) return []
+  const setting = { tag: label, x: text, width: indent, leading: leading.text }
+  const marked: Strip = {
+    ...first,
+    draw: (pen, top) => {
+      drawLine(pen, line, setting, top)
+      first.draw(pen, top)
+    },
+  }
+  return [marked, ...rest]
+}

@@ -1,0 +1,97 @@
+import type { Font, GlyphRun } from 'fontkit'
+import * as fontkit from 'fontkit'
+
+export type FaceName = 'text' | 'textBold' | 'textItalic' | 'textBoldItalic' | 'title'
+
+/**
+ * Font files (TrueType) by the part they play. The first of a list is the face itself, the others are
+ * asked in their order for letters that it lacks. Handing over the same object again saves all parsing
+ * and measuring done before.
+ */
+export type Fonts = Readonly<Record<FaceName, readonly Uint8Array[]>>
+
+/** An opened font file. `key` is unique among those of one `Fonts`. */
+export interface Face {
+  readonly key: string
+  readonly font: Font
+}
+
+/** The opened faces of one `Fonts`. */
+export interface Faces {
+  /** The face that has this character, the wanted one first; null when none has it. */
+  readonly faceFor: (name: FaceName, codePoint: number) => Face | null
+  readonly main: (name: FaceName) => Face
+}
+
+const opened = new WeakMap<Fonts, Faces>()
+
+/** Opens fonts, each file once and only when a text asks for it. */
+export function openFaces(fonts: Fonts): Faces {
+  const known = opened.get(fonts)
+  if (known !== undefined) return known
+  const faces = createFaces(fonts)
+  opened.set(fonts, faces)
+  return faces
+}
+
+function createFaces(fonts: Fonts): Faces {
+  const byFile = new Map<Uint8Array, Face>()
+  const open = (file: Uint8Array): Face => {
+    const face = byFile.get(file) ?? openFace(file, `face-${byFile.size}`)
+    byFile.set(file, face)
+    return face
+  }
+  const chosen = new Map<string, Face | null>()
+  const choose = (name: FaceName, codePoint: number): Face | null => {
+    for (const file of fonts[name]) {
+      const face = open(file)
+      if (face.font.hasGlyphForCodePoint(codePoint)) return face
+    }
+    return null
+  }
+  return {
+    faceFor(name, codePoint) {
+      const key = `${name} ${codePoint}`
+      const before = chosen.get(key)
+      if (before !== undefined) return before
+      const face = choose(name, codePoint)
+      chosen.set(key, face)
+      return face
+    },
+    main(name) {
+      const [file] = fonts[name]
+      if (file === undefined) throw new Error(`no font file was given for ${name}`)
+      return open(file)
+    },
+  }
+}
+
+function openFace(file: Uint8Array, key: string): Face {
+  const font = fontkit.create(file)
+  if (font.type !== 'TTF') throw new Error('a font file is not a single TrueType font')
+  font.layout = remembered(font.layout.bind(font))
+  return { key, font }
+}
+
+/** Enough for the words of a few hundred patterns; then memory is started afresh. */
+const mostWords = 30_000
+
+/**
+ * Shaping a word takes far longer than finding it again, and patterns say the same few words. Whoever
+ * draws scales the positions in place, so each caller gets its own.
+ */
+function remembered(layout: Font['layout']): Font['layout'] {
+  const runs = new Map<string, GlyphRun>()
+  return (text, features) => {
+    const key = features === undefined ? text : `${text}\0${JSON.stringify(features)}`
+    let run = runs.get(key)
+    if (run === undefined) {
+      if (runs.size >= mostWords) runs.clear()
+      run = layout(text, features)
+      runs.set(key, run)
+    }
+    const own: GlyphRun = Object.create(run)
+    own.positions = run.positions.map((position) => ({ ...position }))
+    return own
+  }
+}

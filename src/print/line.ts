@@ -1,0 +1,191 @@
+import type { Face, Faces } from './face.ts'
+import type { Style } from './style.ts'
+import type { Stretch } from './word.ts'
+import { setWord } from './word.ts'
+
+/** Text of one look. A newline in it ends the line. */
+export interface Run {
+  readonly text: string
+  readonly style: Style
+}
+
+/** What is drawn at once: one face, one style. `x` counts from the line's left end; points. */
+export interface Fragment {
+  readonly text: string
+  readonly face: Face
+  readonly style: Style
+  readonly size: number
+  readonly rise: number
+  readonly x: number
+  readonly width: number
+}
+
+export interface Line {
+  readonly fragments: readonly Fragment[]
+  readonly width: number
+}
+
+/** Faces to set with, and where characters that none of them has are put down. */
+export interface Setter {
+  readonly faces: Faces
+  readonly missing: Set<string>
+}
+
+interface Part extends Stretch {
+  readonly style: Style
+}
+
+/** Letters between two places where a line may end, with the space that follows them. */
+interface Word {
+  readonly parts: readonly Part[]
+  readonly text: string
+  readonly width: number
+  readonly space: number
+  readonly ends: 'never' | 'here' | 'must'
+}
+
+/** Sets runs in lines no wider than `width` points; at least one line comes back. */
+export function breakLines(setter: Setter, runs: readonly Run[], width: number): readonly Line[] {
+  const words = readWords(setter, runs).flatMap((word) => (word.width > width ? cutWord(word, width) : [word]))
+  const lines: Line[] = []
+  let start = 0
+  while (start < words.length) {
+    const end = fill(words, start, width)
+    lines.push(joinWords(words.slice(start, end)))
+    start = end
+  }
+  return lines.length === 0 ? [{ fragments: [], width: 0 }] : lines
+}
+
+/** Width that runs take on one line, and the widest word in them; points. */
+export function measureRuns(setter: Setter, runs: readonly Run[]): { readonly whole: number; readonly word: number } {
+  const lines = breakLines(setter, runs, Number.POSITIVE_INFINITY)
+  const words = readWords(setter, runs)
+  return {
+    whole: Math.max(0, ...lines.map((line) => line.width)),
+    word: words.reduce((widest, word) => Math.max(widest, word.width), 0),
+  }
+}
+
+function readWords(setter: Setter, runs: readonly Run[]): readonly Word[] {
+  const words: Word[] = []
+  let parts: Part[] = []
+  const close = (space: number, ends: Word['ends']): void => {
+    words.push({ parts, text: textOf(parts), width: widthOf(parts), space, ends })
+    parts = []
+  }
+  for (const { text, style } of runs) {
+    for (const token of text.split(/( +|\n)/)) {
+      if (token === '\n') close(0, 'must')
+      else if (token.startsWith(' ')) {
+        if (parts.length > 0) close(spaceOf(setter, style), 'here')
+      } else if (token !== '') parts.push(...setParts(setter, token, style))
+    }
+  }
+  if (parts.length > 0) close(0, 'here')
+  return words.map((word, index) => (staysWith(word, words[index + 1]) ? { ...word, ends: 'never' } : word))
+}
+
+function setParts(setter: Setter, text: string, style: Style): readonly Part[] {
+  const word = setWord(setter.faces, style.face, style.tabular, text)
+  for (const character of word.missing) setter.missing.add(character)
+  return word.stretches.map((stretch) => ({ ...stretch, width: stretch.width * style.size, style }))
+}
+
+function spaceOf(setter: Setter, style: Style): number {
+  return setWord(setter.faces, style.face, style.tabular, ' ').width * style.size
+}
+
+const textOf = (parts: readonly Part[]): string => parts.map((part) => part.text).join('')
+const widthOf = (parts: readonly Part[]): number => parts.reduce((sum, part) => sum + part.width, 0)
+
+/** A count stays with its stitch (`2 dc`, `24 cm`), and an instruction with its count (`ch 1`, `Rnd 4`). */
+function staysWith(word: Word, next: Word | undefined): boolean {
+  if (word.ends !== 'here' || next === undefined) return false
+  if (/^[*([]?\d+$/.test(word.text)) return /^[a-z]{1,3}\b/.test(next.text) && !/^(in|of|to|and)\b/.test(next.text)
+  return /^[*([]?(ch|sk|Rows?|Rnds?)$/i.test(word.text) && /^\d/.test(next.text)
+}
+
+/** The word after the last one that fits on a line which begins with the word at `start`. */
+function fill(words: readonly Word[], start: number, width: number): number {
+  let used = 0
+  for (let index = start; index < words.length; index++) {
+    const word = words[index]
+    if (word === undefined) break
+    if (index > start && used + word.width > width + 0.01) return lastPossibleEnd(words, start, index)
+    if (word.ends === 'must') return index + 1
+    used += word.width + word.space
+  }
+  return words.length
+}
+
+function lastPossibleEnd(words: readonly Word[], start: number, over: number): number {
+  for (let end = over; end > start; end--) if (words[end - 1]?.ends !== 'never') return end
+  return over
+}
+
+/** Cuts a word that is wider than a line, such as an address, letter by letter. */
+function cutWord(word: Word, width: number): readonly Word[] {
+  const rows: Part[][] = [[]]
+  let used = 0
+  for (const part of word.parts.flatMap(letters)) {
+    if (used > 0 && used + part.width > width) {
+      rows.push([])
+      used = 0
+    }
+    rows.at(-1)?.push(part)
+    used += part.width
+  }
+  return rows.map((parts, index) => {
+    const last = index === rows.length - 1
+    const rest = last ? { space: word.space, ends: word.ends } : { space: 0, ends: 'here' as const }
+    return { parts, text: textOf(parts), width: widthOf(parts), ...rest }
+  })
+}
+
+function letters(part: Part): readonly Part[] {
+  const scale = part.style.size * part.scale
+  return [...part.text].map((text) => ({
+    ...part,
+    text,
+    width: (part.face.font.layout(text).advanceWidth / part.face.font.unitsPerEm) * scale,
+  }))
+}
+
+/** Puts neighbours of one look together. Each line ends in a space, so that its last word stays apart when copied. */
+function joinWords(words: readonly Word[]): Line {
+  const fragments: Fragment[] = []
+  let x = 0
+  let width = 0
+  let space = ''
+  for (const word of words) {
+    for (const part of word.parts) {
+      append(fragments, part, space, x)
+      space = ''
+      x += part.width
+    }
+    width = x
+    if (word.space > 0 || word.ends === 'must') space = ' '
+    x += word.space
+  }
+  const last = fragments.pop()
+  if (last !== undefined) fragments.push({ ...last, text: `${last.text} ` })
+  return { fragments, width }
+}
+
+function append(fragments: Fragment[], part: Part, space: string, x: number): void {
+  const last = fragments.at(-1)
+  const size = part.style.size * part.scale
+  const same = last?.face === part.face && last.style === part.style && last.size === size && last.rise === part.rise
+  if (last !== undefined && same && part.rise === 0 && part.scale === 1) {
+    fragments[fragments.length - 1] = {
+      ...last,
+      text: `${last.text}${space}${part.text}`,
+      width: x + part.width - last.x,
+    }
+    return
+  }
+  if (last !== undefined && space !== '') fragments[fragments.length - 1] = { ...last, text: `${last.text}${space}` }
+  const { text, face, style } = part
+  fragments.push({ text, face, style, size, rise: part.rise * part.style.size, x, width: part.width })
+}

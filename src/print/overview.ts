@@ -1,0 +1,51 @@
+import type { Block, Inline } from '../pattern/node.ts'
+import type { Pattern } from '../pattern/pattern.ts'
+import { setAbbreviations } from './abbreviations.ts'
+import type { Composer, SetBlocks, Strips } from './composer.ts'
+import { sideHeading } from './side-heading.ts'
+import { setSizes } from './sizes.ts'
+
+/** What a maker needs before the first row: sizes, materials, gauge, abbreviations and what has changed. */
+export function setOverview(pattern: Pattern, composer: Composer, setBlocks: SetBlocks): Strips {
+  const within = { ...composer, level: 2 }
+  const list = (items: readonly (readonly Inline[])[]): Strips => setBlocks([listOf(items)], within)
+  const sections: readonly (readonly [title: string, strips: Strips])[] = [
+    ['Sizes', setSizes(pattern, within)],
+    ['Materials', list(materialLines(pattern))],
+    ['Gauge', list(pattern.gauge.map((line) => [text(line.name === null ? line.text : `${line.name}: ${line.text}`)]))],
+    ['Film', pattern.video === null ? [] : setBlocks(filmBlocks(pattern.video), within)],
+    ['Changes', list(pattern.changes.map((change) => [text(changeWords(change))]))],
+    ['Abbreviations', setAbbreviations(pattern.abbreviations, within)],
+  ]
+  return sections.flatMap(([title, strips]) => (strips.length === 0 ? [] : sideHeading(title, strips, within)))
+}
+
+const text = (text: string): Inline => ({ type: 'text', text })
+
+function listOf(items: readonly (readonly Inline[])[]): Block {
+  const blocks = items.map((children): readonly Block[] => [{ type: 'paragraph', children }])
+  return { type: 'list', ordered: false, start: 1, items: blocks }
+}
+
+function materialLines({ materials }: Pattern): readonly (readonly Inline[])[] {
+  const several = materials.yarn.length > 1
+  return [
+    ...materials.yarn.map(({ as, description, amount }): readonly Inline[] => [
+      text(several ? `Yarn (${as}): ${description}` : `Yarn: ${description}`),
+      ...(amount === null ? [] : [text('; about '), amount]),
+    ]),
+    ...(materials.hooks.length === 0 ? [] : [[text(`Hook: ${materials.hooks.join(', ')}`)]]),
+    ...materials.notions.map((notion) => [text(notion)]),
+  ]
+}
+
+function filmBlocks(video: NonNullable<Pattern['video']>): readonly Block[] {
+  const link: Inline = { type: 'link', href: video.url, children: [text(video.url)] }
+  const places = Object.entries(video.at).map(([label, time]) => `${label} at ${time}`)
+  const rest = places.length === 0 ? [] : [text(`. ${places.join(', ')}.`)]
+  return [{ type: 'paragraph', children: [link, ...rest] }]
+}
+
+function changeWords({ edition, date, note }: Pattern['changes'][number]): string {
+  return `Edition ${edition}${date === null ? '' : ` (${date})`}: ${note}`
+}

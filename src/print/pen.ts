@@ -1,0 +1,168 @@
+import type { Fragment } from './line.ts'
+import type { Tag } from './tag.ts'
+
+/** Every sheet of a print-out has one size, in points. */
+export interface Sheet {
+  readonly width: number
+  readonly height: number
+}
+
+/**
+ * Draws on the pages of one document and keeps its structure: what is drawn lies in the marked content of
+ * its tag, neighbours with one tag share it, and all else is an artifact. Places count in points from the
+ * top left corner of the page.
+ */
+export class Pen {
+  readonly #doc: PDFKit.PDFDocument
+  readonly #elements = new Map<Tag, PDFKit.PDFStructureElement>()
+  readonly #registered = new Set<string>()
+  readonly #bookmarks: { readonly depth: number; readonly item: PDFKit.PDFOutline }[]
+  #open: Tag | null = null
+  #asArtifact = false
+  #colour = ''
+
+  constructor(doc: PDFKit.PDFDocument) {
+    this.#doc = doc
+    this.#bookmarks = [{ depth: 0, item: doc.outline }]
+  }
+
+  turnPage(sheet: Sheet): void {
+    this.#close()
+    this.#doc.addPage({ size: [sheet.width, sheet.height], margin: 0 })
+    this.#colour = ''
+  }
+
+  /** Draws something that is no part of the text: rules, boxes, what stands at the head and foot of a page. */
+  artifact(type: 'Layout' | 'Pagination', draw: () => void): void {
+    if (this.#asArtifact) {
+      draw()
+      return
+    }
+    this.#close()
+    this.#doc.markContent('Artifact', { type })
+    this.#asArtifact = true
+    draw()
+    this.#asArtifact = false
+    this.#doc.endMarkedContent()
+  }
+
+  /** Puts tags into the structure before they are drawn, where the order of reading is not that of drawing. */
+  announce(tags: readonly Tag[]): void {
+    for (const tag of tags) this.#elementOf(tag)
+  }
+
+  /** Writes a line from its left end; a linked stretch becomes a link of its own. */
+  write(fragments: readonly Fragment[], tag: Tag, x: number, baseline: number): void {
+    for (const fragment of fragments) {
+      if (fragment.style.href === null || this.#asArtifact)
+        this.#within(tag, () => this.#letters(fragment, x, baseline))
+      else this.#link(fragment, fragment.style.href, tag, x, baseline)
+    }
+  }
+
+  rule(x1: number, y1: number, x2: number, y2: number, colour: string, thickness: number): void {
+    this.artifact('Layout', () => {
+      this.#doc.lineWidth(thickness).strokeColor(colour).moveTo(x1, y1).lineTo(x2, y2).stroke()
+    })
+  }
+
+  /** Empty squares to tick, by their upper left corners. */
+  boxes(corners: readonly (readonly [x: number, y: number])[], side: number, colour: string): void {
+    this.artifact('Layout', () => {
+      this.#doc.lineWidth(0.6).strokeColor(colour)
+      for (const [x, y] of corners) this.#doc.roundedRect(x, y, side, side, 1)
+      this.#doc.stroke()
+    })
+  }
+
+  picture(image: PDFKit.Mixins.OpenedImage, tag: Tag, x: number, y: number, width: number, height: number): void {
+    const bbox: [number, number, number, number] = [x, y, x + width, y + height]
+    this.#elementOf(tag, { bbox, placement: 'Block' })
+    this.#within(tag, () => this.#doc.image(image, x, y, { fit: [width, height] }))
+  }
+
+  /** Adds an entry to the document's outline, under the last one of a lesser depth. */
+  bookmark(title: string, depth: number, top: number): void {
+    while ((this.#bookmarks.at(-1)?.depth ?? -1) >= depth) this.#bookmarks.pop()
+    const parent = this.#bookmarks.at(-1)?.item ?? this.#doc.outline
+    this.#bookmarks.push({ depth, item: parent.addItem(title, { expanded: depth < 2, top }) })
+  }
+
+  /** Closes what is open; the last call. */
+  finish(): void {
+    this.#close()
+  }
+
+  #within(tag: Tag, draw: () => void): void {
+    if (!this.#asArtifact && this.#open !== tag) {
+      this.#close()
+      const element = this.#elementOf(tag)
+      element.add(this.#doc.markStructureContent(tag.role))
+      this.#open = tag
+    }
+    draw()
+  }
+
+  #close(): void {
+    if (this.#open !== null) this.#doc.endMarkedContent()
+    this.#open = null
+  }
+
+  #elementOf(tag: Tag, more: PDFKit.Mixins.StructureElementOptions = {}): PDFKit.PDFStructureElement {
+    const known = this.#elements.get(tag)
+    if (known !== undefined) return known
+    const { role, parent, alt, scope } = tag
+    const element = this.#doc.struct(role, {
+      ...more,
+      ...(alt === undefined ? {} : { alt }),
+      ...(scope === undefined ? {} : { scope }),
+    })
+    if (parent === null) this.#doc.addStructure(element)
+    else this.#elementOf(parent).add(element)
+    this.#elements.set(tag, element)
+    return element
+  }
+
+  #letters(fragment: Fragment, x: number, baseline: number): void {
+    const { key, font } = fragment.face
+    if (!this.#registered.has(key)) this.#doc.registerFont(key, font)
+    this.#registered.add(key)
+    this.#doc.font(key, fragment.size)
+    if (this.#colour !== fragment.style.colour) this.#doc.fillColor(fragment.style.colour)
+    this.#colour = fragment.style.colour
+    const left = x + fragment.x
+    this.#doc.text(fragment.text, left, baseline - fragment.rise, {
+      lineBreak: false,
+      baseline: 'alphabetic',
+      ...(fragment.style.tabular ? { features: ['tnum'] } : {}),
+    })
+    if (fragment.style.strike) this.#underline(fragment, left, baseline - fragment.size * 0.3)
+  }
+
+  #underline(fragment: Fragment, x: number, y: number): void {
+    this.#doc.lineWidth(0.5).strokeColor(fragment.style.colour)
+    this.#doc
+      .moveTo(x, y)
+      .lineTo(x + fragment.width, y)
+      .stroke()
+  }
+
+  #link(fragment: Fragment, href: string, parent: Tag, x: number, baseline: number): void {
+    const tag: Tag = { role: 'Link', parent }
+    this.#elementOf(parent)
+    this.#within(tag, () => {
+      this.#letters(fragment, x, baseline)
+      this.#underline(fragment, x + fragment.x, baseline + 1.6)
+    })
+    const { size, width } = fragment
+    const element = this.#elementOf(tag)
+    this.#doc.link(x + fragment.x, baseline - size, width, size * 1.3, href, {
+      structParent: element,
+      // PDFKit writes a plain string here as a PDF name; an object of strings is written as text.
+      Contents: Object(href),
+    })
+    this.#close()
+    // The annotation is noted with the page that is current when the element ends.
+    element.end()
+  }
+}

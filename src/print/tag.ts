@@ -1,0 +1,35 @@
+/** Structure types of PDF 1.7 (ISO 32000-1, 14.8.4) that the print-out uses. */
+export type Role =
+  | 'Document'
+  | `H${1 | 2 | 3 | 4 | 5 | 6}`
+  | 'P'
+  | 'L'
+  | 'LI'
+  | 'Lbl'
+  | 'LBody'
+  | 'Table'
+  | 'TR'
+  | 'TH'
+  | 'TD'
+  | 'BlockQuote'
+  | 'Code'
+  | 'Figure'
+  | 'Link'
+  | 'Div'
+
+/**
+ * A place in the document's structure, for readers who listen. Its order among the children of `parent`
+ * is the order in which they are first drawn or announced.
+ */
+export interface Tag {
+  readonly role: Role
+  readonly parent: Tag | null
+  /** What a picture shows. */
+  readonly alt?: string
+  /** What a header cell is the header of. */
+  readonly scope?: 'Row' | 'Column'
+}
+
+export function tag(role: Role, parent: Tag, more: Pick<Tag, 'alt' | 'scope'> = {}): Tag {
+  return { role, parent, ...more }
+}

@@ -1,0 +1,36 @@
+import type { Strip } from './strip.ts'
+import { colours } from './style.ts'
+
+const side = 7.5
+const pitch = 11
+const groupSpace = 6
+
+/** One box beside the first line of a row. */
+export function tickBox(strip: Strip, x: number): Strip {
+  return {
+    ...strip,
+    draw: (pen, top) => {
+      pen.boxes([[x, top + 4]], side, colours.soft)
+      strip.draw(pen, top)
+    },
+  }
+}
+
+/** A box for each row of a range, in groups of five, from `x` on and no wider than `width`. */
+export function tickBoxes(count: number, x: number, width: number): readonly Strip[] {
+  const groups = Math.max(1, Math.floor((width + groupSpace) / (5 * pitch + groupSpace)))
+  const perLine = groups * 5
+  return Array.from({ length: Math.ceil(count / perLine) }, (_, line) => {
+    const boxes = Math.min(perLine, count - line * perLine)
+    const lefts = Array.from({ length: boxes }, (_, index) => x + index * pitch + Math.floor(index / 5) * groupSpace)
+    return {
+      height: 13,
+      gap: 0,
+      keep: true,
+      draw: (pen, top) => {
+        const corners = lefts.map((left) => [left, top + 3] as const)
+        pen.boxes(corners, side, colours.soft)
+      },
+    }
+  })
+}
