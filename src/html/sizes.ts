@@ -23,7 +23,8 @@ export function onlyClass(sizes: readonly number[] | null): readonly string[] {
 
 const list = new Intl.ListFormat('en-GB', { type: 'conjunction' })
 
-/** `Child and Adult L only`: said beside the words where all sizes are shown. Positions without a name are left out. */
+/** `Sizes Child and Adult L only`: said beside the words where all sizes are shown. Positions without a name are left out. */
 export function onlyLabel(sizes: readonly number[], names: readonly string[]): string {
-  return `${list.format(sizes.flatMap((size) => names[size] ?? []))} only`
+  const named = sizes.flatMap((size) => names[size] ?? [])
+  return `${named.length === 1 ? 'Size' : 'Sizes'} ${list.format(named)} only`
 }

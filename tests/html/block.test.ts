@@ -54,7 +54,7 @@ const cases: readonly [what: string, blocks: Block[], html: string][] = [
   [
     'blocks for some sizes',
     [{ type: 'only', sizes: [1, 2], children: [paragraph('a')] }],
-    '<div class="only s1 s2"><p class="only-for c">Adult S and Adult L only</p><p>a</p></div>',
+    '<div class="only s1 s2"><p class="only-for c">Sizes Adult S and Adult L only</p><p>a</p></div>',
   ],
 ]
 

@@ -35,12 +35,12 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
   [
     'words for one size',
     { type: 'onlyInline', sizes: [2], children: [text('Skip it.')] },
-    '<span class="only s2"><span class="only-for c">Adult L only: </span>Skip it.</span>',
+    '<span class="only s2"><span class="only-for c">Size Adult L only: </span>Skip it.</span>',
   ],
   [
     'words for two sizes',
     { type: 'onlyInline', sizes: [0, 2], children: [text('Skip it.')] },
-    '<span class="only s0 s2"><span class="only-for c">Child and Adult L only: </span>Skip it.</span>',
+    '<span class="only s0 s2"><span class="only-for c">Sizes Child and Adult L only: </span>Skip it.</span>',
   ],
 ]
 
