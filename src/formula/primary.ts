@@ -129,11 +129,11 @@ function list(cursor: Cursor, formula: () => Expression | null): Expression | nu
   return unitOn(cursor, { kind: 'list', items: found, at }, at)
 }
 
-/** The bracket's content, with the unit that follows the bracket, if one does. */
+/** The bracket's content, its brackets within its place, with the unit that follows, if one does. */
 function unitOn(cursor: Cursor, operand: Expression, at: Span): Expression | null {
   const unit = unitAt(cursor)
   if (unit === 'unknown') return null
-  return unit === null ? operand : { kind: 'withUnit', operand, unit: unit.unit, at: cover(at, unit.at) }
+  return unit === null ? { ...operand, at } : { kind: 'withUnit', operand, unit: unit.unit, at: cover(at, unit.at) }
 }
 
 function bySize(cursor: Cursor, formula: () => Expression | null): Expression | null {

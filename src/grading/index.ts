@@ -1,0 +1,6 @@
+export type { BodyColumns, WrittenFits } from './body.ts'
+export { bodyMeasure, readFits } from './body.ts'
+export type { Facts, Swatch } from './environment.ts'
+export { createEnvironment } from './environment.ts'
+export type { WrittenGauge, WrittenText } from './swatch.ts'
+export { readGauge } from './swatch.ts'

@@ -1,0 +1,29 @@
+import type { BodyTable } from './body-table.ts'
+
+export const hand: BodyTable = {
+  source: {
+    publisher: 'several; no Craft Yarn Council hand table could be found',
+    title: 'Hand circumference by wearer',
+    edition: 'undated pages',
+    url: null,
+    how: 'seen',
+    note: "Not a standard. Two designers' and retailers' tables, for want of one. Measure around the palm above the thumb, without the thumb, and from the base of the hand to the tip of the middle finger. Values from: Purls and Pixels, knitwear size guide (a designer who says that she generally follows CYC).",
+  },
+  sizes: ['Baby 0-3 months', 'Toddler 6 months-3 years', 'Child 3-14 years', 'Woman', 'Man'],
+  howToMeasure: {},
+  measures: [
+    {
+      key: 'hand_circumference',
+      label: 'Hand circumference',
+      inches: [
+        [3, 4],
+        [4, 5.5],
+        [5.5, 6],
+        [6, 7.5],
+        [7.5, 9],
+      ],
+      how: 'seen',
+    },
+  ],
+  uncertain: [],
+}

@@ -1,0 +1,23 @@
+import { baby } from './body-baby.ts'
+import { child } from './body-child.ts'
+import { foot } from './body-foot.ts'
+import { hand } from './body-hand.ts'
+import { head } from './body-head.ts'
+import { men } from './body-men.ts'
+import type { BodyTable } from './body-table.ts'
+import { women } from './body-women.ts'
+
+/** The body tables by the names that a draft uses. The table of children reaches into youth. */
+export const bodyTables: ReadonlyMap<string, BodyTable> = new Map([
+  ['head', head],
+  ['women', women],
+  ['woman', women],
+  ['men', men],
+  ['man', men],
+  ['child', child],
+  ['children', child],
+  ['youth', child],
+  ['baby', baby],
+  ['hand', hand],
+  ['foot', foot],
+])
