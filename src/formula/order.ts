@@ -53,7 +53,11 @@ function countKnown(used: ReadonlySet<string>, uses: ReadonlyMap<string, unknown
 function usersOf(uses: ReadonlyMap<string, ReadonlySet<string>>): ReadonlyMap<string, readonly string[]> {
   const users = new Map<string, string[]>()
   for (const [name, used] of uses) {
-    for (const other of used) users.set(other, [...(users.get(other) ?? []), name])
+    for (const other of used) {
+      const list = users.get(other)
+      if (list === undefined) users.set(other, [name])
+      else list.push(name)
+    }
   }
   return users
 }

@@ -213,7 +213,7 @@ const calculation = {
   }),
   'count-not-whole': entry<{ formula: string; cases: string }>({
     severity: 'error',
-    says: ({ formula, cases }) => `\`${formula}\` is a count and does not come out whole (${cases}).`,
+    says: ({ formula, cases }) => `\`${formula}\` must be a whole number and does not come out whole (${cases}).`,
     hint: ({ formula }) =>
       `Say how it is rounded where it is calculated: \`as whole\`, \`as even\`, \`as odd\` or \`as multiple of 6\`, with \`up\` or \`down\` if the nearest is not wanted; here: \`${formula} as whole\`.`,
   }),
