@@ -4,6 +4,7 @@ import {
   eachPair,
   eachSize,
   isLengthUnit,
+  isPositive,
   isSteady,
   isWhole,
   roundToMultiple,
@@ -211,11 +212,11 @@ export function evaluateGrid(grid: Grid, scope: Scope): GridSteps | null {
   const of = evaluateNumeric(grid.of, scope)
   const plus = grid.plus === null ? null : evaluateNumeric(grid.plus, scope)
   if (of === null || (grid.plus !== null && plus === null)) return null
-  const unfit = unfitFor(of, (cell) => isWhole(cell) && cell.s > 0n, scope)
+  const unfit = unfitFor(of, (cell) => isWhole(cell) && isPositive(cell), scope)
   if (unfit.length > 0) return reportGrid(grid.of, of, unfit, scope)
   const apart = plus === null ? [] : unfitFor(plus, isWhole, scope)
   if (plus !== null && grid.plus !== null && apart.length > 0) return reportGrid(grid.plus, plus, apart, scope)
-  const usable = eachSize(of.bySize, (cell) => (cell.s > 0n ? cell : null))
+  const usable = eachSize(of.bySize, (cell) => (isPositive(cell) ? cell : null))
   return { of: usable, plus: plus?.bySize ?? sameForAll(new Fraction(0), sizes) }
 }
 

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js'
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Format, Numeric, PerSize, Segment, Unit, Value } from '../measure/index.ts'
-import { eachSize, fromBase, isLengthUnit, isWhole, printMeasure, sizesWhere } from '../measure/index.ts'
+import { eachSize, fromBase, isLengthUnit, isPositive, isWhole, printMeasure, sizesWhere } from '../measure/index.ts'
 import { describeCell } from './describe.ts'
 import type { Environment } from './environment.ts'
 import { excerpt } from './print.ts'
@@ -49,7 +49,7 @@ function inSkeins(value: Value, at: Span, { skein }: Environment): Value | Diagn
     return diagnose('format-kind', at, { format: 'as skeins', found: sortNames[value.kind] })
   }
   const one = (value.kind === 'mass' ? skein?.mass : skein?.length) ?? null
-  if (one === null || one.s <= 0n) return diagnose('skein-unknown', at, { what: value.kind })
+  if (one === null || !isPositive(one)) return diagnose('skein-unknown', at, { what: value.kind })
   return { kind: 'count', unit: null, bySize: eachSize(value.bySize, (amount) => amount.div(one).ceil()) }
 }
 

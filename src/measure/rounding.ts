@@ -27,3 +27,8 @@ function whole(value: Fraction, direction: Direction): Fraction {
 export function isWhole(value: Fraction): boolean {
   return value.d === 1n
 }
+
+/** Above zero; the sign alone does not tell, for zero has one too. */
+export function isPositive(value: Fraction): boolean {
+  return value.s > 0n && value.n !== 0n
+}

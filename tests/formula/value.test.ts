@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 import { describe, expect, it } from 'vitest'
-import { environment, printed, sheet, valueOf } from './workbench.ts'
+import { calculated, environment, printed, sheet } from './workbench.ts'
 
 const given = `
 rim = [52, 60, 68] cm
@@ -44,7 +44,7 @@ describe('a formula gives a value for every size', () => {
     ['a weight', '1 oz + 1 lb', [17, 17, 17]],
   ]
   it.each(cases)('%s: %s', (_, formula, expected) => {
-    expect(valueOf(formula, given)).toEqual(expected)
+    expect(calculated(formula, given)).toEqual(expected)
   })
 
   const rounded: readonly (readonly [string, readonly number[]])[] = [
@@ -65,7 +65,7 @@ describe('a formula gives a value for every size', () => {
     ['7 as even as multiple of 5', [10, 10, 10]],
   ]
   it.each(rounded)('rounding: %s', (formula, expected) => {
-    expect(valueOf(formula, given)).toEqual(expected)
+    expect(calculated(formula, given)).toEqual(expected)
   })
 
   const called: readonly (readonly [string, readonly (number | string | null)[]])[] = [
@@ -98,7 +98,7 @@ describe('a formula gives a value for every size', () => {
     ['if("a" = "a", 1, 0)', [1, 1, 1]],
   ]
   it.each(called)('function: %s', (formula, expected) => {
-    expect(valueOf(formula, given)).toEqual(expected)
+    expect(calculated(formula, given)).toEqual(expected)
   })
 })
 
@@ -110,19 +110,19 @@ describe('the names of a draft are settled', () => {
   })
 
   it('with names in any script', () => {
-    expect(valueOf('breite_größe + マチ', 'breite_größe = 1\nマチ = 2')).toEqual([3, 3, 3])
+    expect(calculated('breite_größe + マチ', 'breite_größe = 1\nマチ = 2')).toEqual([3, 3, 3])
   })
 
   it('however a letter with an accent was typed', () => {
-    expect(valueOf('l\u00e4nge', 'la\u0308nge = 2')).toEqual([2, 2, 2])
+    expect(calculated('l\u00e4nge', 'la\u0308nge = 2')).toEqual([2, 2, 2])
   })
 
   it('with comments and empty lines', () => {
-    expect(valueOf('a', '# all sizes\n\n  a = 1 # one\r\n')).toEqual([1, 1, 1])
+    expect(calculated('a', '# all sizes\n\n  a = 1 # one\r\n')).toEqual([1, 1, 1])
   })
 
   it('for a single size', () => {
-    expect(valueOf('[3] + 1', '', environment({ sizes: ['One size'], body: null }))).toEqual([4])
+    expect(calculated('[3] + 1', '', environment({ sizes: ['One size'], body: null }))).toEqual([4])
   })
 })
 

@@ -51,7 +51,7 @@ export function sheet(text: string, facts = environment()): Sheet {
 }
 
 /** The value of one formula, as plain numbers in its own unit; null when it has none. */
-export function valueOf(formula: string, text = '', facts = environment()) {
+export function calculated(formula: string, text = '', facts = environment()) {
   const value = sheet(`${text}\nresult = ${formula}`, facts).settled.values.get('result')
   return value === undefined ? null : plainBySize(value)
 }

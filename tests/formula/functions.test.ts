@@ -1,0 +1,17 @@
+import { describe, expect, it } from 'vitest'
+import { functions } from '../../src/formula/index.ts'
+import { body, environment, gauge, printed } from './workbench.ts'
+
+const facts = environment({
+  sizes: ['S', 'L'],
+  swatches: [{ name: null, gauge: gauge('12 per 10 cm', '8 per 10 cm') }],
+  body: body('head', ['Child', 'Woman']),
+})
+
+const calculated = Object.entries(functions).filter(([, { example }]) => example.prints !== '')
+
+describe('the example of each function is true', () => {
+  it.each(calculated)('%s', (_, { example }) => {
+    expect(printed(example.formula, '', facts)).toBe(example.prints)
+  })
+})

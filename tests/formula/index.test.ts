@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest'
+import * as formula from '../../src/formula/index.ts'
+import * as grading from '../../src/grading/index.ts'
+
+it('the formula language offers these and no more', () => {
+  expect(Object.keys(formula).sort()).toEqual([
+    'evaluate',
+    'functions',
+    'nearestTo',
+    'notWhole',
+    'plainBySize',
+    'printExpression',
+    'printStatement',
+    'printValue',
+    'readFormula',
+    'readGrading',
+    'settle',
+    'usesLedger',
+    'wholeBySize',
+  ])
+})
+
+it('grading offers these and no more', () => {
+  expect(Object.keys(grading).sort()).toEqual(['bodyMeasure', 'createEnvironment', 'readFits', 'readGauge'])
+})
