@@ -24,7 +24,8 @@ export function sizesOf(draft: Draft, node: OnlySizes): Outcome<readonly number[
   const chosen = new Set<number>()
   for (const name of splitNames(written, sizes)) {
     const index = sizes.findIndex((size) => size.toLowerCase() === name.toLowerCase())
-    if (index === -1) diagnostics.push(diagnose('size-unknown', at, { size: name, nearest: nearest(name, sizes) }))
+    if (index === -1)
+      diagnostics.push(diagnose('size-unknown', at, { size: name, nearest: nearest(name, sizes) ?? null, sizes }))
     else chosen.add(index)
   }
   return { value: [...chosen].sort((a, b) => a - b), diagnostics }

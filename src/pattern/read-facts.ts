@@ -26,7 +26,7 @@ export function readFacts(source: Source, { yaml }: FrontMatter): Outcome<Locate
   const repeated = facts.sizes.find((size, index) => facts.sizes.indexOf(size) !== index)
   const locate: LocatedFacts['locate'] = (...path) => placeOf(document, path, yaml)
   if (repeated !== undefined) {
-    return { value: null, diagnostics: [diagnose('size-twice', locate('sizes'), { size: repeated })] }
+    return { value: null, diagnostics: [diagnose('size-listed-twice', locate('sizes'), { size: repeated })] }
   }
   return { value: { facts, locate }, diagnostics: [] }
 }

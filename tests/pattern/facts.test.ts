@@ -62,7 +62,7 @@ describe('facts that are refused, with place and way out', () => {
     [
       'a size twice',
       'title: A\nsizes: [S, S]',
-      ['3:8 size-twice The size “S” is listed twice. Give each size a name of its own.'],
+      ['3:8 size-listed-twice The size “S” is listed twice. Give each size a name of its own.'],
     ],
     [
       'an unknown skill',

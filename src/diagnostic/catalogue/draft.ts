@@ -53,15 +53,10 @@ export const draftFindings = {
     severity: 'error',
     says: ({ key, problem }) => `“${key}” ${problem}.`,
   }),
-  'size-twice': entry<{ size: string }>({
+  'size-listed-twice': entry<{ size: string }>({
     severity: 'error',
     says: ({ size }) => `The size “${size}” is listed twice.`,
     hint: () => 'Give each size a name of its own.',
-  }),
-  'size-unknown': entry<{ size: string; nearest: string | undefined }>({
-    severity: 'error',
-    says: ({ size }) => `There is no size “${size}” in this draft.`,
-    hint: ({ nearest }) => (nearest === undefined ? undefined : `Write “${nearest}” instead.`),
   }),
   'placeholder-unclosed': entry<Nothing>({
     severity: 'error',

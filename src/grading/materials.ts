@@ -1,0 +1,12 @@
+import { hooks } from '../standards/hooks.ts'
+import { yarnWeights } from '../standards/yarn-weights.ts'
+
+/** US letter and number of a hook by its millimetres, `K-10½`; null where the published list has none. */
+export function usHook(millimetres: number): string | null {
+  return hooks.find(({ mm }) => mm === millimetres)?.us ?? null
+}
+
+/** Published name of a yarn category, `Bulky`; null for a number that is none. */
+export function yarnCategoryName(category: number): string | null {
+  return yarnWeights.find((weight) => weight.category === category)?.name ?? null
+}

@@ -1,0 +1,109 @@
+import type { Diagnostic } from '../diagnostic/index.ts'
+import {
+  type Environment,
+  evaluate,
+  type Formula,
+  printValue,
+  readFormula,
+  type Settled,
+  usesLedger,
+  wholeBySize,
+} from '../formula/index.ts'
+import type { PerSize, Segment, Value } from '../measure/index.ts'
+import { always } from '../measure/index.ts'
+import type { LedgerRow } from '../rows/ledger.ts'
+import type { HoleContent, MadeByRow } from '../rows/written.ts'
+import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+import { asFractions, madeEnvironment, type RowLookup } from './made.ts'
+import type { Placeholder } from './placeholder.ts'
+
+/** What is printed where a formula has an error, so that the place can be seen in preview. */
+const unsettled: readonly Segment[] = [always('??')]
+
+/** The placeholders of a draft: asked first by the row reader, for numbers, then by the faces, for text. */
+export interface Answers {
+  readonly holeOf: (placeholder: Placeholder) => HoleContent
+  /** The printed value; rows must have been worked. `here` is the row that the placeholder stands in. */
+  readonly print: (placeholder: Placeholder, rows: RowLookup, here: LedgerRow | null) => readonly Segment[]
+}
+
+interface Asked {
+  readonly formula: Formula | null
+  /** Null where the rows must be worked first, or where there is an error. */
+  readonly value: Value | null
+}
+
+/** Reads every placeholder of a draft and calculates those that need no worked rows. Findings go to `findings`. */
+export function askAll(draft: Draft, settled: Settled, environment: Environment, findings: Diagnostic[]): Answers {
+  const asked = new Map<Placeholder, Asked>()
+  for (const node of walk(bodyNodes(draft))) {
+    if (node.type === 'placeholder') asked.set(node, ask(node, draft, settled, environment, findings))
+  }
+  return {
+    holeOf: (placeholder) => holeContent(asked.get(placeholder), settled, environment),
+    print: (placeholder, rows, here) => {
+      const found = asked.get(placeholder)
+      if (found === undefined || found.formula === null) return unsettled
+      if (!usesLedger(found.formula)) return printed(found.value, found.formula, environment, findings)
+      const outcome = evaluate(found.formula, settled, madeEnvironment(environment, rows, here))
+      findings.push(...outcome.diagnostics)
+      return printed(outcome.value, found.formula, environment, findings)
+    },
+  }
+}
+
+function ask(
+  node: Placeholder,
+  draft: Draft,
+  settled: Settled,
+  environment: Environment,
+  findings: Diagnostic[],
+): Asked {
+  const at = spanOf(draft, node)
+  const inside = { start: at.start + 2, end: at.end - 2 }
+  const read = readFormula(textAt(draft, inside), inside.start)
+  findings.push(...read.diagnostics)
+  if (read.value === null || usesLedger(read.value)) return { formula: read.value, value: null }
+  const outcome = evaluate(read.value, settled, environment)
+  findings.push(...outcome.diagnostics)
+  return { formula: read.value, value: outcome.value }
+}
+
+function printed(
+  value: Value | null,
+  formula: Formula,
+  environment: Environment,
+  findings: Diagnostic[],
+): readonly Segment[] {
+  if (value === null) return unsettled
+  const outcome = printValue(value, formula, environment)
+  findings.push(...outcome.diagnostics)
+  return outcome.value ?? unsettled
+}
+
+function holeContent(asked: Asked | undefined, settled: Settled, environment: Environment): HoleContent {
+  if (asked === undefined || asked.formula === null) return { kind: 'broken' }
+  const { formula, value } = asked
+  if (usesLedger(formula)) return { kind: 'made', of: (row) => madeNumbers(formula, row, settled, environment) }
+  if (value === null) return { kind: 'broken' }
+  if (value.kind === 'text') return { kind: 'text', bySize: value.bySize }
+  if (value.kind === 'length') return { kind: 'length', bySize: value.bySize.map((cell) => cell?.valueOf() ?? null) }
+  const whole = wholeBySize(value)
+  return whole === null ? { kind: 'broken' } : { kind: 'number', bySize: whole }
+}
+
+/** The numbers that `{{total}}` or `{{count(dc)}}` come to in a row that has been worked; none where they can't be told. */
+function madeNumbers(
+  formula: Formula,
+  row: MadeByRow,
+  settled: Settled,
+  environment: Environment,
+): PerSize<number | null> {
+  const here: Environment = {
+    ...environment,
+    made: ({ what }) => asFractions(what === 'total' ? row.total : row.count(what)),
+  }
+  const { value } = evaluate(formula, settled, here)
+  const whole = value === null || value.kind === 'text' ? null : wholeBySize(value)
+  return whole ?? environment.sizes.map(() => null)
+}

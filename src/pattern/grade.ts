@@ -1,0 +1,85 @@
+import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
+import { type Environment, readGrading, type Settled, type Skein, settle } from '../formula/index.ts'
+import {
+  type BodyColumns,
+  createEnvironment,
+  readFits,
+  readGauge,
+  type Swatch,
+  type WrittenText,
+} from '../grading/index.ts'
+import { type Quantity, readQuantity, units } from '../measure/index.ts'
+import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+
+/** What the formulas of a draft can see, and what its grading blocks come to. */
+export interface Graded {
+  readonly environment: Environment
+  readonly settled: Settled
+  readonly body: BodyColumns | null
+}
+
+/** Reads the swatches, the body table and every grading block of a draft. Findings go to `findings`. */
+export function gradeDraft(draft: Draft, findings: Diagnostic[]): Graded {
+  const keep = <T>({ value, diagnostics }: Outcome<T>): T => {
+    findings.push(...diagnostics)
+    return value
+  }
+  const body = draft.facts.facts.fits === undefined ? undefined : keep(bodyOf(draft))
+  const environment = createEnvironment({
+    sizes: draft.facts.facts.sizes,
+    swatches: swatchesOf(draft, keep),
+    body: body === null ? 'broken' : (body ?? null),
+    skein: skeinOf(draft),
+  })
+  const statements = blocks(draft).flatMap(({ text, origin }) => keep(readGrading(text, origin)))
+  return { environment, settled: keep(settle(statements, environment)), body: body ?? null }
+}
+
+/** The text of each grading block, fences left out, and where it starts in the draft. */
+function blocks(draft: Draft): { text: string; origin: number }[] {
+  const found: { text: string; origin: number }[] = []
+  for (const node of walk(bodyNodes(draft))) {
+    if (node.type !== 'code' || node.lang !== 'grading') continue
+    const at = spanOf(draft, node)
+    const lines = textAt(draft, at).split('\n')
+    const origin = at.start + (lines[0]?.length ?? 0) + 1
+    // A block that runs to the end of the file has no closing fence.
+    const fenced = /^\s*(?:`{3,}|~{3,})\s*$/.test(lines.at(-1) ?? '')
+    found.push({ text: lines.slice(1, fenced && lines.length > 1 ? -1 : undefined).join('\n'), origin })
+  }
+  return found
+}
+
+function written(draft: Draft, ...path: readonly (string | number)[]): WrittenText {
+  const at = draft.facts.locate(...path)
+  return { text: textAt(draft, at), at }
+}
+
+function swatchesOf(draft: Draft, keep: <T>(outcome: Outcome<T>) => T): Swatch[] {
+  return Object.entries(draft.facts.facts.swatch).map(([name, swatch]) => {
+    const path = name === '' ? ['swatch'] : ['swatch', name]
+    const line = (key: 'stitches' | 'rows') => (swatch[key] === undefined ? null : written(draft, ...path, key))
+    const gauge = keep(readGauge({ stitches: line('stitches'), rows: line('rows') }))
+    return { name: name === '' ? null : name, gauge }
+  })
+}
+
+function bodyOf(draft: Draft): Outcome<BodyColumns | null> {
+  const { sizes, fits } = draft.facts.facts
+  const columns = (fits?.sizes ?? []).map((_, index) => written(draft, 'fits', 'sizes', index))
+  return readFits(
+    { table: written(draft, 'fits', 'table'), columns, at: draft.facts.locate('fits', 'sizes') },
+    sizes.length,
+  )
+}
+
+/** The skein of the first yarn, for `as skeins`. */
+function skeinOf(draft: Draft): Skein | null {
+  const skein = draft.facts.facts.yarn[0]?.skein
+  return skein === undefined ? null : { mass: base(skein.weight, 'mass'), length: base(skein.length, 'length') }
+}
+
+function base(text: string | undefined, kind: 'mass' | 'length'): Quantity['base'] | null {
+  const quantity = text === undefined ? null : readQuantity(text)
+  return quantity !== null && units[quantity.unit].kind === kind ? quantity.base : null
+}

@@ -1,0 +1,91 @@
+import type { Diagnostic } from '../diagnostic/index.ts'
+import { evaluate, printValue, readFormula } from '../formula/index.ts'
+import { toFit } from '../grading/index.ts'
+import { cellsOf, printRange, type Segment } from '../measure/index.ts'
+import type { Ledger } from '../rows/ledger.ts'
+import { type Draft, textAt } from './draft.ts'
+import { gaugeLines } from './gauge.ts'
+import type { Graded } from './grade.ts'
+import type { Printing } from './inlines.ts'
+import { materials } from './materials.ts'
+import type { Abbreviation, MeasureLine, Pattern } from './pattern.ts'
+import { yarnUse } from './yarn.ts'
+
+export interface OverviewParts {
+  readonly draft: Draft
+  readonly graded: Graded
+  readonly ledger: Ledger
+  readonly value: Printing['value']
+  /** Where findings go. */
+  readonly findings: Diagnostic[]
+}
+
+/** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
+export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 'values'> {
+  const { facts } = parts.draft.facts
+  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger)
+  return {
+    slug: parts.draft.slug,
+    title: facts.title,
+    summary: facts.summary ?? null,
+    terms: facts.terms,
+    skill: facts.skill ?? null,
+    published: facts.published ?? null,
+    edition: facts.edition ?? null,
+    changes: facts.changes.map(({ edition, date, note }) => ({ edition, date: date ?? null, note })),
+    sizes: facts.sizes,
+    fits: fitsLines(parts),
+    finished: finishedLines(parts),
+    materials: materials(facts, yarn, parts.value),
+    gauge: gaugeLines(facts),
+    abbreviations: abbreviations(parts.ledger),
+    cover: facts.cover ?? null,
+    video: facts.video ?? null,
+    yarn,
+  }
+}
+
+function measureLine(label: string, segments: readonly Segment[], { draft, value }: OverviewParts): MeasureLine {
+  return { label, value: value(segments), cells: cellsOf(segments, draft.facts.facts.sizes.length) }
+}
+
+function fitsLines(parts: OverviewParts): MeasureLine[] {
+  const { body, environment } = parts.graded
+  const fit = body === null ? null : toFit(body)
+  if (fit === null) return []
+  const gauge = environment.gauge(null)
+  const unit = gauge.kind === 'found' ? gauge.gauge.unit : 'in'
+  return [measureLine(`To fit ${fit.label.toLowerCase()}`, printRange(fit.low, fit.high, unit), parts)]
+}
+
+/** A label with its formula; a measure that was claimed is printed as it was claimed. */
+function finishedLines(parts: OverviewParts): MeasureLine[] {
+  return Object.entries(parts.draft.facts.facts.finished).flatMap(([label, formula]) => {
+    const path = typeof formula === 'string' ? ['finished', label] : ['finished', label, 'claims']
+    const segments = finishedMeasure(path, parts)
+    return segments === null ? [] : [measureLine(label, segments, parts)]
+  })
+}
+
+function finishedMeasure(
+  path: readonly string[],
+  { draft, graded, findings }: OverviewParts,
+): readonly Segment[] | null {
+  const at = draft.facts.locate(...path)
+  const read = readFormula(textAt(draft, at), at.start)
+  findings.push(...read.diagnostics)
+  if (read.value === null) return null
+  const evaluated = evaluate(read.value, graded.settled, graded.environment)
+  findings.push(...evaluated.diagnostics)
+  if (evaluated.value === null) return null
+  const printed = printValue(evaluated.value, read.value, graded.environment)
+  findings.push(...printed.diagnostics)
+  return printed.value
+}
+
+/** In the order of the alphabet, special stitches among the rest; their definitions stand in the text. */
+function abbreviations({ terms }: Ledger): Abbreviation[] {
+  return [...terms]
+    .sort((a, b) => a.abbreviation.localeCompare(b.abbreviation, 'en'))
+    .map(({ abbreviation, meaning }) => ({ abbreviation, meaning }))
+}

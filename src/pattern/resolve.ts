@@ -1,0 +1,100 @@
+import type { Root } from 'mdast'
+import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import { findRow, workRows } from '../rows/index.ts'
+import type { Ledger, LedgerRow } from '../rows/ledger.ts'
+import { askAll } from './answers.ts'
+import { buildBlocks } from './blocks.ts'
+import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+import { findFrontMatter } from './front-matter.ts'
+import { gradeDraft } from './grade.ts'
+import type { Printing } from './inlines.ts'
+import { isOnlySizes, sizesOf } from './only.ts'
+import { overview } from './overview.ts'
+import type { Pattern, ValueNode } from './pattern.ts'
+import type { Placeholder } from './placeholder.ts'
+import { readFacts } from './read-facts.ts'
+import { cutSections } from './sections.ts'
+import { rowSettings } from './settings.ts'
+import { namedValues } from './values.ts'
+
+/** A draft to be resolved. Its Markdown is parsed only when the front matter can be used. */
+export interface DraftText {
+  readonly source: Source
+  /** Short name of the pattern, for addresses. */
+  readonly slug: string
+  /** The Markdown tree, and what must be added to its offsets to get offsets into the file. */
+  readonly parse: () => { readonly tree: Root; readonly shift: number }
+}
+
+/**
+ * From a draft to its pattern: facts, grading, placeholders, rows, text. The pattern is null only when
+ * the front matter can't be used; any other error leaves its place marked and the rest whole.
+ */
+export function resolveDraft({ source, slug, parse }: DraftText): Outcome<Pattern | null> {
+  const fences = findFrontMatter(source)
+  if (fences.value === null) return { value: null, diagnostics: fences.diagnostics }
+  const facts = readFacts(source, fences.value)
+  if (facts.value === null) return { value: null, diagnostics: facts.diagnostics }
+  const draft: Draft = { slug, source, facts: facts.value, ...parse(), bodyStart: fences.value.bodyStart }
+  const findings: Diagnostic[] = [...textFindings(draft)]
+  const value = assemble(draft, findings)
+  return { value, diagnostics: inOrder(findings) }
+}
+
+function assemble(draft: Draft, findings: Diagnostic[]): Pattern {
+  const graded = gradeDraft(draft, findings)
+  const answers = askAll(draft, graded.settled, graded.environment, findings)
+  const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))
+  findings.push(...worked.diagnostics)
+  const ledger = worked.value
+  const value = numberedValues()
+  const rows = (piece: string | null, label: string) => findRow(ledger, piece, label)
+  const here = rowAround(draft, ledger)
+  const printing: Printing = {
+    draft,
+    value,
+    printed: (placeholder) => answers.print(placeholder, rows, here(placeholder)),
+  }
+  const facts = overview({ draft, graded, ledger, value, findings })
+  const body = buildBlocks(ledger, printing)
+  return { ...facts, body, rows: ledger.rows, values: namedValues(graded.settled) }
+}
+
+/** Value nodes numbered in the order of the page. */
+function numberedValues(): Printing['value'] {
+  let last = 0
+  return (segments): ValueNode => {
+    last += 1
+    return { type: 'value', id: `v${last}`, segments }
+  }
+}
+
+/** The row that a placeholder stands in: of a range, the last row, whose count a range states. */
+function rowAround(draft: Draft, ledger: Ledger): (placeholder: Placeholder) => LedgerRow | null {
+  return (placeholder) => {
+    const { start, end } = spanOf(draft, placeholder)
+    const written = ledger.written.find((row) => row.at.start <= start && end <= row.at.end)
+    return written === undefined ? null : (ledger.rows[written.entries[1] - 1] ?? null)
+  }
+}
+
+/** What is wrong with the text itself: placeholders left open, passages for sizes that there are not. */
+function* textFindings(draft: Draft): Generator<Diagnostic> {
+  for (const node of walk(bodyNodes(draft))) {
+    if (node.type === 'text') yield* unclosed(draft, spanOf(draft, node))
+    if (isOnlySizes(node)) yield* sizesOf(draft, node).diagnostics
+  }
+}
+
+function* unclosed(draft: Draft, at: Diagnostic['at']): Generator<Diagnostic> {
+  for (const match of textAt(draft, at).matchAll(/(?<!\\)\{\{/g)) {
+    const start = at.start + match.index
+    yield diagnose('placeholder-unclosed', { start, end: start + 2 }, {})
+  }
+}
+
+/** In the order of the draft; at one place, in the order of their codes. */
+function inOrder(findings: readonly Diagnostic[]): Diagnostic[] {
+  return [...findings].sort((a, b) => a.at.start - b.at.start || (a.code < b.code ? -1 : Number(a.code > b.code)))
+}

@@ -1,0 +1,31 @@
+import type { BaseStitch, Stitch } from '../rows/terms/stitch.ts'
+
+/**
+ * Yarn that a stitch takes, as a share of a single crochet made with the same yarn and hook.
+ * Common practice, no source: makers' own measurements differ by a tenth or more. The swatch's weight, and
+ * a weighed sample above all, set the scale; these shares matter only where a piece mixes kinds.
+ */
+export const chainUse = 0.45
+
+const useByBase: Readonly<Record<BaseStitch, number>> = {
+  slipStitch: 0.5,
+  singleCrochet: 1,
+  halfDoubleCrochet: 1.35,
+  doubleCrochet: 1.7,
+  treble: 2.15,
+  doubleTreble: 2.6,
+  tripleTreble: 3.05,
+}
+
+/** A stitch round a post goes a longer way; a foundation stitch makes its own chain. */
+const extraByStyle: Readonly<Record<Stitch['style'], number>> = {
+  plain: 0,
+  frontPost: 0.1,
+  backPost: 0.1,
+  extended: 0.3,
+  foundation: chainUse,
+}
+
+export function stitchUse({ base, style }: Stitch): number {
+  return useByBase[base] + extraByStyle[style]
+}
