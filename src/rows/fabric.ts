@@ -1,0 +1,119 @@
+import type { Target } from './step.ts'
+import type { Stitch } from './terms/stitch.ts'
+import { stitchKey } from './terms/stitch.ts'
+
+/** What a place that can be worked into is. */
+export type PlaceKind =
+  /** `name` of a special stitch that is one stitch, else null. `turning`: a turning chain that counts. */
+  | { readonly what: 'stitch'; readonly stitch: Stitch | null; readonly name: string | null; readonly turning: boolean }
+  /** `grouped`: made between the stitches of one place, as at a corner. */
+  | { readonly what: 'space'; readonly chains: number; readonly grouped: boolean }
+  | { readonly what: 'chain' }
+  /** An opening chain that does not count as a stitch. */
+  | { readonly what: 'turning' }
+
+/** Kinds of place of a pattern, numbered so that a row is a list of small numbers. */
+export interface Kinds {
+  readonly list: PlaceKind[]
+  readonly numbers: Map<string, number>
+  /** Which kinds a target accepts, found once for each. */
+  readonly accepted: WeakMap<Target, Map<number, boolean>>
+}
+
+/**
+ * A row as the next one finds it, in the order in which it is worked. `groups` numbers the special
+ * stitch or the group in one place that a place belongs to, -1 for none; `names` has the special
+ * stitch's name by that number, empty for a group without a name.
+ */
+export interface Row {
+  readonly places: readonly number[]
+  readonly groups: readonly number[]
+  readonly names: readonly string[]
+  readonly circular: boolean
+  /** A ring, which takes any number of stitches. */
+  readonly ring: boolean
+  /** A foundation chain that nothing has been worked into. */
+  readonly foundation: boolean
+}
+
+export function createKinds(): Kinds {
+  return { list: [], numbers: new Map(), accepted: new WeakMap() }
+}
+
+function kindKey(kind: PlaceKind): string {
+  if (kind.what === 'stitch') {
+    return `stitch ${kind.stitch === null ? '' : stitchKey(kind.stitch)} ${kind.name ?? ''} ${kind.turning}`
+  }
+  return kind.what === 'space' ? `space ${kind.chains} ${kind.grouped}` : kind.what
+}
+
+/** The number of a kind of place; a kind not met before gets the next one. */
+export function kindNumber(kinds: Kinds, kind: PlaceKind): number {
+  const key = kindKey(kind)
+  const known = kinds.numbers.get(key)
+  if (known !== undefined) return known
+  const number = kinds.list.length
+  kinds.list.push(kind)
+  kinds.numbers.set(key, number)
+  return number
+}
+
+export function kindAt(kinds: Kinds, row: Row, at: number): PlaceKind | undefined {
+  const number = row.places[at]
+  return number === undefined ? undefined : kinds.list[number]
+}
+
+export function chainRow(kinds: Kinds, chains: number): Row {
+  const chain = kindNumber(kinds, { what: 'chain' })
+  return {
+    places: new Array<number>(chains).fill(chain),
+    groups: new Array<number>(chains).fill(-1),
+    names: [],
+    circular: false,
+    ring: false,
+    foundation: true,
+  }
+}
+
+export const ringRow: Row = { places: [], groups: [], names: [], circular: true, ring: true, foundation: true }
+
+/** The foundation joined into a ring: its chains can be worked into one by one, or the ring as a whole. */
+export function joinedRow(row: Row): Row {
+  return { ...row, circular: true, ring: row.foundation }
+}
+
+function ordered(row: Row, order: readonly number[]): Row {
+  return {
+    ...row,
+    places: order.map((at) => row.places[at] ?? 0),
+    groups: order.map((at) => row.groups[at] ?? -1),
+  }
+}
+
+/** The row seen from the other side. A joined round goes back from its joining stitch. */
+export function turned(row: Row, joined: boolean): Row {
+  if (!(joined && row.circular)) {
+    return { ...row, places: row.places.toReversed(), groups: row.groups.toReversed() }
+  }
+  const order = row.places.map((_, at) => (at === 0 ? 0 : row.places.length - at))
+  return ordered(row, order)
+}
+
+/** The round begun at another place: slip stitches have travelled there. */
+export function rotated(row: Row, by: number): Row {
+  const count = row.places.length
+  return ordered(
+    row,
+    row.places.map((_, at) => (at + by) % count),
+  )
+}
+
+/** Chains worked on before a row, as at an edge that is widened. */
+export function withChains(kinds: Kinds, row: Row, chains: number): Row {
+  const before = chainRow(kinds, chains)
+  return {
+    ...row,
+    places: [...before.places, ...row.places],
+    groups: [...before.groups, ...row.groups],
+  }
+}

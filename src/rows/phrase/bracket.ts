@@ -1,0 +1,73 @@
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, maximalDepth, spanSince, take, textAt } from '../reader.ts'
+import type { Step, Times } from '../step.ts'
+import { readCounting } from './counting.ts'
+import { partsOf } from './parts.ts'
+import { isRemark } from './remark.ts'
+import { readPlaces } from './stitch.ts'
+import { readTimes } from './times.ts'
+
+/** After brackets and paired stars `4 times` means four in all. */
+export function inAll(times: Times): Times {
+  return times.kind === 'said' ? { kind: 'exactly', count: times.count } : times
+}
+
+function content(reader: Reader, close: number): readonly Step[] | null {
+  const open = reader.at
+  reader.at = open + 1
+  if (isRemark(reader, close)) {
+    reader.at = open
+    const counting = attempt(reader, readCounting)
+    reader.at = close + 1
+    return [{ kind: 'remark', counting, at: spanSince(reader, open) }]
+  }
+  reader.depth += 1
+  const steps = reader.depth > maximalDepth ? null : reader.sequence(reader, close)
+  reader.depth -= 1
+  if (steps !== null) reader.at = close + 1
+  return steps
+}
+
+/** `(2 dc, ch 2, 2 dc) in next sp` */
+function inOnePlace(reader: Reader, steps: readonly Step[], from: number): readonly Step[] | null {
+  take(reader, 'all')
+  take(reader, 'worked')
+  const parts = partsOf(steps)
+  if (parts === null || parts.length === 0) return null
+  const places = readPlaces(reader)
+  if (places.length === 0) return null
+  const at = spanSince(reader, from)
+  return places.map((where) => ({ kind: 'work', parts, where, at }))
+}
+
+function counted(reader: Reader, steps: readonly Step[], from: number): readonly Step[] | null {
+  const times = readTimes(reader, true)
+  if (times === null) return null
+  return [{ kind: 'repeat', body: steps, stop: null, times: inAll(times), at: spanSince(reader, from) }]
+}
+
+/**
+ * Brackets: a loop, a group in one place, or a remark, told apart by what follows.
+ *
+ *     (sc in next 4 sts, inc) 6 times     [2 dc, ch 1] in next sp     (corner made)
+ *     ^
+ */
+export const bracketPhrase: Phrase = {
+  name: 'bracket',
+  opens: (reader) => /^[([{<]$/.test(textAt(reader)),
+  read: (reader) => {
+    const from = reader.at
+    const close = reader.closing.get(from)
+    if (close === undefined || close >= reader.end) return null
+    const counting = attempt(reader, (inner) => (/count/.test(textAt(inner, 1)) ? readCounting(inner) : null))
+    if (counting !== null) return [{ kind: 'remark', counting, at: spanSince(reader, from) }]
+    const steps = content(reader, close)
+    if (steps === null) return null
+    return (
+      attempt(reader, (inner) => counted(inner, steps, from)) ??
+      attempt(reader, (inner) => inOnePlace(inner, steps, from)) ?? [
+        { kind: 'sequence', body: steps, at: spanSince(reader, from) },
+      ]
+    )
+  },
+}

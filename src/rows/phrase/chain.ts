@@ -1,0 +1,36 @@
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, numberAt, one, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+import { readCounting } from './counting.ts'
+
+const chainWords = ['ch', 'chs', 'chain', 'chains']
+const spaceWord = /^(?:sp|sps|space|spaces|lp|lps|loop|loops|arch|arches|from|st|sts)$/
+
+function count(reader: Reader) {
+  const before = takeNumber(reader)
+  if (before !== null && take(reader, '-')) return null
+  if (!take(reader, ...chainWords)) return null
+  if (before !== null) return before
+  take(reader, '-')
+  return takeNumber(reader) ?? one(reader)
+}
+
+/**
+ * Chain stitches: `ch 3`, `ch3`, `3 ch`, `chain 60 (72, 84)`.
+ *
+ *     ch 3 (counts as dc), dc in next st
+ *     ^
+ */
+export const chainPhrase: Phrase = {
+  name: 'chain',
+  opens: (reader) => chainWords.includes(textAt(reader, numberAt(reader) === null ? 0 : 1)),
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const made = count(reader)
+    // With a space after it, it is a place that was made before: `ch-2 sp`.
+    if (made === null || spaceWord.test(textAt(reader))) return null
+    take(reader, 'more', 'loosely')
+    const at = spanSince(reader, from)
+    return [{ kind: 'chain', count: made, counting: attempt(reader, readCounting), at }]
+  },
+}

@@ -1,0 +1,36 @@
+import { everySize } from '../count.ts'
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, numberAt, one, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+import { readPlaces } from './stitch.ts'
+import { anyStitch } from './target.ts'
+
+const increaseWords = ['inc', 'incs', 'increase', 'increases']
+
+function numberAfter(reader: Reader) {
+  return /^(?:times|time|x|more)$/.test(textAt(reader, 1)) ? null : takeNumber(reader)
+}
+
+/**
+ * An increase by its name: two stitches of the row's kind in one place.
+ *
+ *     inc     2 inc     inc in each st around     sc inc
+ *     ^
+ */
+export const increasePhrase: Phrase = {
+  name: 'increase',
+  opens: (reader) => numberAt(reader) !== null || /^\p{L}/u.test(textAt(reader)),
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const before = takeNumber(reader)
+    if (before === null) take(reader, 'a', 'one')
+    const stitch = attempt(reader, takeStitch) ?? reader.stitch
+    if (!take(reader, ...increaseWords)) return null
+    const count = before ?? attempt(reader, numberAfter) ?? one(reader)
+    const parts = [{ kind: 'stitch', stitch, count: everySize(2, reader.vocabulary.sizes) } as const]
+    const places = readPlaces(reader)
+    const at = spanSince(reader, from)
+    if (places.length === 0) return [{ kind: 'work', parts, where: { kind: 'next', count, of: anyStitch }, at }]
+    return places.map((where) => ({ kind: 'work', parts, where, at }))
+  },
+}

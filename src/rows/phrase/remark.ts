@@ -1,0 +1,75 @@
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, peek, spanSince, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+import { readCounting } from './counting.ts'
+
+const starters = new Set(
+  (
+    'weave sew stuff place move mark pm sm change changing switch with using drop pick join carry carrying close pull ' +
+    'block rs ws note insert do don’t don\'t right wrong facing be from slide remove tie secure leave as now keeping ' +
+    'working rotate marker color colour continue do begin start'
+  ).split(' '),
+)
+
+/** Words that make or use something: a clause with one of them is no remark. */
+const working = /^(?:ch|chs|chain|chains|sk|skip|miss|inc|dec|rep|repeat|tog|together|\*|\*\*)$/
+
+function isWork(reader: Reader, ahead: number): boolean {
+  const word = peek(reader, ahead)
+  if (word === undefined || word.kind === 'broken' || word.kind === 'bySize' || word.kind === 'made') return true
+  if (word.kind === 'mark') return working.test(word.text)
+  if (word.kind !== 'word') return false
+  const { dictionary, specials } = reader.vocabulary
+  return (
+    working.test(word.text) || dictionary.stitches.has(word.text) || specials.has(word.text) || /tog$/.test(word.text)
+  )
+}
+
+const endMarks = /^[,;.)\]}>:]$/
+
+/**
+ * A clause that makes nothing: colours, markers, tails, which side faces.
+ *
+ *     with B, …     place marker in last st     do not join     RS facing
+ *     ^
+ */
+export const remarkPhrase: Phrase = {
+  name: 'remark',
+  opens: (reader) => starters.has(textAt(reader)) || /^count/.test(textAt(reader)),
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const counting = attempt(reader, readCounting)
+    if (counting !== null) return [{ kind: 'remark', counting, at: spanSince(reader, from) }]
+    while (reader.at < reader.end && !endMarks.test(textAt(reader))) {
+      if (isWork(reader, 0)) return null
+      reader.at += 1
+    }
+    return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
+  },
+}
+
+/** A bracket that is neither steps nor a count: `(corner made)`, `(RS)`. A number in it may be a step. */
+export function isRemark(reader: Reader, end: number): boolean {
+  for (let ahead = 0; reader.at + ahead < end; ahead += 1) {
+    const word = peek(reader, ahead)
+    if (word?.kind === 'number' || isWork(reader, ahead)) return false
+  }
+  return true
+}
+
+/** A sentence without a stitch, a number or a place: a tip, not a step. */
+export const tipPhrase: Phrase = {
+  name: 'tip',
+  opens: (reader) => {
+    const before = reader.words[reader.at - 1]?.text
+    return peek(reader)?.kind === 'word' && (before === undefined || before === '.')
+  },
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    let end = reader.at
+    while (end < reader.end && reader.words[end]?.text !== '.') end += 1
+    if (!isRemark(reader, end)) return null
+    reader.at = end
+    return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
+  },
+}

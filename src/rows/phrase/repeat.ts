@@ -1,0 +1,122 @@
+import type { Reader } from '../reader.ts'
+import { attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
+import type { Step, Times } from '../step.ts'
+import { inAll } from './bracket.ts'
+import { readTimes } from './times.ts'
+
+/** A star or dagger in the words, and how many steps stood before it. */
+export interface Mark {
+  readonly name: string
+  readonly step: number
+  /** Where a paired star closes the body; null while it is open. */
+  close: number | null
+}
+
+export function isMark(text: string): boolean {
+  return text === '*' || text === '**' || text === '†' || text === '‡' || text === '+'
+}
+
+function markName(reader: Reader): string | null {
+  take(reader, 'the', 'first')
+  const text = textAt(reader)
+  if (!isMark(text)) return null
+  reader.at += 1
+  if (textAt(reader) === 's' && peek(reader)?.glued) reader.at += 1
+  return text
+}
+
+function lastOf(marks: readonly Mark[], name: string): number {
+  for (let index = marks.length - 1; index >= 0; index -= 1) if (marks[index]?.name === name) return index
+  return -1
+}
+
+/** `, ending last rep at **` */
+function stopMark(reader: Reader): string | null {
+  take(reader, ',', ';')
+  take(reader, 'and')
+  if (!take(reader, 'ending', 'end', 'stopping', 'stop')) return null
+  take(reader, 'the')
+  take(reader, 'last', 'final')
+  take(reader, 'rep', 'repeat')
+  if (!take(reader, 'at', 'with')) return null
+  return markName(reader)
+}
+
+function times(reader: Reader): Times {
+  return attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
+}
+
+export interface Repeated {
+  /** Steps from this index on are the body of `step`. */
+  readonly from: number
+  readonly step: Step
+}
+
+/** The name of a mark that stands nowhere before. */
+export interface MissingMark {
+  readonly missing: string
+}
+
+function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: Mark[]): Repeated | MissingMark | null {
+  const name = markName(reader)
+  if (name === null) return null
+  if (take(reader, 'to')) markName(reader)
+  const index = lastOf(marks, name)
+  const mark = marks[index]
+  if (mark === undefined) return { missing: name }
+  const said = times(reader)
+  const stopName = attempt(reader, stopMark)
+  const stop = stopName === null ? undefined : marks[lastOf(marks, stopName)]
+  const body = steps.slice(mark.step, mark.close ?? steps.length)
+  marks.splice(index)
+  const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
+  return {
+    from: mark.step,
+    step: { kind: 'repeat', body, stop: stopAt, times: said, at: spanSince(reader, start) },
+  }
+}
+
+/**
+ * `rep from *`, with the stars that it goes back to.
+ *
+ *     *sc in next st, ch 1, sk 1; rep from * 4 more times, ending last rep at **
+ *                                 ^
+ * @returns null when the words are no repeat of this kind
+ */
+export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]): Repeated | MissingMark | null {
+  const start = reader.at
+  if (!take(reader, 'rep', 'repeat', 'repeating')) return null
+  take(reader, 'instructions', 'pattern', 'sequence')
+  if (take(reader, 'from', 'bet', 'between') || isMark(textAt(reader))) return fromMark(reader, start, steps, marks)
+  const said = attempt(reader, (inner) => readTimes(inner, false))
+  if (said === null || steps.length === 0) return null
+  return { from: 0, step: { kind: 'repeatAll', body: steps, times: said, at: spanSince(reader, start) } }
+}
+
+/**
+ * The second of two paired stars.
+ *
+ *     *2 sc, inc* x 6
+ *               ^
+ * @returns null when the star opens something new
+ */
+export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Mark[]): Repeated | 'closed' | null {
+  const start = reader.at
+  const name = textAt(reader)
+  const mark = marks[lastOf(marks, name)]
+  if (mark === undefined || mark.close !== null || mark.step === steps.length) return null
+  reader.at += 1
+  const said = attempt(reader, (inner) => readTimes(inner, true))
+  if (said !== null) {
+    marks.splice(lastOf(marks, name))
+    const at = spanSince(reader, start)
+    return { from: mark.step, step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, times: inAll(said), at } }
+  }
+  const from = reader.at
+  take(reader, ',', ';', '.')
+  const repeats = take(reader, 'rep', 'repeat') || takeAll(reader, 'and', 'rep') || takeAll(reader, 'and', 'repeat')
+  reader.at = from
+  if (!repeats) return null
+  mark.close = steps.length
+  return 'closed'
+}

@@ -1,0 +1,95 @@
+import { everySize } from '../count.ts'
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
+import type { Step } from '../step.ts'
+import { readPlaces } from './stitch.ts'
+import { anyStitch } from './target.ts'
+
+/**
+ * Slip stitches: to travel, to bind off, or to join.
+ *
+ *     sl st in next 2 dc and in next ch-2 sp     sl st to join     sl st to top of ch-3
+ *     ^
+ */
+export const slipPhrase: Phrase = {
+  name: 'slip stitch',
+  opens: () => true,
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const before = takeNumber(reader)
+    if (before === null) take(reader, 'a')
+    if (takeStitch(reader)?.base !== 'slipStitch') return null
+    const after = before ?? (numberAt(reader) === null ? null : takeNumber(reader))
+    if (attempt(reader, (inner) => (take(inner, 'to') && take(inner, 'join', 'close') ? true : null))) {
+      passClause(reader, 'and', 'turn')
+      return [{ kind: 'join', at: spanSince(reader, from) }]
+    }
+    const places = readPlaces(reader)
+    const closes = attempt(reader, (inner) => (take(inner, 'to') && take(inner, 'join', 'close', 'form') ? true : null))
+    if (closes) passClause(reader, 'and', 'turn')
+    const at = spanSince(reader, from)
+    if (closes) return [{ kind: 'join', at }]
+    const count = after ?? one(reader)
+    if (places.length === 0) return [{ kind: 'slip', where: { kind: 'next', count, of: anyStitch }, at }]
+    return places.map((where) => ({ kind: 'slip', where, at }))
+  },
+}
+
+/** `join with sc in any st`: the first stitch of a row, not a closing one. */
+function standing(reader: Reader): readonly Step[] | null {
+  if (!take(reader, 'with')) return null
+  take(reader, 'a')
+  const from = reader.at
+  const stitch = takeStitch(reader)
+  if (stitch === null || stitch.base === 'slipStitch') return null
+  const [where] = readPlaces(reader)
+  if (where === undefined || where.kind !== 'next') return null
+  const count = everySize(1, reader.vocabulary.sizes)
+  return [{ kind: 'work', parts: [{ kind: 'stitch', stitch, count }], where, at: spanSince(reader, from) }]
+}
+
+/** `join yarn with sl st in any corner sp` moves to that place. */
+function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
+  while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main')) continue
+  attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
+  const [where] = readPlaces(reader)
+  if (where === undefined) return null
+  return [{ kind: 'slip', where, at: spanSince(reader, from) }]
+}
+
+/**
+ * The join of a round, or yarn joined in a place.
+ *
+ *     join with sl st in first sc     join to top of beg ch-3     join yarn in any corner sp
+ *     ^
+ */
+export const joinPhrase: Phrase = {
+  name: 'join',
+  opens: (reader) => {
+    const word = reader.words[reader.at]?.text ?? ''
+    return word === 'join' || word === 'joining' || word === 'rejoin' || word === 'attach'
+  },
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    reader.at += 1
+    const stands = attempt(reader, standing)
+    if (stands !== null) return stands
+    const words = wordsOfClause(reader)
+    if (words.includes('any') || words.some((word) => /^(?:yarn|colou?r|mc|cc)$/.test(word))) {
+      const moved = attempt(reader, (inner) => joinedYarn(inner, from))
+      if (moved !== null) return moved
+      passClause(reader)
+      return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
+    }
+    passClause(reader, 'turn')
+    return [{ kind: 'join', at: spanSince(reader, from) }]
+  },
+}
+
+function wordsOfClause(reader: Reader): readonly string[] {
+  const from = reader.at
+  passClause(reader)
+  const words = reader.words.slice(from, reader.at).map((word) => word.text)
+  reader.at = from
+  return words
+}

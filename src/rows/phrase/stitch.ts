@@ -1,0 +1,103 @@
+import type { Count } from '../count.ts'
+import type { Phrase, Reader } from '../reader.ts'
+import {
+  attempt,
+  numberAt,
+  one,
+  passClause,
+  spanSince,
+  take,
+  takeNumber,
+  takeSpecial,
+  takeStitch,
+  textAt,
+} from '../reader.ts'
+import type { Part, Special, Step, Where } from '../step.ts'
+import { anyStitch } from './target.ts'
+import { readWhere } from './where.ts'
+
+interface Named {
+  readonly before: Count | null
+  readonly part: (count: Count) => Part
+  readonly special: Special | null
+}
+
+function named(reader: Reader): Named | null {
+  const before = takeNumber(reader)
+  if (before === null) take(reader, 'a', 'an', 'another', 'one')
+  const special = takeSpecial(reader)
+  if (special !== null) return { before, special, part: (count) => ({ kind: 'special', special, count }) }
+  const stitch = takeStitch(reader)
+  if (stitch === null || stitch.base === 'slipStitch') return null
+  reader.stitch = stitch
+  return { before, special: null, part: (count) => ({ kind: 'stitch', stitch, count }) }
+}
+
+/** `sc 5`, `sc5`; not the `5` of `sc 5 times` */
+function numberAfter(reader: Reader): Count | null {
+  const number = numberAt(reader)
+  if (number === null || /^(?:times|time|more|x|-)$/.test(textAt(reader, 1))) return null
+  return takeNumber(reader)
+}
+
+/** Further places of the same stitch: `and in each ch across`. */
+function further(reader: Reader): Where | null {
+  take(reader, ',')
+  return take(reader, 'and') ? readWhere(reader) : null
+}
+
+/** All the places that follow; none for a stitch without a place. */
+export function readPlaces(reader: Reader): readonly Where[] {
+  const places: Where[] = []
+  for (let where = attempt(reader, readWhere); where !== null; where = attempt(reader, further)) places.push(where)
+  return places
+}
+
+function isPicot(special: Special | null): boolean {
+  return special !== null && Array.isArray(special.makes) && special.makes.every((part) => part.kind === 'picot')
+}
+
+function placeless(reader: Reader, stitch: Named, count: Count, from: number): Step {
+  const at = spanSince(reader, from)
+  // A picot stands on the stitch just made.
+  if (isPicot(stitch.special)) {
+    return { kind: 'work', parts: [stitch.part(count)], where: { kind: 'same', start: false }, at }
+  }
+  return {
+    kind: 'work',
+    parts: [stitch.part(one(reader))],
+    where: { kind: 'next', count, of: anyStitch },
+    at,
+  }
+}
+
+function pickUp(reader: Reader, stitch: Named, count: Count, from: number): readonly Step[] | null {
+  const part = stitch.part(count)
+  if (part.kind !== 'stitch') return null
+  passClause(reader)
+  return [{ kind: 'pickUp', stitch: part.stitch, count, at: spanSince(reader, from) }]
+}
+
+/**
+ * A stitch or special stitch with its places.
+ *
+ *     sc in 2nd ch from hook and in each ch across
+ *     ^
+ *     2 dc in next st     sc 5     5 sc     shell in next sp
+ */
+export const stitchPhrase: Phrase = {
+  name: 'stitch',
+  opens: (reader) => numberAt(reader) !== null || /^\p{L}/u.test(textAt(reader)),
+  read: (reader) => {
+    const from = reader.at
+    const stitch = named(reader)
+    if (stitch === null) return null
+    const after = stitch.before === null ? attempt(reader, numberAfter) : null
+    const count = stitch.before ?? after ?? one(reader)
+    if (take(reader, 'evenly')) return pickUp(reader, stitch, count, from)
+    const places = readPlaces(reader)
+    if (places.length === 0) return [placeless(reader, stitch, count, from)]
+    const at = spanSince(reader, from)
+    return places.map((where) => ({ kind: 'work', parts: [stitch.part(count)], where, at }))
+  },
+}

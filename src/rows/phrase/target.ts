@@ -1,0 +1,95 @@
+import type { Reader } from '../reader.ts'
+import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
+import type { Accepts, Target } from '../step.ts'
+
+const spaceWords = ['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'lp', 'lps', 'arch', 'arches']
+const chainWords = ['ch', 'chs', 'chain', 'chains']
+const stitchWords = ['st', 'sts', 'stitch', 'stitches']
+
+/** A phrase that names no noun: `next 5`, `sk 2`. */
+export const anyStitch: Target = [{ kind: 'stitch', said: false }]
+export const saidStitch: Target = [{ kind: 'stitch', said: true }]
+
+/** `ch-2 sp`, `ch 2 sp`, `ch-sp`, `ch-2`, and bare `ch`. */
+function chainNoun(reader: Reader): Accepts | null {
+  if (take(reader, 'ch-sp', 'ch-sps', 'chain-space', 'ch-lp', 'ch-loop')) return { kind: 'space', chains: null }
+  if (!take(reader, ...chainWords)) return null
+  const hyphen = textAt(reader) === '-' ? 1 : 0
+  const number = numberAt(reader, hyphen)
+  const chains = number?.count[0] ?? null
+  const spaceFollows = spaceWords.includes(textAt(reader, hyphen + (number === null ? 0 : 1)))
+  if (number !== null && (hyphen === 1 || spaceFollows)) {
+    reader.at += hyphen + 1
+    take(reader, ...spaceWords)
+    return { kind: 'space', chains }
+  }
+  if (hyphen === 1) reader.at += 1
+  if (take(reader, ...spaceWords)) return { kind: 'space', chains: null }
+  return hyphen === 1 ? null : { kind: 'chain' }
+}
+
+/** `2-ch sp`, `2ch sp`, `5-ch loop` */
+function numberedSpace(reader: Reader): Accepts | null {
+  const number = numberAt(reader)
+  if (number === null) return null
+  reader.at += 1
+  take(reader, '-')
+  if (!take(reader, ...chainWords) || !take(reader, ...spaceWords)) return null
+  return { kind: 'space', chains: number.count[0] ?? null }
+}
+
+/** `corner`, `corner ch-2 sp`, `corner sp` */
+function corner(reader: Reader): Accepts | null {
+  if (!take(reader, 'corner', 'corners', 'point', 'spine')) return null
+  attempt(reader, chainNoun)
+  take(reader, ...spaceWords, ...stitchWords)
+  return { kind: 'corner' }
+}
+
+function noun(reader: Reader): Accepts | null {
+  take(reader, 'center', 'centre', 'middle')
+  const special = attempt(reader, takeSpecial)
+  if (special !== null) return { kind: 'special', name: special.name }
+  const stitch = attempt(reader, takeStitch)
+  if (stitch !== null) {
+    take(reader, ...stitchWords)
+    return { kind: 'named', stitch }
+  }
+  if (take(reader, ...stitchWords)) return { kind: 'stitch', said: true }
+  if (take(reader, ...spaceWords)) return { kind: 'space', chains: null }
+  return attempt(reader, corner) ?? attempt(reader, chainNoun) ?? attempt(reader, numberedSpace)
+}
+
+/** `center dc of next shell`, `ch-1 sp of V-st`: the place within the special stitch. */
+function within(reader: Reader): Accepts | null {
+  if (!take(reader, 'of', 'in')) return null
+  take(reader, 'next', 'same', 'each', 'the')
+  const special = takeSpecial(reader)
+  return special === null ? null : { kind: 'special', name: special.name }
+}
+
+/** `st and ch-1 sp`, `dc and each ch` */
+function further(reader: Reader): Accepts | null {
+  if (!take(reader, 'and', 'or')) return null
+  take(reader, 'in')
+  take(reader, 'each', 'every')
+  if (peek(reader)?.kind !== 'word' || take(reader, 'next', 'last', 'same', 'first', 'corner')) return null
+  return noun(reader)
+}
+
+/**
+ * The places that a phrase names.
+ *
+ *     sc in each st and ch-1 sp across
+ *                ^^^^^^^^^^^^^^
+ */
+export function readTarget(reader: Reader, joined: boolean): Target | null {
+  const first = attempt(reader, noun)
+  if (first === null) return null
+  const inside = attempt(reader, within)
+  if (inside !== null) return [inside]
+  const accepts = [first]
+  if (!joined) return accepts
+  for (let more = attempt(reader, further); more !== null; more = attempt(reader, further)) accepts.push(more)
+  return accepts
+}

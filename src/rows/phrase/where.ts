@@ -1,0 +1,152 @@
+import type { Count } from '../count.ts'
+import type { Reader } from '../reader.ts'
+import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrdinal, textAt } from '../reader.ts'
+import type { Until, Where } from '../step.ts'
+import { readCounting } from './counting.ts'
+import { anyStitch, readTarget, saidStitch } from './target.ts'
+import { readUntil } from './until.ts'
+
+const prepositions = ['in', 'into', 'on', 'over', 'around', 'to', 'through', 'across', 'under', 'at']
+const chainWords = ['ch', 'chs', 'chain', 'chains']
+const openings = ['beg', 'beginning', 'turning', 't', 'starting', 'first', 'initial']
+
+/** `-3` or `3` after `ch` */
+function passChainNumber(reader: Reader): void {
+  take(reader, '-')
+  if (numberAt(reader) !== null) reader.at += 1
+}
+
+/** `top of beg ch-3`, `turning ch`, `tch`, `3rd ch of beg ch-3` */
+function turningChain(reader: Reader): Where | null {
+  const ordinal = takeOrdinal(reader)
+  if (ordinal !== null && !(take(reader, ...chainWords) && take(reader, 'of'))) return null
+  const top = ordinal !== null || takeAll(reader, 'top', 'of')
+  take(reader, 'the')
+  let named = false
+  while (take(reader, ...openings, 'skipped')) named = true
+  if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain' }
+  if (numberAt(reader) !== null && chainWords.includes(textAt(reader, 1))) reader.at += 1
+  if (!take(reader, ...chainWords) || !(named || top)) return null
+  passChainNumber(reader)
+  if (take(reader, 'sp', 'space', 'from')) return null
+  return { kind: 'turningChain' }
+}
+
+/** `2nd ch from hook` */
+function fromHook(reader: Reader): Where | null {
+  take(reader, 'the')
+  const nth = takeOrdinal(reader)
+  if (nth === null || !take(reader, 'ch', 'chain', 'st', 'stitch') || !take(reader, 'from')) return null
+  take(reader, 'the', 'your')
+  if (!take(reader, 'hook', 'hk')) return null
+  return { kind: 'fromHook', nth, counting: attempt(reader, readCounting) }
+}
+
+/** `ring`, `center of ring`, `magic ring` */
+function ring(reader: Reader): Where | null {
+  take(reader, 'the')
+  if (take(reader, 'center', 'centre')) take(reader, 'of')
+  take(reader, 'the')
+  take(reader, 'magic', 'adjustable', 'ch')
+  return take(reader, 'ring', 'mr', 'circle', 'mc', 'ml') ? { kind: 'ring' } : null
+}
+
+/** `next 2 sts`, where two sizes may have other numbers than the rest; `between next 2 sts` */
+function between(reader: Reader): Where | null {
+  take(reader, 'the', 'next')
+  take(reader, 'sp', 'space')
+  if (!take(reader, 'between', 'bet')) return null
+  while (!atClauseEnd(reader) && textAt(reader) !== 'and') reader.at += 1
+  return { kind: 'between' }
+}
+
+function determined(reader: Reader, kind: 'next' | 'first' | 'last', fallback: Count | null): Where | null {
+  // `next 3-ch lp`: the number belongs to the noun.
+  const noun = attempt(reader, (inner) => (textAt(inner, 1) === '-' ? readTarget(inner, false) : null))
+  if (noun !== null) return { kind, count: one(reader), of: noun }
+  const count = takeNumber(reader) ?? fallback
+  if (count === null) return null
+  return { kind, count, of: readTarget(reader, false) ?? anyStitch }
+}
+
+/** `each st across`, `each of next 4 sts`, `every ch-1 sp to last 2 sts` */
+function each(reader: Reader): Where | null {
+  if (!take(reader, 'each', 'every', 'all')) return null
+  take(reader, 'of')
+  take(reader, 'the', 'these')
+  if (take(reader, 'next', 'following', 'foll')) return determined(reader, 'next', one(reader))
+  if (take(reader, 'first')) return determined(reader, 'first', one(reader))
+  if (take(reader, 'last')) return determined(reader, 'last', one(reader))
+  take(reader, 'rem', 'remaining', 'other')
+  const of = attempt(reader, (inner) => readTarget(inner, true))
+  if (of === null) return null
+  const until: Until = attempt(reader, readUntil) ?? { kind: 'end' }
+  return { kind: 'each', of, until }
+}
+
+/** `same st as beg ch-3`, `same place`, `it` */
+function same(reader: Reader): Where | null {
+  take(reader, 'the', 'that')
+  if (take(reader, 'it')) return { kind: 'same', start: false }
+  if (!take(reader, 'same')) return null
+  if (!take(reader, 'place', 'spot')) attempt(reader, (inner) => readTarget(inner, false))
+  take(reader, 'where', 'just')
+  if (!take(reader, 'as')) return { kind: 'same', start: false }
+  take(reader, 'the')
+  const start = /^(?:beg|beginning|join|joining|joined|first|starting|sl|ss|turning|tch|t-ch)$/.test(textAt(reader))
+  while (!atClauseEnd(reader) && textAt(reader) !== 'and') reader.at += 1
+  return { kind: 'same', start }
+}
+
+function ordered(reader: Reader): Where | null {
+  take(reader, 'the')
+  takeAll(reader, 'top', 'of')
+  take(reader, 'the')
+  takeAll(reader, 'post', 'of')
+  if (take(reader, 'next', 'following', 'foll')) return determined(reader, 'next', one(reader))
+  if (take(reader, 'first')) return determined(reader, 'first', one(reader))
+  if (take(reader, 'last', 'final')) return determined(reader, 'last', one(reader))
+  if (take(reader, 'any')) return determined(reader, 'next', one(reader))
+  if (take(reader, 'rem', 'remaining')) {
+    takeNumber(reader)
+    const of = attempt(reader, (inner) => readTarget(inner, true)) ?? saidStitch
+    return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
+  }
+  const nth = takeOrdinal(reader)
+  // `1st st`, `2nd st`: the first is the only ordinal that says where it stands.
+  if (nth !== null) return nth.every((value) => value === 1) ? determined(reader, 'first', one(reader)) : null
+  return null
+}
+
+/** `in ch-2 sp`, `over 3 sts`, `in corner` */
+function bare(reader: Reader): Where | null {
+  take(reader, 'a', 'the')
+  const number = numberAt(reader)
+  if (number !== null) return determined(reader, 'next', null)
+  const of = readTarget(reader, false)
+  return of === null ? null : { kind: 'next', count: one(reader), of }
+}
+
+/**
+ * A place, with its preposition or, where the trade leaves it out, without: `sc each st`.
+ * An extent alone, `sc across`, means each stitch.
+ *
+ *     dc in each st across to last 3 sts
+ *        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+ */
+export function readWhere(reader: Reader): Where | null {
+  const extent = attempt(reader, readUntil)
+  if (extent !== null) return { kind: 'each', of: anyStitch, until: extent }
+  take(reader, 'all', 'both')
+  const said = take(reader, ...prepositions)
+  const found =
+    attempt(reader, fromHook) ??
+    attempt(reader, turningChain) ??
+    attempt(reader, ring) ??
+    attempt(reader, between) ??
+    attempt(reader, each) ??
+    attempt(reader, same) ??
+    attempt(reader, ordered)
+  if (found !== null || !said) return found
+  return attempt(reader, bare)
+}

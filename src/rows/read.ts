@@ -1,0 +1,257 @@
+import { cover } from '../diagnostic/index.ts'
+import { withoutLoops } from './loops.ts'
+import { bracketPhrase } from './phrase/bracket.ts'
+import { chainPhrase } from './phrase/chain.ts'
+import { evenlyPhrase } from './phrase/evenly.ts'
+import { frontedPhrase } from './phrase/fronted.ts'
+import { increasePhrase } from './phrase/increase.ts'
+import { isPlaceless, partsOf } from './phrase/parts.ts'
+import { remarkPhrase, tipPhrase } from './phrase/remark.ts'
+import type { Mark, Repeated } from './phrase/repeat.ts'
+import { isMark, readPairedStar, readRepeat } from './phrase/repeat.ts'
+import { ringPhrase } from './phrase/ring.ts'
+import { skipPhrase } from './phrase/skip.ts'
+import { joinPhrase, slipPhrase } from './phrase/slip.ts'
+import { stitchPhrase } from './phrase/stitch.ts'
+import { readTimes } from './phrase/times.ts'
+import { togetherPhrase } from './phrase/together.ts'
+import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
+import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
+import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
+import type { Counting, Step, Where } from './step.ts'
+import type { Stitch } from './terms/stitch.ts'
+import type { Word } from './words.ts'
+import { wordsOfText } from './words.ts'
+
+/** All written forms of a step, in the order in which they are tried: the more words a form claims, the earlier. */
+const phrases: readonly Phrase[] = [
+  bracketPhrase,
+  chainPhrase,
+  evenlyPhrase,
+  togetherPhrase,
+  increasePhrase,
+  skipPhrase,
+  joinPhrase,
+  slipPhrase,
+  stitchPhrase,
+  ringPhrase,
+  turnPhrase,
+  leavePhrase,
+  fastenOffPhrase,
+  frontedPhrase,
+  remarkPhrase,
+  tipPhrase,
+]
+
+const separators = [',', ';', '.', ':', '-', '–']
+const fillers = [
+  'work',
+  'make',
+  'crochet',
+  'then',
+  'and',
+  'also',
+  'ending',
+  'end',
+  'now',
+  'worked',
+  'place',
+  'you',
+  'but',
+]
+
+/** Steps of a row, or the words that stopped the reader. */
+export type ReadSteps =
+  | { readonly steps: readonly Step[]; readonly stitch: Stitch; readonly unread: null }
+  | { readonly steps: null; readonly stitch: Stitch; readonly unread: Unread }
+
+function passFillers(reader: Reader): void {
+  for (;;) {
+    const from = reader.at
+    if (!take(reader, ...separators) && !take(reader, ...fillers)) return
+    // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.
+    const filler = reader.words[from]?.text
+    if (filler === 'ending' || filler === 'end') take(reader, 'with', 'in', 'by')
+    if (filler === 'place' && /^(?:a|marker|markers|st)$/.test(textAt(reader))) {
+      reader.at = from
+      return
+    }
+  }
+}
+
+function remember(reader: Reader, at: number, expected: string): void {
+  const word = reader.words[at]
+  if (word === undefined || (reader.unread !== null && reader.unread.at.start >= word.at.start)) return
+  let end = at
+  while (end + 1 < reader.end && !/^[,;.)\]]$/.test(reader.words[end + 1]?.text ?? '')) end += 1
+  const last = reader.words[end] ?? word
+  const shown = reader.words.slice(at, Math.min(end + 1, at + 8)).map((each) => (each.glued ? '' : ' ') + each.text)
+  reader.unread = { at: cover(word.at, last.at), words: shown.join('').trim(), expected }
+}
+
+/** A shaping phrase whose words differ by size is read once for each of them. */
+function differentBySize(reader: Reader): readonly Step[] | null {
+  const word = peek(reader)
+  if (word?.kind !== 'bySize') return null
+  const { vocabulary } = reader
+  const options: (readonly Step[])[] = []
+  for (const text of word.texts) {
+    const inner = readSteps(wordsOfText(text ?? '', word.at, vocabulary.sizes), vocabulary, reader.stitch)
+    if (inner.steps === null) return null
+    options.push(inner.steps)
+  }
+  reader.at += 1
+  return [{ kind: 'bySize', options, at: word.at }]
+}
+
+function item(reader: Reader): readonly Step[] | null {
+  const special = attempt(reader, differentBySize)
+  if (special !== null) return special
+  for (const phrase of phrases) {
+    if (!phrase.opens(reader)) continue
+    const steps = attempt(reader, phrase.read)
+    if (steps !== null) return steps
+  }
+  return null
+}
+
+/** `inc x 6`, `sc2tog twice`: the item itself is repeated. */
+function multiplied(reader: Reader, steps: readonly Step[], from: number): readonly Step[] {
+  const times = attempt(reader, (inner) => {
+    if (numberAt(inner) === null && !/^(?:x|twice|once|thrice|for)$/.test(textAt(inner))) return null
+    const found = readTimes(inner, false)
+    return found === null || found.kind === 'until' ? null : found
+  })
+  if (times === null) return steps
+  const all = times.kind === 'said' ? ({ kind: 'exactly', count: times.count } as const) : times
+  return [{ kind: 'repeat', body: steps, stop: null, times: all, at: spanSince(reader, from) }]
+}
+
+function isSinglePlace(where: Where): boolean {
+  if (where.kind === 'same' || where.kind === 'ring' || where.kind === 'fromHook') return true
+  return where.kind === 'next' && !isPlaceless(where) && where.count.every((count) => count === null || count === 1)
+}
+
+/** `2 dc, ch 2, 2 dc in corner`: where the list without places before a placed step begins; -1 for none. */
+function listBefore(steps: readonly Step[], from: number): number {
+  let start = steps.length
+  for (let index = steps.length - 1; index >= from; index -= 1) {
+    const step = steps[index]
+    const placeless = step?.kind === 'chain' || (step?.kind === 'work' && isPlaceless(step.where))
+    if (!placeless) break
+    if (step.kind === 'work') start = index
+  }
+  return start === steps.length ? -1 : start
+}
+
+/** The last item of a comma list may bring the place for the whole list. */
+function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
+  const [placed, ...others] = added
+  if (placed?.kind !== 'work' || others.length > 0 || !isSinglePlace(placed.where)) return added
+  const start = listBefore(steps, from)
+  if (start < 0) return added
+  const list = steps.slice(start)
+  const parts = partsOf(list)
+  const spaced = list.some((step) => step.kind === 'chain')
+  if (parts === null || !(spaced || all)) return added
+  steps.splice(start)
+  const at = cover(list[0]?.at ?? placed.at, placed.at)
+  const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }
+  if (all) return [whole]
+  return [{ kind: 'either', options: [[...list, placed], [whole]], about: 'list', at }]
+}
+
+function apply(steps: Step[], repeated: Repeated): void {
+  steps.splice(repeated.from)
+  steps.push(repeated.step)
+}
+
+/** Stars and `rep from *`. True when something was read, null when the words can't be. */
+function marks(reader: Reader, steps: Step[], open: Mark[]): boolean | null {
+  const text = textAt(reader)
+  if (isMark(text)) {
+    const paired = readPairedStar(reader, steps, open)
+    if (paired === null) {
+      open.push({ name: text, step: steps.length, close: null })
+      reader.at += 1
+    } else if (paired !== 'closed') apply(steps, paired)
+    return true
+  }
+  if (!/^rep/.test(text)) return false
+  const from = reader.at
+  const repeated = readRepeat(reader, steps, open)
+  if (repeated === null) {
+    reader.at = from
+    return false
+  }
+  if ('missing' in repeated) {
+    reader.at = from
+    remember(reader, from, `a ${repeated.missing} that opens the repeat`)
+    return null
+  }
+  apply(steps, repeated)
+  return true
+}
+
+function readSequence(reader: Reader, end: number): readonly Step[] | null {
+  const outer = reader.end
+  reader.end = end
+  const steps: Step[] = []
+  const open: Mark[] = []
+  let whole = true
+  for (passFillers(reader); whole && reader.at < end; passFillers(reader)) {
+    const from = reader.at
+    const marked = marks(reader, steps, open)
+    if (marked === true) continue
+    const added = marked === null ? null : item(reader)
+    if (added === null || reader.at === from) {
+      remember(reader, from, 'a stitch, chain, skip or repeat')
+      whole = false
+    } else {
+      const group = asGroup(steps, multiplied(reader, added, from), open.at(-1)?.step ?? 0, saysAll(reader, from))
+      steps.push(...group)
+    }
+  }
+  reader.end = outer
+  return whole ? steps : null
+}
+
+/** `all in next sp` */
+function saysAll(reader: Reader, from: number): boolean {
+  return reader.words.slice(from, reader.at).some((word) => word.text === 'all')
+}
+
+/** A remark on the skipped chains may stand at the end of the row; it belongs to where they are skipped. */
+function withCounting(steps: readonly Step[]): readonly Step[] {
+  const remark = steps.find((step) => step.kind === 'remark' && step.counting !== null)
+  if (remark?.kind !== 'remark' || remark.counting === null) return steps
+  const { counting } = remark
+  const opening = steps.findIndex(
+    (step) => step.kind === 'chain' || (step.kind === 'work' && step.where.kind === 'fromHook'),
+  )
+  const hook = steps.findIndex((step) => step.kind === 'work' && step.where.kind === 'fromHook')
+  const index = hook >= 0 ? hook : opening
+  return steps.map((step, at) => (at === index ? counted(step, counting) : step))
+}
+
+function counted(step: Step, counting: Counting): Step {
+  if (step.kind === 'chain') return step.counting === null ? { ...step, counting } : step
+  if (step.kind === 'work' && step.where.kind === 'fromHook' && step.where.counting === null) {
+    return { ...step, where: { ...step.where, counting } }
+  }
+  return step
+}
+
+/**
+ * Reads words as steps. Nothing is guessed: words that no form takes are given back as `unread`.
+ *
+ * @param stitch what an `inc` means when the row itself names no stitch
+ */
+export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadSteps {
+  const reader = createReader(withoutLoops(words), vocabulary, readSequence, stitch)
+  const steps = readSequence(reader, reader.end)
+  if (steps !== null) return { steps: withCounting(steps), stitch: reader.stitch, unread: null }
+  const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps' }
+  return { steps: null, stitch: reader.stitch, unread: reader.unread ?? fallback }
+}
+

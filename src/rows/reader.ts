@@ -1,0 +1,212 @@
+import type { Span } from '../diagnostic/index.ts'
+import { cover } from '../diagnostic/index.ts'
+import type { Count } from './count.ts'
+import { everySize } from './count.ts'
+import type { Special, Step } from './step.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+import type { Stitch } from './terms/stitch.ts'
+import { plain } from './terms/stitch.ts'
+import type { NumberWord, Word } from './words.ts'
+
+/** The words that stopped the reader, and what would have been read there. */
+export interface Unread {
+  readonly at: Span
+  readonly words: string
+  readonly expected: string
+}
+
+/** What the rows of a pattern share while they are read. */
+export interface Vocabulary {
+  readonly sizes: number
+  readonly dictionary: Dictionary
+  /** By spelling in lower case. */
+  readonly specials: ReadonlyMap<string, Special>
+}
+
+/** A place in the words of one row. Phrases move `at` forward, or give null and are put back. */
+export interface Reader {
+  readonly words: readonly Word[]
+  readonly vocabulary: Vocabulary
+  /** The closing bracket of each opening one. */
+  readonly closing: ReadonlyMap<number, number>
+  /** Reads the steps up to `end`; null when some words can't be read. */
+  readonly sequence: (reader: Reader, end: number) => readonly Step[] | null
+  at: number
+  /** Index after the last word that may be read. */
+  end: number
+  depth: number
+  /** The stitch that `inc` means. */
+  stitch: Stitch
+  /** Where reading got furthest and stopped. */
+  unread: Unread | null
+}
+
+/** One written form. `opens` is a cheap look at the next word; `read` gives null when it is another form. */
+export interface Phrase {
+  readonly name: string
+  readonly opens: (reader: Reader) => boolean
+  readonly read: (reader: Reader) => readonly Step[] | null
+}
+
+export const maximalDepth = 40
+
+export function peek(reader: Reader, ahead = 0): Word | undefined {
+  const at = reader.at + ahead
+  return at < reader.end ? reader.words[at] : undefined
+}
+
+/** The text of a word or mark ahead; empty for the end and for numbers. */
+export function textAt(reader: Reader, ahead = 0): string {
+  const word = peek(reader, ahead)
+  return word !== undefined && (word.kind === 'word' || word.kind === 'mark') ? word.text : ''
+}
+
+/** Takes the next word if it is one of these. */
+export function take(reader: Reader, ...texts: readonly string[]): boolean {
+  const text = textAt(reader)
+  if (text === '' || !texts.includes(text)) return false
+  reader.at += 1
+  return true
+}
+
+/** Takes words that stand one after the other, all or none. */
+export function takeAll(reader: Reader, ...texts: readonly string[]): boolean {
+  if (!texts.every((text, ahead) => textAt(reader, ahead) === text)) return false
+  reader.at += texts.length
+  return true
+}
+
+/** A whole cardinal number ahead, not an ordinal. */
+export function numberAt(reader: Reader, ahead = 0): NumberWord | null {
+  const word = peek(reader, ahead)
+  return word?.kind === 'number' && !word.ordinal && word.count.every(isWhole) ? word : null
+}
+
+function isWhole(value: number | null): boolean {
+  return value === null || Number.isInteger(value)
+}
+
+export function takeNumber(reader: Reader): Count | null {
+  const number = numberAt(reader)
+  if (number === null) return null
+  reader.at += 1
+  return number.count
+}
+
+export function takeOrdinal(reader: Reader): Count | null {
+  const word = peek(reader)
+  if (word?.kind !== 'number' || !word.ordinal) return null
+  reader.at += 1
+  return word.count
+}
+
+export function one(reader: Reader): Count {
+  return everySize(1, reader.vocabulary.sizes)
+}
+
+/** Tries `read`; puts the reader back when it gives null. */
+export function attempt<T>(reader: Reader, read: (reader: Reader) => T | null): T | null {
+  const from = reader.at
+  const result = read(reader)
+  if (result === null) reader.at = from
+  return result
+}
+
+/** The words from `from` to where the reader stands. */
+export function spanSince(reader: Reader, from: number): Span {
+  const first = reader.words[from]?.at ?? reader.words.at(-1)?.at ?? { start: 0, end: 0 }
+  const last = reader.words[Math.max(from, reader.at - 1)]?.at ?? first
+  return cover(first, last)
+}
+
+const clauseEnds = new Set([',', ';', '.', ':', ''])
+
+/** Whether nothing more of a clause is ahead. A closing bracket ends a clause too. */
+export function atClauseEnd(reader: Reader): boolean {
+  const word = peek(reader)
+  if (word === undefined) return true
+  return word.kind === 'mark' && (clauseEnds.has(word.text) || /^[)\]}>]$/.test(word.text))
+}
+
+/** Passes the words up to the end of the clause or to one of `stops`. */
+export function passClause(reader: Reader, ...stops: readonly string[]): void {
+  while (!atClauseEnd(reader) && !(stops.length > 0 && stops.includes(textAt(reader)))) reader.at += 1
+}
+
+/** The text of the next `count` words, parted by blanks, hyphens between glued pieces kept. */
+export function phraseText(reader: Reader, count: number): string | null {
+  const pieces: string[] = []
+  for (let ahead = 0; ahead < count; ahead += 1) {
+    const text = textAt(reader, ahead)
+    if (text === '' || !/^\p{L}/u.test(text)) return null
+    pieces.push(text)
+  }
+  return pieces.join(' ')
+}
+
+/** The longest name ahead that `names` knows; the reader moves past it. */
+export function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>, longest = 5): T | null {
+  for (let count = longest; count > 0; count -= 1) {
+    const text = phraseText(reader, count)
+    const found = text === null ? undefined : names.get(text)
+    if (found !== undefined) {
+      reader.at += count
+      return found
+    }
+  }
+  return null
+}
+
+export function takeStitch(reader: Reader): Stitch | null {
+  return takeName(reader, reader.vocabulary.dictionary.stitches)
+}
+
+export function takeSpecial(reader: Reader): Special | null {
+  return takeName(reader, reader.vocabulary.specials)
+}
+
+const closers: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}', '<': '>' }
+
+/** Pairs of brackets, found once, so that no phrase has to look for the end of one. */
+export function matchBrackets(words: readonly Word[]): ReadonlyMap<number, number> {
+  const pairs = new Map<number, number>()
+  const open: { at: number; closer: string }[] = []
+  words.forEach((word, at) => {
+    if (word.kind !== 'mark') return
+    const closer = closers[word.text]
+    if (closer !== undefined) open.push({ at, closer })
+    else if (word.text === open.at(-1)?.closer) {
+      const opener = open.pop()
+      if (opener !== undefined) pairs.set(opener.at, at)
+    }
+  })
+  return pairs
+}
+
+export function createReader(
+  words: readonly Word[],
+  vocabulary: Vocabulary,
+  sequence: Reader['sequence'],
+  stitch: Stitch | null,
+): Reader {
+  return {
+    words,
+    vocabulary,
+    sequence,
+    closing: matchBrackets(words),
+    at: 0,
+    end: words.length,
+    depth: 0,
+    stitch: stitch ?? firstStitch(words, vocabulary.dictionary) ?? plain('singleCrochet'),
+    unread: null,
+  }
+}
+
+/** The first stitch that a row names: what an `inc` before it must mean. */
+function firstStitch(words: readonly Word[], dictionary: Dictionary): Stitch | null {
+  for (const word of words) {
+    const stitch = word.kind === 'word' ? dictionary.stitches.get(word.text.replace(/\d+tog$/, '')) : undefined
+    if (stitch !== undefined && stitch.base !== 'slipStitch') return stitch
+  }
+  return null
+}

@@ -1,0 +1,178 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { Segment } from '../measure/segment.ts'
+import type { NumberWord, Word } from './words.ts'
+
+/** A size list that has another length than the draft's list of sizes. */
+export interface WrongLength {
+  readonly at: Span
+  readonly given: number
+}
+
+export interface SizeLists {
+  readonly words: readonly Word[]
+  /** The lists that were found, with their pieces for showing one size or all. */
+  readonly lists: readonly { readonly at: Span; readonly segments: readonly Segment[] }[]
+  readonly wrong: readonly WrongLength[]
+}
+
+interface Found {
+  /** Index after the last word of the list. */
+  readonly end: number
+  readonly entries: readonly Word[]
+  readonly first: number
+  readonly bracketed: boolean
+}
+
+const closers: Readonly<Record<string, string>> = { '(': ')', '[': ']' }
+const separators = new Set([',', ':', '/', '-', '–', ';'])
+
+const isNumber = (word: Word | undefined): word is NumberWord =>
+  word?.kind === 'number' && word.typed && !word.ordinal && !word.bracketed
+
+const isNothing = (word: Word | undefined): boolean => word !== undefined && /^(?:[-–]|none)$/.test(word.text)
+
+/** `(72, 84)` `[72:84]` `(72-84)`: a bracket that holds only numbers; dashes hold a place. */
+function bracket(words: readonly Word[], open: number): { end: number; entries: Word[] } | null {
+  const closer = closers[words[open]?.text ?? '']
+  if (closer === undefined) return null
+  const entries: Word[] = []
+  for (let at = open + 1; ; at += 2) {
+    const word = words[at]
+    if (word === undefined || !(isNumber(word) || isNothing(word))) return null
+    entries.push(word)
+    const next = words[at + 1]
+    if (next?.text === closer) return { end: at + 2, entries }
+    if (next === undefined || !separators.has(next.text)) return null
+  }
+}
+
+/** `60 (72, 84)` `60 (72, 84)[96, 108]` `60 (72) 84 (96)`, as far as it goes. */
+function afterNumber(words: readonly Word[], first: number, sizes: number): Found | null {
+  const start = words[first]
+  if (start === undefined) return null
+  const entries: Word[] = [start]
+  let end = first + 1
+  for (;;) {
+    const group = bracket(words, end)
+    if (group === null) break
+    // `3 (12, 14, 16)`: the bracket is a list by itself, the number before it is not part of it.
+    if (entries.length === 1 && sizes > 1 && group.entries.length === sizes) return null
+    entries.push(...group.entries)
+    end = group.end
+    if (entries.length >= sizes) break
+    if (isNumber(words[end]) && group.entries.length === 1 && bracket(words, end + 1) !== null) {
+      entries.push(...words.slice(end, end + 1))
+      end += 1
+    }
+  }
+  return end > first + 1 ? { first, end, entries, bracketed: false } : null
+}
+
+/** `66/72/78` `66-72-78` and, inside brackets or after a dash, `66, 72, 78 sts`. */
+function chained(words: readonly Word[], first: number, separator: string): Found | null {
+  const entries: Word[] = []
+  let at = first
+  while (isNumber(words[at])) {
+    entries.push(...words.slice(at, at + 1))
+    if (words[at + 1]?.text !== separator || !isNumber(words[at + 2])) break
+    at += 2
+  }
+  return entries.length > 1 ? { first, end: at + 1, entries, bracketed: false } : null
+}
+
+function listAt(words: readonly Word[], at: number, sizes: number): Found | null {
+  const word = words[at]
+  if (isNumber(word)) {
+    const grouped = afterNumber(words, at, sizes)
+    if (grouped !== null) return grouped
+    const slashed = chained(words, at, '/')
+    if (slashed?.entries.length === sizes) return slashed
+    const dashed = chained(words, at, '-')
+    if (sizes > 2 && dashed?.entries.length === sizes) return dashed
+    const before = words[at - 1]?.text ?? ''
+    if (before === '(' || before === '[' || before === '–' || before === '=' || before === ',') {
+      const plainList = chained(words, at, ',')
+      if (plainList !== null && words[plainList.end]?.kind === 'word') return plainList
+    }
+    return null
+  }
+  const whole = bracket(words, at)
+  if (whole === null || whole.entries.length < 2) return null
+  return { first: at, end: whole.end, entries: whole.entries, bracketed: true }
+}
+
+/** A list of another length, where it can't be anything but sizes. */
+function isSurelySizes(found: Found, words: readonly Word[]): boolean {
+  if (found.bracketed) return true
+  if (found.entries.length > 2) return true
+  // `sc in last 3 (18)`: the bracket is the count of the row.
+  const after = words[found.end]
+  return after !== undefined && after.text !== '.'
+}
+
+function segmentsOf(found: Found, words: readonly Word[], source: (span: Span) => string): readonly Segment[] {
+  const segments: Segment[] = []
+  const first = words[found.first]?.at.start ?? 0
+  const last = words[found.end - 1]?.at.end ?? first
+  let at = first
+  found.entries.forEach((entry, size) => {
+    if (entry.at.start > at) segments.push({ text: source({ start: at, end: entry.at.start }), show: 'columns' })
+    segments.push({ text: source(entry.at), show: size })
+    at = entry.at.end
+  })
+  if (last > at) segments.push({ text: source({ start: at, end: last }), show: 'columns' })
+  return segments
+}
+
+function folded(found: Found, words: readonly Word[]): NumberWord {
+  const first = words[found.first]
+  const last = words[found.end - 1]
+  const start = first?.at.start ?? 0
+  return {
+    kind: 'number',
+    at: { start, end: last?.at.end ?? start },
+    text: 'sizes',
+    glued: first?.glued ?? false,
+    count: found.entries.map((entry) => (entry.kind === 'number' ? (entry.count[0] ?? null) : null)),
+    typed: true,
+    ordinal: false,
+    bracketed: found.bracketed,
+  }
+}
+
+/**
+ * Folds size lists typed by hand into one number with a value per size. A list of another length
+ * than `sizes` becomes a broken word and is named in `wrong`.
+ *
+ *     ch 60 (72, 84), sc 3 (18)
+ *        ^ one number    ^ left alone: a count
+ *
+ * @param source the draft's text in a span, for the pieces to show
+ */
+export function foldSizeLists(words: readonly Word[], sizes: number, source: (span: Span) => string): SizeLists {
+  const out: Word[] = []
+  const lists: { at: Span; segments: readonly Segment[] }[] = []
+  const wrong: WrongLength[] = []
+  for (let at = 0; at < words.length; ) {
+    const found = listAt(words, at, sizes)
+    if (found === null) {
+      out.push(...words.slice(at, at + 1))
+      at += 1
+      continue
+    }
+    const number = folded(found, words)
+    if (found.entries.length === sizes && sizes > 1) {
+      out.push(number)
+      lists.push({ at: number.at, segments: segmentsOf(found, words, source) })
+      at = found.end
+    } else if (isSurelySizes(found, words)) {
+      wrong.push({ at: number.at, given: found.entries.length })
+      out.push({ kind: 'broken', at: number.at, text: 'sizes', glued: number.glued })
+      at = found.end
+    } else {
+      out.push(...words.slice(at, at + 1))
+      at += 1
+    }
+  }
+  return { words: out, lists, wrong }
+}

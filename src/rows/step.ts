@@ -1,0 +1,119 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { PerSize } from '../measure/value.ts'
+import type { Count } from './count.ts'
+import type { Stitch } from './terms/stitch.ts'
+
+/** Which places of the row below a phrase means. */
+export type Accepts =
+  /** Any stitch. `said` is false where the phrase names no noun: `sk 2`, `5 sc`. */
+  | { readonly kind: 'stitch'; readonly said: boolean }
+  | { readonly kind: 'named'; readonly stitch: Stitch }
+  | { readonly kind: 'special'; readonly name: string }
+  /** A chain space; `chains` null for any. */
+  | { readonly kind: 'space'; readonly chains: number | null }
+  | { readonly kind: 'chain' }
+  | { readonly kind: 'corner' }
+
+/** `each st and ch-1 sp`: whatever one of them accepts. */
+export type Target = readonly Accepts[]
+
+export type Until =
+  | { readonly kind: 'end' }
+  /** `to last 3 sts` */
+  | { readonly kind: 'leaving'; readonly count: Count; readonly of: Target }
+  /** `to next corner sp` */
+  | { readonly kind: 'reaching'; readonly of: Target }
+
+/** Where a stitch or a group goes. */
+export type Where =
+  | { readonly kind: 'next'; readonly count: Count; readonly of: Target }
+  | { readonly kind: 'each'; readonly of: Target; readonly until: Until }
+  | { readonly kind: 'first'; readonly count: Count; readonly of: Target }
+  | { readonly kind: 'last'; readonly count: Count; readonly of: Target }
+  /** The place used last; at the start of a row the first one. `start`: `in same st as beg ch-3`. */
+  | { readonly kind: 'same'; readonly start: boolean }
+  /** `in 2nd ch from hook` */
+  | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null }
+  | { readonly kind: 'ring' }
+  /** `in top of turning ch` */
+  | { readonly kind: 'turningChain' }
+  /** `between next 2 sts`: a gap, which uses no stitch */
+  | { readonly kind: 'between' }
+
+/** What goes into one place. */
+export type Part =
+  | { readonly kind: 'stitch'; readonly stitch: Stitch; readonly count: Count }
+  | { readonly kind: 'chain'; readonly count: Count }
+  | { readonly kind: 'special'; readonly special: Special; readonly count: Count }
+  | { readonly kind: 'picot' }
+
+/** A named stitch of the pattern's own. */
+export interface Special {
+  readonly name: string
+  /** Other spellings, in lower case. */
+  readonly also: readonly string[]
+  /** What it makes in one place, or steps that use several. */
+  readonly makes: readonly Part[] | { readonly steps: readonly Step[] } | 'one stitch'
+  /** The words that define it; null for one that is known by name only. */
+  readonly at: Span | null
+  readonly meaning: string
+}
+
+export type Times =
+  /** `(…) 4 times`: four in all */
+  | { readonly kind: 'exactly'; readonly count: Count }
+  /** `rep from * 4 more times`: five in all */
+  | { readonly kind: 'more'; readonly count: Count }
+  /** `rep from * 4 times`: five by the rule, four as often meant */
+  | { readonly kind: 'said'; readonly count: Count }
+  | { readonly kind: 'until'; readonly until: Until }
+
+/** Whether an opening chain counts, as far as the words say it. */
+export type Counting = { readonly counts: false } | { readonly counts: true; readonly as: Stitch | null }
+
+/** One step of a row, as read. */
+export type Step = { readonly at: Span } & (
+  | { readonly kind: 'chain'; readonly count: Count; readonly counting: Counting | null }
+  | { readonly kind: 'work'; readonly parts: readonly Part[]; readonly where: Where }
+  /** Stitches worked together; `times` of them for `next`, or as many as go in for `each`. */
+  | {
+      readonly kind: 'together'
+      readonly stitch: Stitch
+      /** How the draft names it: `sc2tog`; null for `dec`. */
+      readonly name: string | null
+      readonly legs: Count
+      readonly where: Where
+    }
+  | { readonly kind: 'skip'; readonly where: Where }
+  | { readonly kind: 'slip'; readonly where: Where }
+  | { readonly kind: 'join' }
+  | { readonly kind: 'ring' }
+  | { readonly kind: 'turn'; readonly turns: boolean }
+  | { readonly kind: 'leave' }
+  | { readonly kind: 'repeat'; readonly body: readonly Step[]; readonly stop: number | null; readonly times: Times }
+  /** `rep across` without a mark: the body is found by what comes out. */
+  | { readonly kind: 'repeatAll'; readonly body: readonly Step[]; readonly times: Times }
+  | { readonly kind: 'sequence'; readonly body: readonly Step[] }
+  /** A comma list that ends in a place: the last item only, or the whole list in one place. */
+  | { readonly kind: 'either'; readonly options: readonly (readonly Step[])[]; readonly about: string }
+  /** A shaping phrase that reads differently by size. */
+  | { readonly kind: 'bySize'; readonly options: PerSize<readonly Step[]> }
+  /**
+   * `inc 6 evenly`, `dec 1 st at each end`: only the number of stitches is settled. `over` null: the
+   * rest of the row, or, where the row has been worked to its end already, the row as it stands.
+   */
+  | {
+      readonly kind: 'evenly'
+      readonly change: 1 | -1
+      readonly count: Count
+      readonly over: Count | null
+      readonly stitch: Stitch
+    }
+  /** `46 sc evenly along edge`: stitches into an edge whose row ends are not counted */
+  | { readonly kind: 'pickUp'; readonly stitch: Stitch; readonly count: Count }
+  | { readonly kind: 'fastenOff' }
+  /** Words that make nothing: colours, markers, remarks. `counting` speaks of the opening chain. */
+  | { readonly kind: 'remark'; readonly counting: Counting | null }
+)
+
+export type StepOf<K extends Step['kind']> = Extract<Step, { readonly kind: K }>

@@ -1,0 +1,165 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { PerSize } from '../measure/value.ts'
+import type { Count } from './count.ts'
+import { everySize } from './count.ts'
+import type { Hole, MadeByRow } from './written.ts'
+
+interface Common {
+  readonly at: Span
+  /** Lower case; for anything but words and marks, what stands there in the draft. */
+  readonly text: string
+  /** No blank before it, as in `dc2` or `ch-2`. */
+  readonly glued: boolean
+}
+
+/** A word, number or mark of a row, with its place in the draft. */
+export type Word = Common &
+  (
+    | { readonly kind: 'word' }
+    | { readonly kind: 'mark' }
+    /** `typed`: written out by hand. `ordinal`: `2nd`. `bracketed`: a list that brought its own brackets. */
+    | {
+        readonly kind: 'number'
+        readonly count: Count
+        readonly typed: boolean
+        readonly ordinal: boolean
+        readonly bracketed: boolean
+      }
+    | { readonly kind: 'length'; readonly centimetres: Count }
+    | { readonly kind: 'bySize'; readonly texts: PerSize<string | null> }
+    | { readonly kind: 'made'; readonly of: (row: MadeByRow) => Count }
+    | { readonly kind: 'broken' }
+  )
+
+export type NumberWord = Extract<Word, { readonly kind: 'number' }>
+
+/** What words are cut from: a stretch of the draft and the placeholders in it. */
+export interface Text {
+  readonly at: Span
+  readonly text: string
+  readonly holes: readonly Hole[]
+}
+
+const numberWords: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+}
+const ordinalWords: Readonly<Record<string, number>> = { second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6 }
+const plainForms: Readonly<Record<string, string>> = { '×': 'x', '&': 'and', '—': '–', '−': '-', '‐': '-', '‑': '-' }
+
+const lexeme = new RegExp(
+  [
+    '(?<blank>\\s+|__+)',
+    '\\\\(?<escaped>[^\\s\\w])',
+    '(?<ordinal>\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])',
+    '(?<number>\\d+(?:\\.\\d+)?)',
+    '(?<word>\\p{L}+\\d+tog|\\p{L}+(?:[\'’-]\\p{L}+)*)',
+    '(?<mark>\\*\\*|=>|.)',
+  ].join('|'),
+  'iuy',
+)
+
+function numberWord(common: Common, value: number, ordinal: boolean, sizes: number): Word {
+  return {
+    ...common,
+    kind: 'number',
+    count: everySize(value, sizes),
+    typed: true,
+    ordinal,
+    bracketed: false,
+  }
+}
+
+function fromLetters(common: Common, sizes: number): Word {
+  const value = numberWords[common.text]
+  if (value !== undefined) return numberWord(common, value, false, sizes)
+  const ordinal = ordinalWords[common.text]
+  if (ordinal !== undefined) return numberWord(common, ordinal, true, sizes)
+  return { ...common, kind: 'word' }
+}
+
+function fromLexeme(groups: Record<string, string | undefined>, common: Common, sizes: number): Word {
+  if (groups['ordinal'] !== undefined) return numberWord(common, Number.parseInt(common.text, 10), true, sizes)
+  if (groups['number'] !== undefined) return numberWord(common, Number(common.text), false, sizes)
+  if (groups['word'] !== undefined) return fromLetters(common, sizes)
+  const mark = groups['escaped'] ?? common.text
+  const text = plainForms[mark] ?? mark
+  return { ...common, text, kind: /^\p{L}/u.test(text) ? 'word' : 'mark' }
+}
+
+/** Words of placeholder-free text. An odd character is a mark; it never fails. */
+function cut(text: string, start: number, gluedFirst: boolean, sizes: number): Word[] {
+  const words: Word[] = []
+  lexeme.lastIndex = 0
+  let glued = gluedFirst
+  for (let match = lexeme.exec(text); match !== null; match = lexeme.exec(text)) {
+    const groups = match.groups ?? {}
+    if (groups['blank'] !== undefined) {
+      glued = false
+      continue
+    }
+    const from = start + match.index
+    const common = { at: { start: from, end: from + match[0].length }, text: match[0].toLowerCase(), glued }
+    words.push(fromLexeme(groups, common, sizes))
+    glued = true
+  }
+  return words
+}
+
+function sameText(texts: PerSize<string | null>): string | null {
+  const [first = null, ...rest] = texts
+  return first !== null && rest.every((text) => text === first) ? first : null
+}
+
+function fromHole(hole: Hole, source: string, glued: boolean, sizes: number): readonly Word[] {
+  const common = { at: hole.at, text: source, glued }
+  const content = hole.content
+  switch (content.kind) {
+    case 'number':
+      return [{ ...common, kind: 'number', count: content.bySize, typed: false, ordinal: false, bracketed: false }]
+    case 'length':
+      return [{ ...common, kind: 'length', centimetres: content.bySize }]
+    case 'text': {
+      const text = sameText(content.bySize)
+      if (text === null) return [{ ...common, kind: 'bySize', texts: content.bySize }]
+      return wordsOfText(text, hole.at, sizes)
+    }
+    case 'made':
+      return [{ ...common, kind: 'made', of: content.of }]
+    case 'broken':
+      return [{ ...common, kind: 'broken' }]
+  }
+}
+
+/** Words of a text that a placeholder stands for: all of them stand where the placeholder stands. */
+export function wordsOfText(text: string, at: Span, sizes: number): readonly Word[] {
+  return cut(text, 0, false, sizes).map((word) => ({ ...word, at }))
+}
+
+/**
+ * Cuts a stretch of the draft into words. Backslash escapes give the bare mark, underscores of
+ * emphasis are dropped; spans are offsets into the draft.
+ */
+export function readWords(text: Text, sizes: number): Word[] {
+  const words: Word[] = []
+  let at = text.at.start
+  const piece = (to: number): string => text.text.slice(at - text.at.start, to - text.at.start)
+  for (const hole of text.holes) {
+    if (hole.at.start < at || hole.at.end > text.at.end) continue
+    words.push(...cut(piece(hole.at.start), at, false, sizes))
+    const source = text.text.slice(hole.at.start - text.at.start, hole.at.end - text.at.start)
+    words.push(...fromHole(hole, source, false, sizes))
+    at = hole.at.end
+  }
+  words.push(...cut(piece(text.at.end), at, false, sizes))
+  return words
+}

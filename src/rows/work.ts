@@ -1,0 +1,186 @@
+import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
+import { forSize } from './count.ts'
+import type { Step, StepOf, Target } from './step.ts'
+import { alone, makeSpace } from './work/make.ts'
+import { settleOpening } from './work/opening.ts'
+import { advance, skipTarget } from './work/place.ts'
+import { workRepeat, workRepeatAll } from './work/repeat.ts'
+import { workEvenly, workPickUp } from './work/shaping.ts'
+import type { Stop, Work } from './work/state.ts'
+import { mostStitches, mostSteps } from './work/state.ts'
+import { workSlip, workStitches, workTogether } from './work/stitching.ts'
+import { inPlaces } from './work/where.ts'
+
+type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
+
+function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
+  const chains = forSize(step.count, work.size)
+  if (chains < 0) return { why: 'below zero', at: step.at, number: chains }
+  if (chains > mostStitches) return { why: 'too many', at: step.at, most: mostStitches }
+  if (work.made.places.length === 0 && work.opening === null) {
+    if (work.below === null) {
+      setBelow(work, chainRow(work.kinds, chains))
+      return null
+    }
+    work.opening = { at: step.at, chains, counting: step.counting }
+    return null
+  }
+  return settleOpening(work) ?? makeSpace(work, chains, alone, step.at)
+}
+
+function setBelow(work: Work, row: NonNullable<Work['below']>): void {
+  work.below = row
+  work.end = row.places.length
+  work.cursor = 0
+  work.last = -1
+  work.sub = 0
+}
+
+/** The first join of a foundation makes the ring; a later one ends the round. */
+function workJoin(work: Work): Stop | null {
+  if (work.made.places.length === 0 && work.below?.foundation === true && work.opening === null) {
+    setBelow(work, joinedRow(work.below))
+    return null
+  }
+  if (work.made.places.length > 0 || work.opening !== null) work.joined = true
+  return settleOpening(work)
+}
+
+function workRing(work: Work): Stop | null {
+  if (work.below?.ring === true) return null
+  if (work.below?.foundation === true && work.made.places.length === 0) setBelow(work, joinedRow(work.below))
+  else if (work.below === null) setBelow(work, ringRow)
+  return null
+}
+
+function workTurn(work: Work, step: StepOf<'turn'>): Stop | null {
+  if (work.made.places.length > 0) {
+    work.turnSaid = step.turns
+    return null
+  }
+  // `ch 1, turn, sc in each st`: flat rows have been turned already, a round has not.
+  if (step.turns && work.below?.circular === true && !work.turnedBefore && work.cursor === 0) {
+    setBelow(work, turned(work.below, work.joinedBelow))
+    work.turnedBefore = true
+  }
+  return null
+}
+
+const spaceOrStitch: Target = [{ kind: 'stitch', said: false }]
+
+function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  const { where, at } = step
+  // An opening chain that counts stands on the first stitch: `sk first st` says so once more.
+  if (where.kind === 'first' && work.last >= 0) return null
+  if (where.kind === 'last') {
+    const stop = inPlaces(work, where, at, () => null)
+    work.unsaid = 0
+    return stop
+  }
+  if (where.kind !== 'next') return inPlaces(work, where, at, () => null)
+  const of = skipTarget(where.of)
+  const asked = forSize(where.count, work.size)
+  if (asked < 0) return { why: 'below zero', at, number: asked }
+  for (let skipped = 0; skipped < asked; skipped += 1) {
+    if (!advance(work, of)) return { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
+    work.lastTarget = where.of === of ? of : spaceOrStitch
+  }
+  return null
+}
+
+function workEither(work: Work, step: StepOf<'either'>): Stop | null {
+  const option = step.options[work.choose(`${step.about} ${step.at.start}`, step.options.length)]
+  return option === undefined ? null : run(work, option)
+}
+
+const workers = {
+  chain: workChain,
+  work: (work, step) => workStitches(work, step, run),
+  together: workTogether,
+  skip: workSkip,
+  slip: workSlip,
+  join: workJoin,
+  ring: workRing,
+  turn: workTurn,
+  leave: (work) => {
+    work.leaveSaid = true
+    return null
+  },
+  repeat: (work, step) => workRepeat(work, step, run),
+  repeatAll: (work, step) => workRepeatAll(work, step, run),
+  sequence: (work, step) => run(work, step.body),
+  either: workEither,
+  bySize: (work, step) => run(work, step.options[work.size] ?? []),
+  evenly: workEvenly,
+  pickUp: workPickUp,
+  fastenOff: (work) => {
+    work.fastened = true
+    return null
+  },
+  remark: () => null,
+} satisfies { [K in Step['kind']]: Worker<K> }
+
+function workStep(work: Work, step: Step): Stop | null {
+  switch (step.kind) {
+    case 'chain':
+      return workers.chain(work, step)
+    case 'work':
+      return workers.work(work, step)
+    case 'together':
+      return workers.together(work, step)
+    case 'skip':
+      return workers.skip(work, step)
+    case 'slip':
+      return workers.slip(work, step)
+    case 'turn':
+      return workers.turn(work, step)
+    case 'repeat':
+      return workers.repeat(work, step)
+    case 'repeatAll':
+      return workers.repeatAll(work, step)
+    case 'sequence':
+      return workers.sequence(work, step)
+    case 'either':
+      return workers.either(work, step)
+    case 'bySize':
+      return workers.bySize(work, step)
+    case 'evenly':
+      return workers.evenly(work, step)
+    case 'pickUp':
+      return workers.pickUp(work, step)
+    case 'join':
+    case 'ring':
+    case 'leave':
+    case 'fastenOff':
+    case 'remark':
+      return workers[step.kind](work)
+  }
+}
+
+const usesPlaces = new Set<Step['kind']>(['work', 'together', 'skip', 'evenly', 'repeat', 'repeatAll', 'either'])
+
+/** Slip stitches have travelled to where the round begins: what they passed comes last. */
+function beginRound(work: Work, step: Step): void {
+  const travelled = work.slips > 0 && work.made.places.length === 0 && work.last > 0
+  if (!travelled || work.passed > 0 || work.below?.circular !== true || work.below.foundation) return
+  if (!(usesPlaces.has(step.kind) || step.kind === 'chain')) return
+  const by = work.last
+  work.below = rotated(work.below, by)
+  work.passed = by
+  work.cursor -= by
+  work.last = 0
+}
+
+/** Works steps one after the other; the first that can't be worked stops the row. */
+export function run(work: Work, steps: readonly Step[]): Stop | null {
+  for (const step of steps) {
+    work.steps += 1
+    if (work.steps > mostSteps) return { why: 'too many', at: step.at, most: mostStitches }
+    beginRound(work, step)
+    const stop = workStep(work, step)
+    if (stop !== null) return stop
+  }
+  return null
+}

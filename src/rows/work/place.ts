@@ -1,0 +1,198 @@
+import type { Kinds, PlaceKind, Row } from '../fabric.ts'
+import type { Accepts, Target } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import type { Work } from './state.ts'
+
+/** How freely the row's nouns are taken: as written, any stitch for a named one, or chains as stitches too. */
+export type Freedom = 0 | 1 | 2
+
+function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
+  if (kind.what !== 'stitch') return false
+  if (kind.stitch === null) return false
+  // A post stitch is one of its kind; asked for by its own name it must be worked that way.
+  return kind.stitch.base === stitch.base && (stitch.style === 'plain' || kind.stitch.style === stitch.style)
+}
+
+function accepts(accept: Accepts, kind: PlaceKind): boolean {
+  switch (accept.kind) {
+    case 'stitch':
+      return kind.what === 'stitch' || kind.what === 'chain'
+    case 'named':
+      return isNamed(kind, accept.stitch)
+    case 'space':
+      return kind.what === 'space' && (accept.chains === null || accept.chains === kind.chains)
+    case 'chain':
+      return kind.what === 'chain' || kind.what === 'space'
+    case 'special':
+    case 'corner':
+      return false
+  }
+}
+
+const anything: Target = [{ kind: 'stitch', said: true }]
+const chainsToo: Target = [{ kind: 'stitch', said: true }, { kind: 'chain' }]
+
+/** A target as the chosen freedom has it. */
+export function freely(target: Target, freedom: Freedom): Target {
+  if (freedom === 0) return target
+  const nouns = target.every((accept) => accept.kind === 'named' || accept.kind === 'stitch')
+  if (!nouns) return target
+  return freedom === 1 ? anything : chainsToo
+}
+
+function cornersOf(work: Work, row: Row): ReadonlySet<number> {
+  const spaces: { at: number; chains: number; grouped: boolean }[] = []
+  row.places.forEach((number, at) => {
+    const kind = work.kinds.list[number]
+    if (kind?.what === 'space') spaces.push({ at, chains: kind.chains, grouped: kind.grouped })
+  })
+  const grouped = spaces.filter((space) => space.grouped)
+  const from = grouped.length > 0 ? grouped : spaces
+  const most = Math.max(0, ...from.map((space) => space.chains))
+  if (from.length > 0) return new Set(from.filter((space) => space.chains === most).map((space) => space.at))
+  return new Set(middles(row))
+}
+
+/** Middle stitches of groups of three or more in one place. */
+function middles(row: Row): readonly number[] {
+  const found: number[] = []
+  for (let at = 0; at < row.groups.length; ) {
+    const end = groupEnd(row, at)
+    if ((row.groups[at] ?? -1) >= 0 && end - at >= 3) found.push((at + end - 1) >> 1)
+    at = end
+  }
+  return found
+}
+
+const cornerCache = new WeakMap<Row, ReadonlySet<number>>()
+
+function corners(work: Work, row: Row): ReadonlySet<number> {
+  const known = cornerCache.get(row)
+  if (known !== undefined) return known
+  const found = cornersOf(work, row)
+  cornerCache.set(row, found)
+  return found
+}
+
+/** The end of the group that the place belongs to; a place without one is its own. */
+export function groupEnd(row: Row, at: number): number {
+  const group = row.groups[at] ?? -1
+  let end = at + 1
+  while (group >= 0 && end < row.groups.length && row.groups[end] === group) end += 1
+  return end
+}
+
+/** The place of a special stitch that is worked into: the space in its middle, or its middle stitch. */
+function middleOf(kinds: Kinds, row: Row, at: number): number {
+  const end = groupEnd(row, at)
+  const middle = (at + end - 1) >> 1
+  for (let place = at; place < end; place += 1) {
+    if (kinds.list[row.places[place] ?? -1]?.what === 'space' && Math.abs(place - middle) <= 1) return place
+  }
+  return middle
+}
+
+function matchesKind(kinds: Kinds, target: Target, number: number): boolean {
+  const known = kinds.accepted.get(target) ?? new Map<number, boolean>()
+  if (known.size === 0) kinds.accepted.set(target, known)
+  const before = known.get(number)
+  if (before !== undefined) return before
+  const kind = kinds.list[number]
+  const matches = kind !== undefined && target.some((accept) => accepts(accept, kind))
+  known.set(number, matches)
+  return matches
+}
+
+/** Whether a phrase that asks for `target` can mean this place of the row below. */
+export function isMeant(work: Work, row: Row, target: Target, at: number): boolean {
+  const number = row.places[at]
+  if (number === undefined) return false
+  if (matchesKind(work.kinds, target, number)) return true
+  for (const accept of target) {
+    if (accept.kind === 'corner' && corners(work, row).has(at)) return true
+    if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
+  }
+  return false
+}
+
+function isGroupStart(row: Row, at: number, name: string): boolean {
+  const group = row.groups[at] ?? -1
+  return group >= 0 && row.names[group] === name && row.groups[at - 1] !== group
+}
+
+/** A place that has been found, and where the next search starts. */
+interface Found {
+  readonly at: number
+  readonly cursor: number
+  readonly sub: number
+}
+
+function found(work: Work, row: Row, target: Target, at: number, sub: number): Found {
+  const kind = work.kinds.list[row.places[at] ?? -1]
+  const special = target.find((accept) => accept.kind === 'special' && isGroupStart(row, at, accept.name))
+  if (special !== undefined) return { at: middleOf(work.kinds, row, at), cursor: groupEnd(row, at), sub: 0 }
+  const byChain = kind?.what === 'space' && target.some((accept) => accept.kind === 'chain')
+  if (byChain && sub + 1 < kind.chains) return { at, cursor: at, sub: sub + 1 }
+  return { at, cursor: at + 1, sub: 0 }
+}
+
+function search(work: Work, row: Row, target: Target): Found | null {
+  for (let at = work.cursor; at < work.end; at += 1) {
+    const sub = at === work.cursor ? work.sub : 0
+    if (isMeant(work, row, target, at)) return found(work, row, target, at, sub)
+  }
+  return null
+}
+
+/** Moves on to the next place that is meant; false when there is none before the end. */
+export function advance(work: Work, target: Target): boolean {
+  const row = work.below
+  if (row === null) return false
+  const next = search(work, row, target)
+  if (next === null) return false
+  work.last = next.at
+  work.cursor = next.cursor
+  work.sub = next.sub
+  work.lastTarget = target
+  return true
+}
+
+const nextPlace: Target = [{ kind: 'stitch', said: false }, { kind: 'chain' }]
+
+/** `sk 2` without a noun passes what comes next, a space chain by chain. */
+export function skipTarget(target: Target): Target {
+  return target.every((accept) => accept.kind === 'stitch' && !accept.said) ? nextPlace : target
+}
+
+/** How many places that are meant lie between two. */
+export function countMeant(work: Work, target: Target, from: number, to: number): number {
+  const row = work.below
+  if (row === null) return 0
+  let count = 0
+  for (let at = from; at < to; at += 1) {
+    if (!isMeant(work, row, target, at)) continue
+    const kind = work.kinds.list[row.places[at] ?? -1]
+    count += kind?.what === 'space' && target.some((accept) => accept.kind === 'chain') ? kind.chains : 1
+  }
+  return count
+}
+
+/** The place of the `count`th last that is meant, at or after the cursor; -1 when there are fewer. */
+export function fromEnd(work: Work, target: Target, count: number): number {
+  const row = work.below
+  if (row === null) return -1
+  if (count === 0) return work.end
+  let left = count
+  for (let at = work.end - 1; at >= work.cursor; at -= 1) {
+    if (!isMeant(work, row, target, at)) continue
+    left -= 1
+    if (left === 0) return at
+  }
+  return -1
+}
+
+/** The next place that is meant, without moving; -1 when there is none. */
+export function nextMeant(work: Work, target: Target): number {
+  const row = work.below
+  return row === null ? -1 : (search(work, row, target)?.at ?? -1)
+}

@@ -1,0 +1,49 @@
+import { forSize } from '../count.ts'
+import type { StepOf, Target } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import { stitchKey } from '../terms/stitch.ts'
+import { settleOpening } from './opening.ts'
+import { advance, countMeant } from './place.ts'
+import type { Stop, Work } from './state.ts'
+import { add, push } from './state.ts'
+
+const anyPlace: Target = [{ kind: 'stitch', said: true }]
+
+function makePlain(work: Work, stitch: Stitch, count: number, at: StepOf<'evenly'>['at']): Stop | null {
+  add(work.tally, stitchKey(stitch), count)
+  work.stitches += count
+  return push(work, { what: 'stitch', stitch, name: null, turning: false }, count, -1, at)
+}
+
+/** The row has been worked to its end, and is said to have more or fewer stitches: they go in anywhere. */
+function changeMade(work: Work, step: StepOf<'evenly'>, by: number): Stop | null {
+  if (by >= 0) return makePlain(work, step.stitch, by, step.at)
+  if (work.stitches + by < 0) return { why: 'too few', at: step.at, wanted: `${-by} stitches`, there: work.stitches }
+  work.made.places.splice(work.made.places.length + by)
+  work.made.groups.splice(work.made.groups.length + by)
+  work.stitches += by
+  add(work.tally, stitchKey(step.stitch), by)
+  return null
+}
+
+export function workEvenly(work: Work, step: StepOf<'evenly'>): Stop | null {
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  const by = step.change * forSize(step.count, work.size)
+  const there = countMeant(work, anyPlace, work.cursor, work.end)
+  const over = step.over === null ? there : forSize(step.over, work.size)
+  if (there === 0 && step.over === null && work.stitches > 0) return changeMade(work, step, by)
+  if (over > there) return { why: 'too few', at: step.at, wanted: `${over} stitches`, there }
+  // A decrease needs two stitches for each.
+  if (over + by < -by) return { why: 'too few', at: step.at, wanted: `${-2 * by} stitches`, there: over }
+  for (let used = 0; used < over; used += 1) advance(work, anyPlace)
+  return makePlain(work, step.stitch, over + by, step.at)
+}
+
+/** Stitches along an edge: its row ends are not counted, so the words are taken at their number. */
+export function workPickUp(work: Work, step: StepOf<'pickUp'>): Stop | null {
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  work.cursor = work.end
+  return makePlain(work, step.stitch, forSize(step.count, work.size), step.at)
+}

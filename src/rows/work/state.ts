@@ -1,0 +1,152 @@
+import type { Span } from '../../diagnostic/index.ts'
+import type { Kinds, PlaceKind, Row } from '../fabric.ts'
+import { kindNumber } from '../fabric.ts'
+import type { Counting, Step, Target } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+
+/** Why a row can't be worked further. */
+export type Stop =
+  | { readonly why: 'too few'; readonly at: Span; readonly wanted: string; readonly there: number }
+  | { readonly why: 'no such place'; readonly at: Span; readonly wanted: string }
+  | {
+      readonly why: 'repeat'
+      readonly at: Span
+      /** Whole repeats that fit, and stitches that are left for the next one. */
+      readonly done: number
+      readonly asked: number | null
+      readonly left: number
+      /** Stitches that one repeat uses; 0 when unknown. */
+      readonly uses: number
+      readonly there: number
+    }
+  | { readonly why: 'goes nowhere'; readonly at: Span }
+  | { readonly why: 'too many'; readonly at: Span; readonly most: number }
+  | { readonly why: 'below zero'; readonly at: Span; readonly number: number }
+  | { readonly why: 'nothing there'; readonly at: Span }
+
+/** Bounds that no written pattern comes near; a slip of the pen may. */
+export const mostStitches = 20_000
+export const mostSteps = 100_000
+
+/** What a row is made of so far. */
+export interface Made {
+  readonly places: number[]
+  readonly groups: number[]
+  readonly names: string[]
+}
+
+/** An opening chain, before it is known whether it counts. */
+export interface Opening {
+  readonly at: Span
+  readonly chains: number
+  readonly counting: Counting | null
+}
+
+/** What decides between two readings of the same words: 0 for the first. */
+export type Choose = (key: string, options: number) => number
+
+/** How the pattern's opening chains count, as far as it has been said or found. */
+export interface OpeningRules {
+  readonly said: ReadonlyMap<number, Counting>
+  /** Chains into whose top later rows work. */
+  readonly topsUsed: ReadonlySet<number>
+}
+
+/** One row in the making, for one size. */
+export interface Work {
+  readonly kinds: Kinds
+  readonly size: number
+  readonly choose: Choose
+  readonly rules: OpeningRules
+  /** The first stitch of the row's words: what an opening chain stands for. */
+  readonly rowStitch: Stitch | null
+  /** The row's words name the turning chain, so that `each st` leaves it for them. */
+  readonly namesTurningChain: boolean
+  below: Row | null
+  cursor: number
+  /** Chains used of a space that is worked chain by chain. */
+  sub: number
+  /** Places from here on are not for the step at hand. */
+  end: number
+  /** The place used last, -1 for none. */
+  last: number
+  /** Places at the end that slip stitches passed at the beginning. */
+  passed: number
+  /** Whether the row below ends in a joined round. */
+  joinedBelow: boolean
+  opening: Opening | null
+  readonly made: Made
+  readonly tally: Map<string, number>
+  readonly inside: Map<string, number>
+  stitches: number
+  slips: number
+  turningStitches: number
+  /** Passed over without being said. */
+  unsaid: number
+  leaveSaid: boolean
+  joined: boolean
+  turnSaid: boolean | null
+  turnedBefore: boolean
+  fastened: boolean
+  /** The step that used a place last, to tell what was left of its kind. */
+  lastTarget: Target | null
+  /** The last repeat that went to the end, and what one pass of it uses. */
+  endless: { readonly at: Span; readonly done: number; readonly uses: number } | null
+  steps: number
+  /** Openings whose counting was chosen here. */
+  readonly chosen: Map<number, Counting>
+}
+
+export type StepWorker<S extends Step> = (work: Work, step: S) => Stop | null
+
+export function add(counts: Map<string, number>, key: string, by: number): void {
+  counts.set(key, (counts.get(key) ?? 0) + by)
+}
+
+/** Pushes places of one kind; null, or the stop when the row grows past all bounds. */
+export function push(work: Work, kind: PlaceKind, count: number, group: number, at: Span): Stop | null {
+  const { places, groups } = work.made
+  if (places.length + count > mostStitches) return { why: 'too many', at, most: mostStitches }
+  const number = kindNumber(work.kinds, kind)
+  for (let made = 0; made < count; made += 1) {
+    places.push(number)
+    groups.push(group)
+  }
+  return null
+}
+
+/** What a repetition needs to be taken back: the lists are cut, the rest is copied. */
+export interface Snapshot {
+  readonly scalars: Omit<Work, 'made' | 'tally' | 'inside' | 'chosen'>
+  readonly places: number
+  readonly names: number
+  readonly tally: ReadonlyMap<string, number>
+  readonly inside: ReadonlyMap<string, number>
+}
+
+export function snapshot(work: Work): Snapshot {
+  return {
+    scalars: { ...work },
+    places: work.made.places.length,
+    names: work.made.names.length,
+    tally: new Map(work.tally),
+    inside: new Map(work.inside),
+  }
+}
+
+function restoreCounts(counts: Map<string, number>, from: ReadonlyMap<string, number>): void {
+  counts.clear()
+  for (const [key, value] of from) counts.set(key, value)
+}
+
+export function restore(work: Work, from: Snapshot): void {
+  const { steps } = work
+  Object.assign(work, from.scalars)
+  // What was tried was done: a repeat may not try for ever.
+  work.steps = steps
+  work.made.places.length = from.places
+  work.made.groups.length = from.places
+  work.made.names.length = from.names
+  restoreCounts(work.tally, from.tally)
+  restoreCounts(work.inside, from.inside)
+}

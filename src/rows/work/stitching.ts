@@ -1,0 +1,220 @@
+import type { Span } from '../../diagnostic/index.ts'
+import { forSize } from '../count.ts'
+import { withChains } from '../fabric.ts'
+import type { Part, Special, Step, StepOf, Where } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import { stitchKey } from '../terms/stitch.ts'
+import { closePicot, isSpread, makeInPlace, makeParts, alone, openGroup } from './make.ts'
+import { settleOpening, settleSkippedChains } from './opening.ts'
+import type { Stop, Work } from './state.ts'
+import { add, push } from './state.ts'
+import { inPlaces } from './where.ts'
+
+/** The first stitch that parts make: what skipped chains stand for. */
+export function stitchOfParts(parts: readonly Part[]): Stitch | null {
+  for (const part of parts) {
+    if (part.kind === 'stitch') return part.stitch
+    if (part.kind !== 'special') continue
+    const inner = Array.isArray(part.special.makes) ? stitchOfParts(part.special.makes) : null
+    if (inner !== null) return inner
+  }
+  return null
+}
+
+/** `sl st in 3rd ch from hook` after chains just made closes a picot. */
+function picotAt(work: Work, nth: number): boolean {
+  const kind = work.kinds.list[work.made.places.at(-1) ?? -1]
+  return kind?.what === 'space' && kind.chains >= nth - 1
+}
+
+/** The chains before the hook: skipped ones are passed, and may count. */
+export function toChainFromHook(work: Work, where: Where & { kind: 'fromHook' }, parts: readonly Part[], at: Span): Stop | null {
+  const nth = forSize(where.nth, work.size)
+  const { opening, below } = work
+  if (opening !== null) {
+    // Chains worked on before the row, to widen it: they are the first places.
+    work.below = below === null ? null : withChains(work.kinds, below, opening.chains)
+    work.end = work.below?.places.length ?? 0
+    work.opening = null
+  }
+  if (work.below === null) return { why: 'nothing there', at }
+  if (work.cursor !== 0 || work.made.places.length > 0) return { why: 'no such place', at, wanted: 'chains from the hook' }
+  if (work.end < nth) return { why: 'too few', at, wanted: `${nth} chains`, there: work.end }
+  const stitch = stitchOfParts(parts)
+  const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
+  const stop = settleSkippedChains(work, skipped, stitch, `skipped ${nth - 1}`)
+  work.last = nth - 1
+  work.cursor = nth
+  work.lastTarget = [{ kind: 'stitch', said: true }]
+  return stop
+}
+
+/** A special stitch over several places: its steps are worked from here on. */
+export type RunSteps = (work: Work, steps: readonly Step[]) => Stop | null
+
+function spread(work: Work, special: Special, run: RunSteps): Stop | null {
+  const { makes, name } = special
+  if (makes === 'one stitch' || !('steps' in makes)) return null
+  const from = work.made.places.length
+  const before = new Map(work.tally)
+  const group = openGroup(work, name)
+  const stop = run(work, makes.steps)
+  for (let at = from; at < work.made.groups.length; at += 1) work.made.groups[at] = group
+  for (const [key, count] of work.tally) {
+    const added = count - (before.get(key) ?? 0)
+    if (added > 0) add(work.inside, key, added)
+  }
+  add(work.tally, `special:${name}`, 1)
+  return stop
+}
+
+function spreadPlaces(work: Work, where: Where, run: () => Stop | null): Stop | null {
+  const times = where.kind === 'next' ? forSize(where.count, work.size) : 1
+  for (let made = 0; made < times; made += 1) {
+    const stop = run()
+    if (stop !== null) return stop
+  }
+  return null
+}
+
+/** `2 dc in next 2 sts`: two in each, or, as some write it, one in each. */
+function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
+  const { where, parts } = step
+  const [part, ...others] = parts
+  if (where.kind !== 'next' || part?.kind !== 'stitch' || others.length > 0) return parts
+  const places = forSize(where.count, work.size)
+  if (places < 2 || forSize(part.count, work.size) !== places) return parts
+  const single = work.choose(`each ${step.at.start}`, 2) === 1
+  return single ? [{ ...part, count: part.count.map((count) => (count === null ? null : 1)) }] : parts
+}
+
+/** A foundation stitch brings its own base. */
+function isFoundationStitch(parts: readonly Part[]): boolean {
+  return parts.every((part) => part.kind === 'stitch' && part.stitch.style === 'foundation')
+}
+
+function foundationStitches(work: Work, step: StepOf<'work'>): Stop | null {
+  const times = step.where.kind === 'next' ? forSize(step.where.count, work.size) : 1
+  for (let made = 0; made < times; made += 1) {
+    const stop = makeParts(work, step.parts, alone, step.at)
+    if (stop !== null) return stop
+  }
+  return null
+}
+
+function isPicotOnly(parts: readonly Part[]): boolean {
+  return parts.every(
+    (part) =>
+      part.kind === 'picot' ||
+      (part.kind === 'special' && Array.isArray(part.special.makes) && part.special.makes.every((own) => own.kind === 'picot')),
+  )
+}
+
+export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): Stop | null {
+  const { where, parts, at } = step
+  if (where.kind === 'fromHook') return inChainFromHook(work, where, parts, at)
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  if (isPicotOnly(parts)) return makeParts(work, parts, alone, at)
+  if (isFoundationStitch(parts)) return foundationStitches(work, step)
+  if (where.kind === 'ring' && work.below?.ring !== true) return { why: 'no such place', at, wanted: 'ring' }
+  // `dc in first sc` after the last chains of a round closes it.
+  if (closesRound(work, where)) {
+    work.joined = true
+    return null
+  }
+  const [first] = parts
+  if (first?.kind === 'special' && isSpread(first.special)) {
+    const { special } = first
+    return spreadPlaces(work, where, () => spread(work, special, run))
+  }
+  const each = perPlace(work, step)
+  return inPlaces(work, where, at, () => makeInPlace(work, each, at))
+}
+
+function inChainFromHook(work: Work, where: Where & { kind: 'fromHook' }, parts: readonly Part[], at: Span): Stop | null {
+  if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return closePicot(work)
+  return toChainFromHook(work, where, parts, at) ?? makeInPlace(work, parts, at)
+}
+
+/** Back at the first stitch of the round, with all of the row below used. */
+function closesRound(work: Work, where: Where): boolean {
+  if (where.kind !== 'first' || work.made.places.length === 0 || work.below?.circular !== true) return false
+  return work.cursor > 1 && work.cursor >= work.end - work.passed
+}
+
+/** How many of the legs each decrease takes, and what it makes. */
+function makeTogether(work: Work, step: StepOf<'together'>): Stop | null {
+  const { stitch, name, at } = step
+  add(work.tally, stitchKey(stitch), 1)
+  if (name !== null) {
+    add(work.tally, `together:${name}`, 1)
+    add(work.inside, stitchKey(stitch), 1)
+  }
+  work.stitches += 1
+  return push(work, { what: 'stitch', stitch, name: null, turning: false }, 1, -1, at)
+}
+
+export function workTogether(work: Work, step: StepOf<'together'>): Stop | null {
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  const legs = forSize(step.legs, work.size)
+  if (step.where.kind === 'same' || step.where.kind === 'ring') {
+    return inPlaces(work, step.where, step.at, () => makeTogether(work, step))
+  }
+  if (step.where.kind === 'fromHook') return { why: 'no such place', at: step.at, wanted: 'stitches to work together' }
+  let taken = 0
+  const before = work.cursor
+  const stop = inPlaces(work, step.where, step.at, () => {
+    taken += 1
+    return taken % legs === 0 ? makeTogether(work, step) : null
+  })
+  if (stop !== null || taken % legs === 0) return stop
+  const done = Math.floor(taken / legs)
+  return {
+    why: 'repeat',
+    at: step.at,
+    done,
+    asked: null,
+    left: taken % legs,
+    uses: legs,
+    there: work.end - before,
+  }
+}
+
+export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
+  const { where, at } = step
+  if (where.kind === 'fromHook') {
+    if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return closePicot(work)
+    const stop = toChainFromHook(work, where, [], at)
+    work.slips += 1
+    return stop
+  }
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  const started = work.made.places.length > 0
+  if (started && (where.kind === 'first' || where.kind === 'turningChain')) {
+    if (work.below?.circular === true || work.cursor >= work.end) {
+      work.joined = true
+      return null
+    }
+  }
+  if (where.kind === 'ring') return null
+  return travel(work, where, at, started)
+}
+
+/** A joined round stands on its first stitch already: `next` is the second. */
+function travel(work: Work, where: Where, at: Span, started: boolean): Stop | null {
+  if (!started && work.joinedBelow && work.cursor === 0 && work.last < 0 && where.kind === 'next') {
+    const [first] = where.of
+    if (first?.kind === 'stitch' && work.below !== null && work.below.places.length > 1) {
+      work.last = 0
+      work.cursor = 1
+    }
+  }
+  return inPlaces(work, where, at, () => {
+    // Only a row of nothing but slip stitches has them as its stitches.
+    work.slips += 1
+    return null
+  })
+}

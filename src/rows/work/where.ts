@@ -1,0 +1,182 @@
+import type { Span } from '../../diagnostic/index.ts'
+import { forSize } from '../count.ts'
+import type { Target, Until, Where } from '../step.ts'
+import { firstPlace } from './opening.ts'
+import type { Freedom } from './place.ts'
+import { advance, countMeant, freely, fromEnd, nextMeant } from './place.ts'
+import type { Stop, Work } from './state.ts'
+import { mostStitches } from './state.ts'
+
+/** What is done in each place that is found. */
+export type InPlace = () => Stop | null
+
+/** Words for the places a phrase asks for, for a finding. */
+export function wantedWords(target: Target): string {
+  const [first] = target
+  if (first === undefined) return 'stitches'
+  switch (first.kind) {
+    case 'stitch':
+      return 'stitches'
+    case 'named':
+      return 'stitches of that name'
+    case 'special':
+      return first.name
+    case 'space':
+      return first.chains === null ? 'spaces' : `ch-${first.chains} spaces`
+    case 'chain':
+      return 'chains'
+    case 'corner':
+      return 'corners'
+  }
+}
+
+/** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
+export function freedomOf(work: Work): Freedom {
+  const chosen = work.choose('nouns', 3)
+  return chosen === 1 ? 1 : chosen === 2 ? 2 : 0
+}
+
+export function target(work: Work, asked: Target): Target {
+  return freely(asked, freedomOf(work))
+}
+
+function nothingThere(work: Work, at: Span): Stop | null {
+  return work.below === null ? { why: 'nothing there', at } : null
+}
+
+/** Where an extent ends, as a place of the row below; a stop when there are too few. */
+export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
+  if (until.kind === 'end') return work.end
+  if (until.kind === 'reaching') {
+    const next = nextMeant(work, target(work, until.of))
+    return next < 0 ? { why: 'no such place', at, wanted: wantedWords(until.of) } : next
+  }
+  const of = target(work, until.of)
+  const count = forSize(until.count, work.size)
+  const found = fromEnd(work, of, count)
+  if (found >= 0) return found
+  const there = countMeant(work, of, work.cursor, work.end)
+  return { why: 'too few', at, wanted: `${count} ${wantedWords(of)} left`, there }
+}
+
+function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlace: InPlace): Stop | null {
+  const end = extentEnd(work, where.until, at)
+  if (typeof end !== 'number') return end
+  const of = target(work, where.of)
+  const outer = work.end
+  work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
+  let stop: Stop | null = null
+  while (stop === null && advance(work, of)) stop = inPlace()
+  work.end = outer
+  // What lies before the end and is not meant has been passed over by name.
+  if (stop === null) {
+    work.cursor = Math.max(work.cursor, end)
+    work.lastTarget = of
+    if (where.until.kind === 'end' && work.namesTurningChain) work.cursor = withoutTurningChain(work, end)
+  }
+  return stop
+}
+
+/** `each st across, dc in top of tch`: the last place is left for the words that name it. */
+function withoutTurningChain(work: Work, end: number): number {
+  const kind = work.kinds.list[work.below?.places[end - 1] ?? -1]
+  const turning = kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)
+  return turning ? end - 1 : end
+}
+
+function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlace: InPlace): Stop | null {
+  const asked = forSize(where.count, work.size)
+  if (asked < 0) return { why: 'below zero', at, number: asked }
+  // A ring takes any number of stitches: `12 dc` needs no place of its own.
+  const inRing = work.below?.ring === true && work.below.places.length === 0
+  if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
+  const of = target(work, where.of)
+  for (let used = 0; used < asked; used += 1) {
+    if (!inRing && !advance(work, of)) return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
+    const stop = inPlace()
+    if (stop !== null) return stop
+  }
+  return null
+}
+
+/** The first place of the row, also when an opening chain stands on it already. */
+function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlace: InPlace): Stop | null {
+  const standing = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
+  if (standing) return inPlace()
+  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
+}
+
+function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlace: InPlace): Stop | null {
+  const of = target(work, where.of)
+  const count = forSize(where.count, work.size)
+  const from = fromEnd(work, of, count)
+  if (from < 0) {
+    const there = countMeant(work, of, work.cursor, work.end)
+    return { why: 'too few', at, wanted: `${count} ${wantedWords(of)}`, there }
+  }
+  work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, from)
+  work.cursor = from
+  work.sub = 0
+  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
+}
+
+function samePlace(work: Work, start: boolean, at: Span, inPlace: InPlace): Stop | null {
+  if (work.below?.ring === true && work.below.places.length === 0) return inPlace()
+  if (start) {
+    if (work.below === null || work.below.places.length === 0) return { why: 'nothing there', at }
+    return inPlace()
+  }
+  if (work.last < 0) {
+    const first = firstPlace(work)
+    if (first < 0) return nothingThere(work, at) ?? { why: 'no such place', at, wanted: 'stitches' }
+    work.last = first
+    work.cursor = first + 1
+  }
+  return inPlace()
+}
+
+/** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
+function turningPlace(work: Work): number {
+  for (let at = work.end - 1; at >= work.cursor; at -= 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    if (kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)) return at
+  }
+  return -1
+}
+
+function turningChain(work: Work, at: Span, inPlace: InPlace): Stop | null {
+  const found = turningPlace(work)
+  if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
+  work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, found)
+  work.last = found
+  work.cursor = found + 1
+  work.sub = 0
+  return inPlace()
+}
+
+/**
+ * Goes to the place or places a phrase names and does `inPlace` in each.
+ * `fromHook` and `ring` are settled by the caller, who knows what is made there.
+ */
+export function inPlaces(work: Work, where: Where, at: Span, inPlace: InPlace): Stop | null {
+  const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
+  if (missing !== null) return missing
+  switch (where.kind) {
+    case 'next':
+      return nextPlaces(work, where, at, inPlace)
+    case 'each':
+      return eachPlace(work, where, at, inPlace)
+    case 'first':
+      return firstPlaces(work, where, at, inPlace)
+    case 'last':
+      return lastPlaces(work, where, at, inPlace)
+    case 'same':
+      return samePlace(work, where.start, at, inPlace)
+    case 'turningChain':
+      return turningChain(work, at, inPlace)
+    case 'between':
+    case 'ring':
+    case 'fromHook':
+      return inPlace()
+  }
+}
