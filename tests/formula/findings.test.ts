@@ -42,6 +42,35 @@ const samples: readonly Sample[] = [
     message: 'Found `6` where `of` and a number, as in `multiple of 6` was expected.',
   },
   {
+    code: 'formula-unreadable',
+    grading: 'need 3 =‹=› 3',
+    message: 'Found `=` where a number, a name or a bracket was expected.',
+    hint: 'Equal is written with one sign: `a = b`.',
+  },
+  {
+    code: 'formula-unreadable',
+    grading: 'a = 3 * 95‹%›',
+    message: 'Found `%` where an operator or the end of the formula was expected.',
+    hint: 'Write a percentage as a number: `95/100` or `0.95`.',
+  },
+  {
+    code: 'formula-unreadable',
+    grading: 'a = {Child 10‹,› Adult S: 3}',
+    message: 'Found `,` where the name of a size, then `:` and its value was expected.',
+  },
+  {
+    code: 'number-unreadable',
+    grading: `a = ‹${'1'.repeat(500)}›`,
+    message: `\`${'1'.repeat(37)}…\` is not a number that can be used.`,
+    hint: 'Write a number such as `12`, `6.5`, `1/2` or `20 1/2`.',
+  },
+  {
+    code: 'function-unknown',
+    grading: 'a = ‹ROUND›(7 / 2)',
+    message: 'There is no function `ROUND`.',
+    hint: 'Rounding is written after the value: `x as whole`, `x as whole up`, `x as multiple of 6`.',
+  },
+  {
     code: 'formula-too-long',
     grading: `‹a = 1${' + 1'.repeat(600)}›`,
     message: 'This formula is too long to be read.',

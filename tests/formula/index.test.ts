@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest'
 import * as formula from '../../src/formula/index.ts'
-import * as grading from '../../src/grading/index.ts'
 
 it('the formula language offers these and no more', () => {
   expect(Object.keys(formula).sort()).toEqual([
@@ -18,8 +17,4 @@ it('the formula language offers these and no more', () => {
     'usesLedger',
     'wholeBySize',
   ])
-})
-
-it('grading offers these and no more', () => {
-  expect(Object.keys(grading).sort()).toEqual(['bodyMeasure', 'createEnvironment', 'readFits', 'readGauge'])
 })

@@ -4,6 +4,24 @@ const offer = (nearest: string | null) => (nearest === null ? undefined : `Did y
 
 const quoted = (names: readonly string[]) => names.map((name) => `\`${name}\``).join(', ')
 
+/** Words of the draft as they are quoted: cut where a slip has made them endless. */
+const short = (text: string) => (text.length > 40 ? `${text.slice(0, 37)}…` : text)
+
+const afterOperator = 'an operator or the end of the formula'
+
+/** Ways of writing that other notations have and this one does not. */
+const habits: Readonly<Record<string, string>> = {
+  '%': 'Write a percentage as a number: `95/100` or `0.95`.',
+  '^': 'Powers are written out: `a * a`.',
+}
+
+function habitHint(found: string, expected: string): string | undefined {
+  if (found === ',' && expected === afterOperator) return 'Decimals are written with a point: `5.5`.'
+  return found === '=' ? 'Equal is written with one sign: `a = b`.' : habits[found]
+}
+
+const roundingHabits = ['round', 'ceil', 'ceiling', 'floor', 'int', 'trunc', 'mround']
+
 /** Findings about how a formula is written. */
 const writing = {
   'formula-empty': entry<Record<never, never>>({
@@ -16,8 +34,8 @@ const writing = {
     says: ({ found, expected }) =>
       found === ''
         ? `The formula ends where ${expected} was expected.`
-        : `Found \`${found}\` where ${expected} was expected.`,
-    hint: ({ found }) => (found === ',' ? 'Decimals are written with a point: `5.5`.' : undefined),
+        : `Found \`${short(found)}\` where ${expected} was expected.`,
+    hint: ({ found, expected }) => habitHint(found, expected),
   }),
   'formula-too-long': entry<Record<never, never>>({
     severity: 'error',
@@ -47,12 +65,12 @@ const writing = {
   }),
   'number-unreadable': entry<{ number: string }>({
     severity: 'error',
-    says: ({ number }) => `\`${number}\` is not a number that can be used.`,
+    says: ({ number }) => `\`${short(number)}\` is not a number that can be used.`,
     hint: () => 'Write a number such as `12`, `6.5`, `1/2` or `20 1/2`.',
   }),
   'unknown-unit': entry<{ unit: string; before: string; nearest: string | null }>({
     severity: 'error',
-    says: ({ unit }) => `\`${unit}\` is not a unit.`,
+    says: ({ unit }) => `\`${short(unit)}\` is not a unit.`,
     hint: ({ unit, before, nearest }) =>
       nearest === null
         ? `Units are mm, cm, m, in, yd, g, kg, oz and lb; to multiply, write \`${before} * ${unit}\`.`
@@ -87,7 +105,7 @@ const writing = {
 const meaning = {
   'name-unknown': entry<{ name: string; nearest: string | null }>({
     severity: 'error',
-    says: ({ name }) => `Nothing is called \`${name}\` in this draft.`,
+    says: ({ name }) => `Nothing is called \`${short(name)}\` in this draft.`,
     hint: ({ name, nearest }) =>
       offer(nearest) ?? `Define it in a grading block: \`${name} = …\`; words to be printed stand in quotes.`,
   }),
@@ -113,7 +131,11 @@ const meaning = {
     severity: 'error',
     says: ({ name, isValue }) =>
       isValue ? `\`${name}\` is a value and takes nothing in brackets.` : `There is no function \`${name}\`.`,
-    hint: ({ name, nearest, isValue }) => (isValue ? `To multiply, write \`${name} * (…)\`.` : offer(nearest)),
+    hint: ({ name, nearest, isValue }) => {
+      if (isValue) return `To multiply, write \`${name} * (…)\`.`
+      if (!roundingHabits.includes(name.toLowerCase())) return offer(nearest)
+      return 'Rounding is written after the value: `x as whole`, `x as whole up`, `x as multiple of 6`.'
+    },
   }),
   'function-arguments': entry<{ name: string; usage: string; given: number }>({
     severity: 'error',

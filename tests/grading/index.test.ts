@@ -1,0 +1,14 @@
+import { expect, it } from 'vitest'
+import * as grading from '../../src/grading/index.ts'
+
+it('grading offers these and no more', () => {
+  expect(Object.keys(grading).sort()).toEqual([
+    'bodyMeasure',
+    'createEnvironment',
+    'readFits',
+    'readGauge',
+    'toFit',
+    'usHook',
+    'yarnCategoryName',
+  ])
+})
