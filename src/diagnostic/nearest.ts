@@ -1,42 +1,49 @@
 /**
- * The known name nearest to a misspelt one, or undefined when none is near enough. Ties go to the
- * first in the alphabet, so that the answer is always the same.
+ * The candidate that a slip of the pen may have meant: fewest changed letters, at most a third of the
+ * word; ties go to the first in the order of the alphabet. Null when nothing is near.
  */
-export function nearest(name: string, known: Iterable<string>): string | undefined {
-  const wanted = name.toLowerCase()
-  let best: { name: string; distance: number } | undefined
-  for (const candidate of [...known].sort()) {
-    const distance = editDistance(wanted, candidate.toLowerCase())
-    if (distance <= allowed(wanted, candidate) && (best === undefined || distance < best.distance)) {
-      best = { name: candidate, distance }
+export function nearestTo(word: string, candidates: Iterable<string>): string | null {
+  const wanted = plain(word)
+  let best: string | null = null
+  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1
+  for (const candidate of [...candidates].sort()) {
+    const distance = distanceBetween(wanted, plain(candidate), least)
+    if (distance < least) {
+      best = candidate
+      least = distance
     }
   }
-  return best?.name
+  return best
 }
 
-/** A third of the letters may differ, and always one. */
-function allowed(name: string, candidate: string): number {
-  return Math.max(1, Math.floor(Math.max(name.length, candidate.length) / 3))
+/** Words longer than this are not compared: no name is so long by intention. */
+const longest = 60
+
+function plain(word: string): string {
+  return word.toLowerCase().replace(/[\s-]+/g, '_')
 }
 
-/** Insertions, deletions, changes and swaps of neighbours (optimal string alignment distance). */
-function editDistance(a: string, b: string): number {
-  let beforeLast: number[] = []
-  let last = Array.from({ length: b.length + 1 }, (_, column) => column)
-  for (let row = 1; row <= a.length; row++) {
-    const current = [row]
-    for (let column = 1; column <= b.length; column++) {
-      const cost = a[row - 1] === b[column - 1] ? 0 : 1
-      const swap =
-        a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1]
-          ? (beforeLast[column - 2] ?? row + column) + 1
-          : row + column
-      current.push(
-        Math.min((last[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1, (last[column - 1] ?? 0) + cost, swap),
-      )
-    }
+/** Letters to change, add, leave out or swap with a neighbour; `limit` when there are that many or more. */
+function distanceBetween(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) >= limit || a.length > longest || b.length > longest) return limit
+  let beforeLast: readonly number[] = []
+  let last: readonly number[] = Array.from({ length: b.length + 1 }, (_, j) => j)
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = nextRow(a, b, i, last, beforeLast)
     beforeLast = last
-    last = current
+    last = row
   }
-  return last[b.length] ?? a.length
+  return Math.min(last[b.length] ?? limit, limit)
+}
+
+function nextRow(a: string, b: string, i: number, last: readonly number[], beforeLast: readonly number[]): number[] {
+  const row = [i]
+  for (let j = 1; j <= b.length; j += 1) {
+    const change = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1)
+    const add = (row[j - 1] ?? 0) + 1
+    const leaveOut = (last[j] ?? 0) + 1
+    const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]
+    row.push(Math.min(change, add, leaveOut, swapped ? (beforeLast[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY))
+  }
+  return row
 }

@@ -1,6 +1,6 @@
+import { nearestTo } from '../diagnostic/index.ts'
 import { check } from './check.ts'
 import { reportMix } from './mixing.ts'
-import { nearestTo } from './nearest.ts'
 import type { Scope } from './scope.ts'
 import { report, sizeByName, sizeNames } from './scope.ts'
 import type { Sort } from './sort.ts'

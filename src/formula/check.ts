@@ -1,7 +1,7 @@
+import { nearestTo } from '../diagnostic/index.ts'
 import { checkCall } from './check-call.ts'
 import { checkBySize, checkList } from './check-list.ts'
 import { reportMix, reportWanted } from './mixing.ts'
-import { nearestTo } from './nearest.ts'
 import { excerpt } from './print.ts'
 import type { Scope } from './scope.ts'
 import { report } from './scope.ts'

@@ -1,8 +1,7 @@
 import type { Nodes } from 'mdast'
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive'
 import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
-import { diagnose } from '../diagnostic/index.ts'
-import { nearest } from '../diagnostic/nearest.ts'
+import { diagnose, nearestTo } from '../diagnostic/index.ts'
 import { type Draft, spanOf } from './draft.ts'
 
 /** `:sizes[…]{only="…"}` in a line, or `:::sizes{only="…"}` around a passage. */
@@ -25,7 +24,7 @@ export function sizesOf(draft: Draft, node: OnlySizes): Outcome<readonly number[
   for (const name of splitNames(written, sizes)) {
     const index = sizes.findIndex((size) => size.toLowerCase() === name.toLowerCase())
     if (index === -1)
-      diagnostics.push(diagnose('size-unknown', at, { size: name, nearest: nearest(name, sizes) ?? null, sizes }))
+      diagnostics.push(diagnose('size-unknown', at, { size: name, nearest: nearestTo(name, sizes), sizes }))
     else chosen.add(index)
   }
   return { value: [...chosen].sort((a, b) => a - b), diagnostics }

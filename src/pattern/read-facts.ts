@@ -1,7 +1,6 @@
 import { type Document, isMap, isNode, isPair, isScalar, parseDocument } from 'yaml'
 import type { Diagnostic, Outcome, Source, Span } from '../diagnostic/index.ts'
-import { diagnose, shift } from '../diagnostic/index.ts'
-import { nearest } from '../diagnostic/nearest.ts'
+import { diagnose, nearestTo, shift } from '../diagnostic/index.ts'
 import { checkFacts, type Facts, type FactsIssue, knownKeys } from './facts.ts'
 import type { FrontMatter } from './front-matter.ts'
 
@@ -70,7 +69,7 @@ function explain(issue: FactsIssue, document: Document, block: Span): Diagnostic
       diagnose('key-unknown', keyPlace(document, issue.path, key, block), {
         key,
         within: keyName(issue.path),
-        nearest: nearest(key, knownKeys(issue.path)),
+        nearest: nearestTo(key, knownKeys(issue.path)),
       }),
     )
   }

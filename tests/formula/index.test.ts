@@ -5,7 +5,6 @@ it('the formula language offers these and no more', () => {
   expect(Object.keys(formula).sort()).toEqual([
     'evaluate',
     'functions',
-    'nearestTo',
     'notWhole',
     'plainBySize',
     'printExpression',

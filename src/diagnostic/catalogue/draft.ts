@@ -37,12 +37,12 @@ export const draftFindings = {
     says: ({ problem }) => `The front matter can’t be read here: ${problem}.`,
     hint: () => 'Write each fact as `key: value` on a line of its own; put text with a colon or a # in quotes.',
   }),
-  'key-unknown': entry<{ key: string; within: string | null; nearest: string | undefined }>({
+  'key-unknown': entry<{ key: string; within: string | null; nearest: string | null }>({
     severity: 'error',
     says: ({ key, within }) =>
       within === null ? `The front matter has no key “${key}”.` : `“${within}” has no key “${key}”.`,
     hint: ({ nearest }) =>
-      nearest === undefined ? 'Remove it, or move it into the text.' : `Write \`${nearest}\` instead.`,
+      nearest === null ? 'Remove it, or move it into the text.' : `Write \`${nearest}\` instead.`,
   }),
   'key-missing': entry<{ key: string }>({
     severity: 'error',
