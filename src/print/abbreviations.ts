@@ -4,7 +4,7 @@ import type { Line } from './line.ts'
 import { breakLines } from './line.ts'
 import type { Pen } from './pen.ts'
 import type { Strip } from './strip.ts'
-import { drawLine } from './strip.ts'
+import { drawLine, together } from './strip.ts'
 import { styles } from './style.ts'
 import type { Tag } from './tag.ts'
 import { tag } from './tag.ts'
@@ -27,7 +27,7 @@ export function setAbbreviations(abbreviations: readonly Abbreviation[], compose
   const entries = abbreviations.map((abbreviation) => setEntry(abbreviation, width, list, composer))
   const tags = entries.flatMap((entry) => entry.tags)
   const half = Math.ceil(entries.length / 2)
-  return entries.slice(0, half).map((left, index) => {
+  const strips = entries.slice(0, half).map((left, index) => {
     const right = entries[index + half]
     const strip = pairStrip(left, right, text, width)
     if (index > 0) return strip
@@ -37,6 +37,7 @@ export function setAbbreviations(abbreviations: readonly Abbreviation[], compose
     }
     return { ...strip, draw }
   })
+  return together(strips)
 }
 
 function setEntry({ abbreviation, meaning }: Abbreviation, width: number, list: Tag, composer: Composer): Entry {

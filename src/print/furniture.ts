@@ -5,7 +5,7 @@ import { breakLines } from './line.ts'
 import type { Pen } from './pen.ts'
 import { sizeOrder } from './sizes.ts'
 import { drawLine } from './strip.ts'
-import { colours, styles } from './style.ts'
+import { styles } from './style.ts'
 import type { Tag } from './tag.ts'
 
 export interface Studio {
@@ -41,9 +41,8 @@ export function setFurniture(pattern: Pattern, studio: Studio, setter: Setter, p
   const left = { tag: root, x: start, width, leading }
   const right = { ...left, align: 'right' } as const
   const drawHead = (pen: Pen, piece: string | null): void => {
-    if (piece !== null) drawLine(pen, line(piece, width * 0.28), left, place.head)
+    drawLine(pen, line(piece ?? pattern.title, width * 0.28), left, place.head)
     if (order !== null) drawLine(pen, order, right, place.head)
-    pen.rule(start, place.head + leading + 3, end, place.head + leading + 3, colours.hairline, 0.5)
   }
   return {
     draw: (pen, page, pages, piece) =>

@@ -99,10 +99,10 @@ function spaceOf(setter: Setter, style: Style): number {
 const textOf = (parts: readonly Part[]): string => parts.map((part) => part.text).join('')
 const widthOf = (parts: readonly Part[]): number => parts.reduce((sum, part) => sum + part.width, 0)
 
-/** A count stays with its stitch (`2 dc`, `24 cm`), and an instruction with its count (`ch 1`, `Rnd 4`). */
+/** A count stays with its stitch (`2 dc`, `60 (72) sc`), and an instruction with its count (`ch 1`, `Rnd 4`). */
 function staysWith(word: Word, next: Word | undefined): boolean {
   if (word.ends !== 'here' || next === undefined) return false
-  if (/^[*([]?\d+$/.test(word.text)) return /^[a-z]{1,3}\b/.test(next.text) && !/^(in|of|to|and)\b/.test(next.text)
+  if (/\d[)\]]?$/.test(word.text)) return /^[a-z]{1,3}\b/.test(next.text) && !/^(in|of|to|and|or|as)\b/.test(next.text)
   return /^[*([]?(ch|sk|Rows?|Rnds?)$/i.test(word.text) && /^\d/.test(next.text)
 }
 
@@ -177,7 +177,7 @@ function append(fragments: Fragment[], part: Part, space: string, x: number): vo
   const last = fragments.at(-1)
   const size = part.style.size * part.scale
   const same = last?.face === part.face && last.style === part.style && last.size === size && last.rise === part.rise
-  if (last !== undefined && same && part.rise === 0 && part.scale === 1) {
+  if (last !== undefined && same && part.rise === 0 && part.text !== '\u2044') {
     fragments[fragments.length - 1] = {
       ...last,
       text: `${last.text}${space}${part.text}`,

@@ -1,6 +1,7 @@
 import type { Pattern } from '../pattern/pattern.ts'
 import { setRuns } from './blocks/paragraph.ts'
 import type { Composer, Picture, Strips } from './composer.ts'
+import { dateWords } from './date.ts'
 import type { Run } from './line.ts'
 import { breakLines } from './line.ts'
 import { fitPicture } from './picture.ts'
@@ -69,14 +70,6 @@ function factWords({ edition, published, skill, terms }: Pattern): string {
     terms === 'us' ? 'US terms' : 'UK terms',
   ]
   return facts.filter((fact) => fact !== null).join(' · ')
-}
-
-const months = 'January February March April May June July August September October November December'.split(' ')
-
-/** `14 March 2026` for an ISO date. */
-function dateWords(iso: string): string {
-  const [year = '', month = '', day = ''] = iso.split('-')
-  return `${Number(day)} ${months[Number(month) - 1] ?? month} ${year}`
 }
 
 /** The cover's upper edge is that of the first line; what follows stands clear of both. */

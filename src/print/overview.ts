@@ -2,25 +2,28 @@ import type { Block, Inline } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setAbbreviations } from './abbreviations.ts'
 import type { Composer, SetBlocks, Strips } from './composer.ts'
+import { dateWords } from './date.ts'
 import { sideHeading } from './side-heading.ts'
 import { setSizes } from './sizes.ts'
 
 /** What a maker needs before the first row: sizes, materials, gauge, abbreviations and what has changed. */
 export function setOverview(pattern: Pattern, composer: Composer, setBlocks: SetBlocks): Strips {
   const within = { ...composer, level: 2 }
-  const list = (items: readonly (readonly Inline[])[]): Strips => setBlocks([listOf(items)], within)
+  const lines = (texts: readonly string[]): Strips => setBlocks(texts.map(paragraphOf), within)
   const sections: readonly (readonly [title: string, strips: Strips])[] = [
     ['Sizes', setSizes(pattern, within)],
-    ['Materials', list(materialLines(pattern))],
-    ['Gauge', list(pattern.gauge.map((line) => [text(line.name === null ? line.text : `${line.name}: ${line.text}`)]))],
+    ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
+    ['Gauge', lines(pattern.gauge.map(({ name, text }) => (name === null ? text : `${name}: ${text}`)))],
     ['Film', pattern.video === null ? [] : setBlocks(filmBlocks(pattern.video), within)],
-    ['Changes', list(pattern.changes.map((change) => [text(changeWords(change))]))],
+    ['Changes', lines(pattern.changes.map(changeWords))],
     ['Abbreviations', setAbbreviations(pattern.abbreviations, within)],
   ]
   return sections.flatMap(([title, strips]) => (strips.length === 0 ? [] : sideHeading(title, strips, within)))
 }
 
 const text = (text: string): Inline => ({ type: 'text', text })
+
+const paragraphOf = (words: string): Block => ({ type: 'paragraph', children: [text(words)] })
 
 function listOf(items: readonly (readonly Inline[])[]): Block {
   const blocks = items.map((children): readonly Block[] => [{ type: 'paragraph', children }])
@@ -47,5 +50,5 @@ function filmBlocks(video: NonNullable<Pattern['video']>): readonly Block[] {
 }
 
 function changeWords({ edition, date, note }: Pattern['changes'][number]): string {
-  return `Edition ${edition}${date === null ? '' : ` (${date})`}: ${note}`
+  return `Edition ${edition}${date === null ? '' : ` (${dateWords(date)})`}: ${note}`
 }

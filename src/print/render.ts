@@ -1,3 +1,4 @@
+import type { Block } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setBlocks } from './block.ts'
 import type { Composer, Frame, Picture } from './composer.ts'
@@ -44,16 +45,27 @@ export async function renderPdf(pattern: Pattern, options: PrintOptions): Promis
   const document = createDocument(pattern, options.studio.name)
   const root: Tag = { role: 'Document', parent: null }
   const composer = createComposer(pattern, options, document, sheet, root)
+  const [introduction, instructions] = cutIntroduction(pattern.body)
   const overview = [
     ...setMasthead(pattern, options.studio.name, composer),
+    ...setBlocks(introduction, composer),
     ...setOverview(pattern, composer, setBlocks),
   ]
-  const body = setBlocks(pattern.body, composer)
+  const body = setBlocks(instructions, composer)
   const pages = paginate([overview, body], sheet.height - margin.top - margin.bottom)
   const place = { frame: composer.frame, head: 34, foot: sheet.height - 48 }
   const furniture = setFurniture(pattern, options.studio, composer, place, root)
   drawPages(new Pen(document), sheet, pages, furniture)
   return { bytes: await finishDocument(document), missing: [...composer.missing] }
+}
+
+/** What stands above the first heading introduces the pattern; without a heading all of it is instructions. */
+function cutIntroduction(body: readonly Block[]): readonly [introduction: readonly Block[], rest: readonly Block[]] {
+  const first = Math.max(
+    0,
+    body.findIndex((block) => block.type === 'heading'),
+  )
+  return [body.slice(0, first), body.slice(first)]
 }
 
 function createComposer(

@@ -1,13 +1,13 @@
 import type { Composer, Strips } from './composer.ts'
 import { breakLines } from './line.ts'
 import type { Strip } from './strip.ts'
-import { drawLine } from './strip.ts'
+import { after, drawLine, together } from './strip.ts'
 import { colours, leading, styles } from './style.ts'
 import { tag } from './tag.ts'
 
 const sectionGap = 16
 
-/** A section of the overview: a hairline, its heading in the gutter, its text beside it. */
+/** A section of the overview: a hairline, its heading in the gutter, its text beside it; on one page, where that can be. */
 export function sideHeading(title: string, strips: Strips, composer: Composer): Strips {
   const { start, text, end } = composer.frame
   const style = { ...styles.text, face: 'title', size: 11.5 } as const
@@ -25,5 +25,5 @@ export function sideHeading(title: string, strips: Strips, composer: Composer): 
       for (const [index, line] of lines.entries()) drawLine(pen, line, setting, top + room + index * leading.text)
     },
   }
-  return [head, ...strips.map((strip, index) => (index === 0 ? { ...strip, gap: 0 } : strip))]
+  return together([head, ...after(0, strips)])
 }

@@ -53,9 +53,9 @@ function baseline(top: number, leading: number, size: number): number {
   return top + leading / 2 + size * 0.34
 }
 
-/** All strips on one page, where that can be. */
+/** All strips on one page, where that can be; the next may go to another. */
 export function together(strips: readonly Strip[]): readonly Strip[] {
-  return strips.map((strip, index) => (index < strips.length - 1 ? { ...strip, keep: true } : strip))
+  return strips.map((strip, index) => ({ ...strip, keep: index < strips.length - 1 }))
 }
 
 /** The strips, the last of them kept with what follows. */

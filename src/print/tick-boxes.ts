@@ -1,19 +1,20 @@
 import type { Strip } from './strip.ts'
-import { colours } from './style.ts'
+import { colours, leading } from './style.ts'
 
 const side = 7.5
 const pitch = 11
 const groupSpace = 6
 
 /** One box beside the first line of a row. */
-export function tickBox(strip: Strip, x: number): Strip {
-  return {
-    ...strip,
-    draw: (pen, top) => {
+export function tickBox(strips: readonly Strip[], x: number): readonly Strip[] {
+  return strips.map((strip, index) => {
+    if (index > 0) return strip
+    const draw: Strip['draw'] = (pen, top) => {
       pen.boxes([[x, top + 4]], side, colours.soft)
       strip.draw(pen, top)
-    },
-  }
+    }
+    return { ...strip, draw }
+  })
 }
 
 /** A box for each row of a range, in groups of five, from `x` on and no wider than `width`. */
@@ -24,11 +25,11 @@ export function tickBoxes(count: number, x: number, width: number): readonly Str
     const boxes = Math.min(perLine, count - line * perLine)
     const lefts = Array.from({ length: boxes }, (_, index) => x + index * pitch + Math.floor(index / 5) * groupSpace)
     return {
-      height: 13,
+      height: leading.text,
       gap: 0,
       keep: true,
       draw: (pen, top) => {
-        const corners = lefts.map((left) => [left, top + 3] as const)
+        const corners = lefts.map((left) => [left, top + 4] as const)
         pen.boxes(corners, side, colours.soft)
       },
     }

@@ -47,13 +47,11 @@ function measuredWith(faces: Faces): Measured {
 function compose(faces: Faces, name: FaceName, tabular: boolean, text: string): SetWord {
   const missing: string[] = []
   const pieces = splitFractions(text.normalize('NFC'), (character) => covers(faces, name, character))
-  const stretches = pieces.flatMap(({ text, scale, rise }) =>
-    cutByFace(faces, name, text, missing).map((cut) => ({
-      ...cut,
-      scale,
-      rise,
-      width: advance(cut.face, cut.text, tabular) * scale,
-    })),
+  const stretches = pieces.flatMap(({ text, scale, rise, tuck }) =>
+    cutByFace(faces, name, text, missing).map((cut) => {
+      const width = advance(cut.face, cut.text, tabular) * scale
+      return { ...cut, scale, rise, width: tuck ? width - slashTuck(faces, name) : width }
+    }),
   )
   return { stretches, width: stretches.reduce((sum, { width }) => sum + width, 0), missing }
 }
@@ -77,10 +75,20 @@ interface Piece {
   readonly text: string
   readonly scale: number
   readonly rise: number
+  /** The next piece moves in under or over this one. */
+  readonly tuck: boolean
 }
 
-const plain = (text: string): Piece => ({ text, scale: 1, rise: 0 })
-const small = { numerator: { scale: 0.6, rise: 0.28 }, denominator: { scale: 0.6, rise: 0 } }
+const plain = (text: string): Piece => ({ text, scale: 1, rise: 0, tuck: false })
+const numerator = { scale: 0.6, rise: 0.28, tuck: true }
+const slash = { ...plain('\u2044'), tuck: true }
+const denominator = { scale: 0.6, rise: 0, tuck: false }
+
+/** How far the figures of a fraction move in, where the face gives its slash the room of a letter. */
+function slashTuck(faces: Faces, name: FaceName): number {
+  const face = faces.faceFor(name, 0x2044)
+  return face === null ? 0 : Math.max(0, (advance(face, slash.text, false) - 0.26) / 2)
+}
 
 /**
  * Builds fractions that no face has from small figures and a fraction slash. After a whole number stands
@@ -96,8 +104,8 @@ function splitFractions(text: string, covered: (character: string) => boolean): 
       continue
     }
     const afterNumber = /\d$/.test(pieces.at(-1)?.text ?? '')
-    pieces.push({ text: `${afterNumber ? '\u2009' : ''}${fraction[0]}`, ...small.numerator })
-    pieces.push(plain('\u2044'), { text: fraction[1], ...small.denominator })
+    pieces.push({ text: `${afterNumber ? '\u2009' : ''}${fraction[0]}`, ...numerator })
+    pieces.push(slash, { text: fraction[1], ...denominator })
   }
   return pieces
 }

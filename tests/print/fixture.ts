@@ -92,7 +92,11 @@ export function tideLineBody(count: number): Block[] {
       ],
     },
     heading('Cowl'),
-    paragraph('The cowl is worked in joined rounds from the ', emphasis(text('lower edge')), ' upwards. Measure often.'),
+    paragraph(
+      'The cowl is worked in joined rounds from the ',
+      emphasis(text('lower edge')),
+      ' upwards. Measure often.',
+    ),
     row('Foundation:', { steps: ['Ch ', stitches(), ', join with sl st in first ch to form a ring.'] }),
     row('Rnd 1 (RS):', {
       steps: ['Ch 1, sc in each ch around, join with sl st in first sc.'],
@@ -123,7 +127,13 @@ export function tideLineBody(count: number): Block[] {
       only: [0],
     }),
     heading('Blocking', 3),
-    paragraph('Block to ', value(ramp(count, 24, 2), ' cm'), ' (', value(ramp(count, 9, 1).map((n) => `${n}⅛`)), ' in).'),
+    paragraph(
+      'Block to ',
+      value(ramp(count, 24, 2), ' cm'),
+      ' (',
+      value(ramp(count, 9, 1).map((n) => `${n}⅛`)),
+      ' in).',
+    ),
     {
       type: 'table',
       align: ['left', 'right', 'right'],
@@ -167,7 +177,11 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     fits: [measure('To fit head', ' cm', ramp(count, 50, 2).map(String))],
     finished: [
       measure('Circumference', ' cm', ramp(count, 52, 8).map(String)),
-      measure('Depth', ' cm', ramp(count, 24, 2).map((n) => `${n}.5`)),
+      measure(
+        'Depth',
+        ' cm',
+        ramp(count, 24, 2).map((n) => `${n}.5`),
+      ),
     ],
     materials: {
       yarn: [

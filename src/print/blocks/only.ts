@@ -1,7 +1,7 @@
 import type { BlockOf } from '../../pattern/node.ts'
 import type { Composer, SetBlocks, Strips } from '../composer.ts'
 import { onlyWords } from '../only-words.ts'
-import { decorate, keptWithNext } from '../strip.ts'
+import { after, decorate, keptWithNext } from '../strip.ts'
 import { colours, styles } from '../style.ts'
 import { tag } from '../tag.ts'
 import { setRuns } from './paragraph.ts'
@@ -12,7 +12,7 @@ export function setOnly(block: BlockOf<'only'>, composer: Composer, setBlocks: S
   const words = [{ text: onlyWords(composer.sizes, block.sizes), style: styles.only }]
   const named = keptWithNext(setRuns(words, within, tag('P', within.parent)))
   const x = composer.frame.start - 9
-  return decorate([...named, ...setBlocks(block.children, within)], (pen, top, height) => {
+  return decorate([...named, ...after(3, setBlocks(block.children, within))], (pen, top, height) => {
     pen.rule(x, top, x, top + height, colours.accent, 1)
   })
 }

@@ -28,14 +28,15 @@ export function setRow(block: RowBlock, composer: Composer): Strips {
     width: text - start - roomForBox - 8,
     leading: leading.text,
   }
-  const label = setLabel(block, composer, hanging)
+  const addLabel = setLabel(block, composer, hanging)
   const body = { tag: tag('LBody', item), x: text, width: end - text, leading: leading.text }
-  const strips = label(bodyStrips(block, composer, body))
+  const steps = bodyStrips(block, composer, body)
   const count = block.entries[1] - block.entries[0]
-  const boxed = count > 1 && count <= mostBoxes
-  const [first, ...rest] = boxed ? [...strips, ...tickBoxes(count, text, body.width)] : strips
-  if (first === undefined) return []
-  return together(after(rowGap, [boxed ? first : tickBox(first, start), ...rest]))
+  const strips =
+    count > 1 && count <= mostBoxes
+      ? addLabel([...steps, ...tickBoxes(count, text, body.width)])
+      : tickBox(addLabel(steps), start)
+  return together(after(rowGap, strips))
 }
 
 /** Adds the label to the steps: beside them where two lines suffice, else above them. */
