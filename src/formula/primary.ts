@@ -43,13 +43,17 @@ function joined(pieces: readonly Token[]): string {
   return pieces.map((piece) => piece.text).join('')
 }
 
-/** The tokens that belong to a number as its fraction: `1/2` after `20`, or `/ 2` before a unit. */
+/**
+ * The tokens that belong to a number as its fraction: `1/2` after `20`, or `/2` before a unit. A stroke with
+ * blanks around it divides: `60 / 5 cm` is a count divided by a length.
+ */
 function fractionPart(cursor: Cursor, first: Token): readonly Token[] {
   if (!isWholeNumber(first)) return []
   const ahead = [peek(cursor), peek(cursor, 1), peek(cursor, 2)] as const
   const mixed = isWholeNumber(ahead[0]) && ahead[1].text === '/' && isWholeNumber(ahead[2])
   if (mixed) return [take(cursor), take(cursor), take(cursor)]
-  const plain = ahead[0].text === '/' && isWholeNumber(ahead[1]) && isUnit(ahead[2].text)
+  const closed = ahead[0].at.start === first.at.end && ahead[1].at.start === ahead[0].at.end
+  const plain = closed && ahead[0].text === '/' && isWholeNumber(ahead[1]) && isUnit(ahead[2].text)
   return plain ? [take(cursor), take(cursor)] : []
 }
 

@@ -8,17 +8,21 @@ interface Fineness {
 }
 
 const everything = null
+const threeCentimetres = new Fraction(3)
 const tenCentimetres = new Fraction(10)
 const tenMetres = new Fraction(1000)
 const tenGrams = new Fraction(10)
 
 /**
- * Trade practice: centimetres to a half; inches to a quarter for garments and an eighth for small pieces
+ * Trade practice: centimetres to a half (a strap or a buttonhole, under 3 cm, to a millimetre); inches to a quarter for garments and an eighth for small pieces
  * (largest value under 10 cm). Yarn lengths and weights to whole metres, yards and grams, ounces to a
  * quarter. Millimetres are hook sizes and are printed as they are.
  */
 const usual: Readonly<Record<Exclude<Unit, 'mm'>, readonly Fineness[]>> = {
-  cm: [{ below: everything, step: new Fraction(1, 2) }],
+  cm: [
+    { below: threeCentimetres, step: new Fraction(1, 10) },
+    { below: everything, step: new Fraction(1, 2) },
+  ],
   in: [
     { below: tenCentimetres, step: new Fraction(1, 8) },
     { below: everything, step: new Fraction(1, 4) },

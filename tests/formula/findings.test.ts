@@ -239,6 +239,12 @@ const samples: readonly Sample[] = [
   },
   {
     code: 'kinds-mix',
+    grading: 'a = ‹60 / 5 cm›',
+    message: '`60` (a count) cannot be divided by `5 cm` (a length).',
+    hint: 'Give the number its unit: `60 cm`.',
+  },
+  {
+    code: 'kinds-mix',
     grading: 'need ‹60 >= 48 cm›',
     message: '`60` (a count) cannot be compared with `48 cm` (a length).',
     hint: 'Give the number its unit: `60 cm`.',

@@ -44,6 +44,7 @@ describe('a value is printed for all sizes', () => {
     ['a large piece among small ones', measure('cm', 4, 12), null, '4 (12) cm [1½ (4¾) in]'],
     ['centimetres to a half', measure('cm', '42.857'), null, '43 cm (16¾ in)'],
     ['a halfway centimetre goes up', measure('cm', '10.25'), null, '10.5 cm (4 in)'],
+    ['a strap to a millimetre', measure('cm', '1.2', '2.5'), null, '1.2 (2.5) cm [½ (1) in]'],
     ['a length too small for half centimetres', measure('cm', '0.2'), null, '0.2 cm (⅛ in)'],
     ['a length of nothing', measure('cm', 0), null, '0 cm (0 in)'],
     ['sizes that agree in one system only', measure('cm', '50', '49.8'), null, '50 (50) cm [19¾ (19½) in]'],
