@@ -36,7 +36,7 @@ export function setFurniture(pattern: Pattern, studio: Studio, setter: Setter, p
     pattern.edition === null ? pattern.title : `${pattern.title} · Edition ${pattern.edition}`,
     width - 90,
   )
-  const name = line([studio.name, studio.address].filter((words) => words !== null).join(' · '), width)
+  const name = line([studio.name, studio.address].filter((words) => words !== null && words !== '').join(' · '), width)
   const order = pattern.sizes.length < 2 ? null : wholeOrNothing(setter, sizeOrder(pattern.sizes), width * 0.7)
   const left = { tag: root, x: start, width, leading }
   const right = { ...left, align: 'right' } as const

@@ -37,7 +37,7 @@ function setWords(pattern: Pattern, studio: string, composer: Composer): Strips 
     4,
   )
   return [
-    ...paragraph(studio, styles.soft),
+    ...(studio === '' ? [] : paragraph(studio, styles.soft)),
     ...title.map((strip, index) => (index === 0 ? bookmarked(strip, pattern.title) : strip)),
     ...(pattern.summary === null ? [] : after(8, paragraph(pattern.summary, styles.text))),
     ...after(8, paragraph(factWords(pattern), styles.soft)),

@@ -59,7 +59,8 @@ function placeGroup(sheets: Sheet[], group: readonly Strip[], height: number): v
   const left = height - sheet.used
   const needed = heightOf(group, sheet.placed.length === 0)
   const tooLong = heightOf(group, true) > height
-  if (needed > left && (!tooLong || left < leastStart)) turn(sheets)
+  const begun = sheet.placed.length > 0
+  if (begun && needed > left && (!tooLong || left < leastStart)) turn(sheets)
   for (const strip of group) place(sheets, strip, height)
 }
 

@@ -63,17 +63,16 @@ async function readPage(page: PDFPageProxy): Promise<FoundPage> {
   return { width, height, found, text, structure, links: annotations.flatMap(({ url }) => url ?? []) }
 }
 
-interface StructureNode {
-  readonly role?: string
-  readonly alt?: string
-  readonly children?: readonly StructureNode[]
-}
+type Structure = Awaited<ReturnType<PDFPageProxy['getStructTree']>>
 
-function roles(node: StructureNode | null, depth: number): readonly string[] {
-  if (node?.role === undefined) return []
-  const alt = node.alt === undefined ? '' : ` "${node.alt}"`
-  const children = (node.children ?? []).flatMap((child) => roles(child, depth + 1))
-  return [`${'  '.repeat(depth)}${node.role}${alt}`, ...children]
+function roles(node: Structure | Structure['children'][number], depth: number): readonly string[] {
+  if (!('role' in node)) return []
+  const alt = 'alt' in node && typeof node.alt === 'string' ? ` "${node.alt}"` : ''
+  const scope = 'scope' in node && node.scope !== undefined ? ` of its ${node.scope}` : ''
+  return [
+    `${'  '.repeat(depth)}${node.role}${scope}${alt}`,
+    ...node.children.flatMap((child) => roles(child, depth + 1)),
+  ]
 }
 
 interface OutlineEntry {
