@@ -79,14 +79,14 @@ function passFillers(reader: Reader): void {
   }
 }
 
-function remember(reader: Reader, at: number, expected: string): void {
+function remember(reader: Reader, at: number, expected: string, mark: string | null = null): void {
   const word = reader.words[at]
   if (word === undefined || (reader.unread !== null && reader.unread.at.start >= word.at.start)) return
   let end = at
   while (end + 1 < reader.end && !/^[,;.)\]]$/.test(reader.words[end + 1]?.text ?? '')) end += 1
   const last = reader.words[end] ?? word
   const shown = reader.words.slice(at, Math.min(end + 1, at + 8)).map((each) => (each.glued ? '' : ' ') + each.text)
-  reader.unread = { at: cover(word.at, last.at), words: shown.join('').trim(), expected }
+  reader.unread = { at: cover(word.at, last.at), words: shown.join('').trim(), expected, mark }
 }
 
 /** A shaping phrase whose words differ by size is read once for each of them. */
@@ -186,7 +186,7 @@ function marks(reader: Reader, steps: Step[], open: Mark[]): boolean | null {
   }
   if ('missing' in repeated) {
     reader.at = from
-    remember(reader, from, `a ${repeated.missing} that opens the repeat`)
+    remember(reader, from, `a ${repeated.missing} that opens the repeat`, repeated.missing)
     return null
   }
   apply(steps, repeated)
@@ -251,7 +251,7 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const reader = createReader(withoutLoops(words), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) return { steps: withCounting(steps), stitch: reader.stitch, unread: null }
-  const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps' }
+  const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }
   return { steps: null, stitch: reader.stitch, unread: reader.unread ?? fallback }
 }
 

@@ -13,6 +13,8 @@ export interface Unread {
   readonly at: Span
   readonly words: string
   readonly expected: string
+  /** A repeat goes back to this mark, which stands nowhere before it. */
+  readonly mark: string | null
 }
 
 /** What the rows of a pattern share while they are read. */

@@ -1,2 +1,123 @@
+import { entry } from '../entry.ts'
+
+function plural(count: number, one: string): string {
+  return `${count} ${one}${count === 1 ? '' : one.endsWith('ch') ? 'es' : 's'}`
+}
+
 /** Findings about rows. */
-export const rowFindings = {} as const
+export const rowFindings = {
+  'count-mismatch': entry<{ row: string; kinds: readonly string[]; stated: string; worked: string; left: number }>({
+    severity: 'error',
+    says: ({ row, stated, worked }) => `${row} states ${stated}, but its steps make ${worked}.`,
+    hint: ({ left }) =>
+      left > 0
+        ? `${plural(left, 'stitch')} of the row below ${left === 1 ? 'is' : 'are'} not worked; look for a repeat that is one too few.`
+        : undefined,
+  }),
+  'repeat-does-not-come-out': entry<{
+    row: string
+    done: number
+    asked: number | null
+    left: number
+    uses: number
+    fewer: number | null
+    more: number | null
+  }>({
+    severity: 'error',
+    says: ({ row, done, asked, left, uses }) => {
+      const each = uses > 0 ? `, and each uses ${plural(uses, 'stitch')}` : ''
+      const wanted = asked === null ? '' : ` of the ${asked} written`
+      return `${row}: the repeat does not come out: ${plural(done, 'whole repeat')}${wanted} fit${done === 1 ? 's' : ''}, ${plural(left, 'stitch')} ${left === 1 ? 'is' : 'are'} left over${each}.`
+    },
+    hint: ({ fewer, more }) => {
+      const counts = [fewer, more].filter((count) => count !== null)
+      return counts.length === 0 ? undefined : `It would fit a row below of ${counts.join(' or ')} stitches.`
+    },
+  }),
+  'too-few-stitches': entry<{ row: string; words: string; wanted: string; there: number }>({
+    severity: 'error',
+    says: ({ row, words, wanted, there }) =>
+      `${row} uses more than there is: “${words}” asks for ${wanted}, and ${there === 0 ? 'none is' : `only ${there} ${there === 1 ? 'is' : 'are'}`} left in the row below.`,
+  }),
+  'no-such-place': entry<{ row: string; words: string; wanted: string }>({
+    severity: 'error',
+    says: ({ row, words, wanted }) => `${row}: “${words}” goes into ${wanted}, but there is no such place left in the row below.`,
+  }),
+  'nothing-below': entry<{ row: string }>({
+    severity: 'error',
+    says: ({ row }) => `${row} works into stitches, but nothing has been made before it.`,
+    hint: () => 'Begin the piece with a foundation chain or a ring.',
+  }),
+  'repeat-goes-nowhere': entry<{ row: string }>({
+    severity: 'error',
+    says: ({ row }) => `${row}: the repeat to the end would never end, because one pass of it uses no stitch of the row below.`,
+    hint: () => 'Say how many times it is worked.',
+  }),
+  'row-too-long': entry<{ row: string; most: number }>({
+    severity: 'error',
+    says: ({ row, most }) => `${row} makes more than ${most} stitches; a number in it must be wrong.`,
+  }),
+  'count-below-zero': entry<{ row: string; number: number }>({
+    severity: 'error',
+    says: ({ row, number }) => `${row} asks for ${number} of something; a count can’t be less than 0.`,
+  }),
+  'stitches-left': entry<{ row: string; left: string }>({
+    severity: 'warning',
+    says: ({ row, left }) => `${row} leaves ${left} of the row below unworked without saying so.`,
+    hint: () => 'Work to the end of the row, or write “leave remaining stitches unworked”.',
+  }),
+  'row-unread': entry<{ row: string; words: string; expected: string; instead: string | null }>({
+    severity: 'warning',
+    says: ({ row, words, expected }) =>
+      `${row} could not be read from “${words}” on, where ${expected} was expected. It and the rows after it have not been checked.`,
+    hint: ({ instead }) => instead ?? undefined,
+  }),
+  'repeat-without-mark': entry<{ row: string; mark: string }>({
+    severity: 'error',
+    says: ({ row, mark }) => `${row} says to repeat from ${mark}, but no ${mark} stands before it.`,
+    hint: ({ mark }) => `Put ${mark} where the repeat begins.`,
+  }),
+  'size-list-length': entry<{ given: number; sizes: number }>({
+    severity: 'error',
+    says: ({ given, sizes }) => `This list has ${plural(given, 'number')}, but the draft has ${plural(sizes, 'size')}.`,
+    hint: () => 'Give one number for each size, in the order of `sizes`, or one number for all.',
+  }),
+  'row-label-twice': entry<{ row: string; piece: string }>({
+    severity: 'warning',
+    says: ({ row, piece }) => `${row} stands twice${piece === '' ? '' : ` in ${piece}`}.`,
+  }),
+  'row-number-gap': entry<{ row: string; expected: number }>({
+    severity: 'warning',
+    says: ({ row, expected }) => `${row} follows where ${expected} would be next.`,
+  }),
+  'unknown-row-reference': entry<{ row: string; number: number | null }>({
+    severity: 'error',
+    says: ({ row, number }) =>
+      number === null
+        ? `${row} repeats a row before it, but there is none in this piece.`
+        : `${row} repeats row ${number}, but this piece has no row ${number} before it.`,
+  }),
+  'row-gauge-missing': entry<{ row: string }>({
+    severity: 'warning',
+    says: ({ row }) => `${row} is worked to a length, but the swatch gives no row gauge; one repeat of it has been worked.`,
+    hint: () => 'Add `rows: … per 10 cm` to the swatch.',
+  }),
+  'range-too-long': entry<{ most: number }>({
+    severity: 'error',
+    says: ({ most }) => `This stands for more than ${most} rows; a number in it must be wrong.`,
+  }),
+  'special-unread': entry<{ name: string }>({
+    severity: 'warning',
+    says: ({ name }) => `The definition of ${name} could not be read, so rows that use it can’t be worked.`,
+    hint: () => 'Write it in steps, such as “5 dc in same st”, or add “counts as 1 st”.',
+  }),
+  'special-undefined': entry<{ name: string; meaning: string }>({
+    severity: 'note',
+    says: ({ name, meaning }) => `${name} is not defined in this draft; it has been worked as ${meaning}.`,
+    hint: ({ name }) => `Define ${name} in a list under a heading “Special stitches”.`,
+  }),
+  'count-unread': entry<{ row: string; noun: string }>({
+    severity: 'note',
+    says: ({ row, noun }) => `${row} counts ${noun}, which the program can’t count; this count has not been checked.`,
+  }),
+} as const

@@ -1,0 +1,296 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { Count } from './count.ts'
+import { everySize } from './count.ts'
+import { readEnds } from './phrase/evenly.ts'
+import { readTimes } from './phrase/times.ts'
+import type { ReadSteps } from './read.ts'
+import { readSteps } from './read.ts'
+import type { Reader, Unread, Vocabulary } from './reader.ts'
+import { attempt, createReader, numberAt, passClause, peek, spanSince, take, takeNumber, takeOrdinal, takeStitch, textAt } from './reader.ts'
+import type { Step } from './step.ts'
+import type { Stitch } from './terms/stitch.ts'
+import type { Word } from './words.ts'
+import { wordsOfText } from './words.ts'
+
+/** How many rows something goes on for. */
+export type Extent =
+  | { readonly kind: 'rows'; readonly count: Count }
+  /** So many times through all the rows named. */
+  | { readonly kind: 'times'; readonly count: Count }
+  /** Until the piece, or this part of it, is so long (cm). */
+  | { readonly kind: 'length'; readonly centimetres: Count; readonly wholePiece: boolean }
+
+/** `every 4th row 6 times` */
+export interface Leg {
+  readonly every: Count
+  readonly times: Count
+}
+
+/** What a row's words ask for. */
+export type Content =
+  | { readonly kind: 'steps'; readonly steps: readonly Step[] }
+  /** `Rep Rows 3 and 4`; `rows` are the numbers named, or how many rows back. */
+  | {
+      readonly kind: 'reference'
+      readonly rows: { readonly numbers: readonly number[] } | { readonly back: number }
+      readonly extent: Extent | null
+      readonly at: Span
+    }
+  /** `work even`: one stitch in each. */
+  | { readonly kind: 'even'; readonly steps: readonly Step[]; readonly extent: Extent | null }
+  /** `dec 1 st at each end of every 4th row 6 times` */
+  | { readonly kind: 'schedule'; readonly even: readonly Step[]; readonly shaped: readonly Step[]; readonly legs: readonly Leg[] }
+  | { readonly kind: 'bySize'; readonly options: readonly Content[] }
+
+export type ReadContent =
+  | { readonly content: Content; readonly stitch: Stitch; readonly unread: null }
+  | { readonly content: null; readonly stitch: Stitch; readonly unread: Unread }
+
+const rowWord = /^(?:row|rows|rnd|rnds|round|rounds)$/
+const longestReference = 200
+
+function passEnd(reader: Reader): boolean {
+  while (take(reader, '.', ',', ';', ':')) continue
+  return reader.at >= reader.end
+}
+
+/** `4`, `3 and 4`, `2–5` */
+function rowNumbers(reader: Reader): readonly number[] | null {
+  const found: number[] = []
+  const next = (): number | null => takeNumber(reader)?.[0] ?? takeOrdinal(reader)?.[0] ?? null
+  let number = next()
+  while (number !== null && found.length < longestReference) {
+    found.push(number)
+    const from = reader.at
+    const ranges = take(reader, '-', '–', 'to', 'through', 'thru')
+    if (!ranges) {
+      const joins = take(reader, 'and', ',') || take(reader, '+')
+      if (joins) take(reader, 'and')
+      if (!joins || numberAt(reader) === null) {
+        reader.at = from
+        break
+      }
+      number = next()
+      continue
+    }
+    const end = next()
+    if (end === null) return null
+    for (let row = number + 1; row <= end && found.length < longestReference; row += 1) found.push(row)
+    break
+  }
+  return found.length > 0 ? found : null
+}
+
+const centimetresIn: Readonly<Record<string, number>> = {
+  mm: 0.1,
+  cm: 1,
+  m: 100,
+  in: 2.54,
+  inch: 2.54,
+  inches: 2.54,
+  '"': 2.54,
+  '”': 2.54,
+}
+const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅛': 0.125, '⅜': 0.375, '⅝': 0.625, '⅞': 0.875 }
+
+/** `31 cm`, `12½ in`, a placeholder that is a length */
+function length(reader: Reader): Count | null {
+  const word = peek(reader)
+  if (word?.kind === 'length') {
+    reader.at += 1
+    return word.centimetres
+  }
+  if (word?.kind !== 'number') return null
+  reader.at += 1
+  const fraction = fractions[textAt(reader)] ?? 0
+  if (fraction > 0) reader.at += 1
+  const unit = centimetresIn[textAt(reader)]
+  if (unit === undefined) return null
+  reader.at += 1
+  return word.count.map((value) => (value === null ? null : (value + fraction) * unit))
+}
+
+function untilLength(reader: Reader): Extent | null {
+  const until = take(reader, 'until', 'till', 'to')
+  if (!until && !take(reader, 'for')) return null
+  for (let passed = 0; passed < 12 && reader.at < reader.end; passed += 1) {
+    const found = attempt(reader, length)
+    if (found !== null) {
+      passClause(reader)
+      return { kind: 'length', centimetres: found, wholePiece: until }
+    }
+    reader.at += 1
+  }
+  return null
+}
+
+/** `for 12 more rows`, `12 rows` */
+function forRows(reader: Reader): Extent | null {
+  take(reader, 'for')
+  take(reader, 'the', 'next', 'a', 'another')
+  const count = takeNumber(reader)
+  if (count === null) return null
+  take(reader, 'more')
+  if (!rowWord.test(textAt(reader))) return null
+  reader.at += 1
+  take(reader, 'more')
+  return { kind: 'rows', count }
+}
+
+function times(reader: Reader): Extent | null {
+  const found = readTimes(reader, false)
+  return found === null || found.kind === 'until' ? null : { kind: 'times', count: found.count }
+}
+
+function extent(reader: Reader): Extent | null {
+  take(reader, ',', ';')
+  return attempt(reader, untilLength) ?? attempt(reader, forRows) ?? attempt(reader, times)
+}
+
+/** `, ending with a WS row`: which row is last follows from how many there are. */
+function passEnding(reader: Reader): void {
+  take(reader, ',')
+  if (take(reader, 'ending', 'ends', 'end')) passClause(reader)
+}
+
+function named(reader: Reader): { numbers: readonly number[] } | { back: number } | null {
+  take(reader, 'the', 'these', 'for')
+  if (take(reader, 'last', 'previous', 'prev')) {
+    const back = takeNumber(reader)?.[0] ?? 1
+    if (!rowWord.test(textAt(reader))) return null
+    reader.at += 1
+    return { back }
+  }
+  if (rowWord.test(textAt(reader))) {
+    reader.at += 1
+    take(reader, '.')
+    const numbers = rowNumbers(reader)
+    return numbers === null ? null : { numbers }
+  }
+  const numbers = rowNumbers(reader)
+  if (numbers === null || !rowWord.test(textAt(reader))) return null
+  reader.at += 1
+  return { numbers }
+}
+
+/**
+ * Rows worked as earlier ones.
+ *
+ *     Rep Rows 3 and 4 until piece measures 31 cm.
+ *     ^
+ */
+function reference(reader: Reader): Content | null {
+  const from = reader.at
+  take(reader, 'work', 'worked')
+  take(reader, 'the')
+  const opens = take(reader, 'rep', 'repeat', 'as', 'same', 'like')
+  if (!opens) return null
+  take(reader, 'as', 'for')
+  take(reader, 'as', 'for')
+  const rows = named(reader)
+  if (rows === null) return null
+  const at = spanSince(reader, from)
+  const until = attempt(reader, extent)
+  passEnding(reader)
+  take(reader, '.')
+  attempt(reader, (inner) => (take(inner, 'fasten') ? (passClause(inner), true) : null))
+  return passEnd(reader) ? { kind: 'reference', rows, extent: until, at } : null
+}
+
+function plainRow(reader: Reader, stitch: Stitch, at: Span): readonly Step[] {
+  const count = everySize(1, reader.vocabulary.sizes)
+  const where = { kind: 'each', of: [{ kind: 'stitch', said: true }], until: { kind: 'end' } } as const
+  return [{ kind: 'work', parts: [{ kind: 'stitch', stitch, count }], where, at }]
+}
+
+/** `Work even in sc for 10 rows`, `Sc even until …` */
+function even(reader: Reader): Content | null {
+  const from = reader.at
+  take(reader, 'work', 'continue', 'cont')
+  const before = attempt(reader, forRows)
+  const front = attempt(reader, takeStitch)
+  if (!take(reader, 'even')) return null
+  take(reader, 'in')
+  const stitch = attempt(reader, takeStitch) ?? front ?? reader.stitch
+  reader.stitch = stitch
+  take(reader, 'in')
+  take(reader, 'pattern', 'pat', 'patt', 'stitches')
+  const at = spanSince(reader, from)
+  const until = before ?? attempt(reader, extent)
+  passEnding(reader)
+  return passEnd(reader) ? { kind: 'even', steps: plainRow(reader, stitch, at), extent: until } : null
+}
+
+/** `every 4th row 6 times`, `every other row`, `every row 3 times` */
+function leg(reader: Reader): Leg | null {
+  take(reader, 'of', 'on', 'in')
+  take(reader, 'next', 'foll', 'following')
+  take(reader, 'and')
+  if (!take(reader, 'every', 'each')) return null
+  take(reader, 'foll', 'following')
+  const one = everySize(1, reader.vocabulary.sizes)
+  const two = everySize(2, reader.vocabulary.sizes)
+  const other = take(reader, 'other', 'alt', 'alternate')
+  const side = take(reader, 'rs', 'ws')
+  const every = other || side ? two : (takeOrdinal(reader) ?? one)
+  if (!rowWord.test(textAt(reader))) return null
+  reader.at += 1
+  const said = attempt(reader, (inner) => readTimes(inner, false))
+  if (said === null) return { every, times: one }
+  return said.kind === 'until' ? null : { every, times: said.count }
+}
+
+/**
+ * Shaping laid over rows that are otherwise plain.
+ *
+ *     Dec 1 st at each end of every 4th row 6 times, then of every 6th row 3 times.
+ *     ^
+ */
+function schedule(reader: Reader): Content | null {
+  const from = reader.at
+  const change = readEnds(reader)
+  if (change === null) return null
+  const legs: Leg[] = []
+  for (let next = attempt(reader, leg); next !== null; next = attempt(reader, leg)) {
+    legs.push(next)
+    take(reader, ',', ';')
+    take(reader, 'and')
+    take(reader, 'then')
+  }
+  if (legs.length === 0 || !passEnd(reader)) return null
+  const at = spanSince(reader, from)
+  const { stitch } = reader
+  const shaped: Step = { kind: 'evenly', change: change.change, count: change.count, over: null, stitch, at }
+  return { kind: 'schedule', even: plainRow(reader, stitch, at), shaped: [shaped], legs }
+}
+
+function bySize(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadContent | null {
+  const meaning = words.filter((word) => word.text !== '.')
+  const [only, ...others] = meaning
+  if (only?.kind !== 'bySize' || others.length > 0) return null
+  const options: Content[] = []
+  let last: Stitch | null = stitch
+  for (const text of only.texts) {
+    const read = readContent(wordsOfText(text ?? '', only.at, vocabulary.sizes), vocabulary, stitch)
+    if (read.content === null) return read
+    options.push(read.content)
+    last = read.stitch
+  }
+  return last === null ? null : { content: { kind: 'bySize', options }, stitch: last, unread: null }
+}
+
+function fromSteps(read: ReadSteps): ReadContent {
+  const { stitch } = read
+  if (read.steps === null) return { content: null, stitch, unread: read.unread }
+  return { content: { kind: 'steps', steps: read.steps }, stitch, unread: null }
+}
+
+/** Reads a row's words, without label and stated count. */
+export function readContent(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadContent {
+  const different = bySize(words, vocabulary, stitch)
+  if (different !== null) return different
+  const reader = createReader(words, vocabulary, () => null, stitch)
+  const content = attempt(reader, reference) ?? attempt(reader, even) ?? attempt(reader, schedule)
+  if (content !== null) return { content, stitch: reader.stitch, unread: null }
+  return fromSteps(readSteps(words, vocabulary, stitch))
+}

@@ -1,0 +1,258 @@
+import type { Diagnostic, Span } from '../diagnostic/index.ts'
+import { cover, diagnose } from '../diagnostic/index.ts'
+import type { Content } from './content.ts'
+import { readContent } from './content.ts'
+import type { Label } from './label.ts'
+import { readLabel } from './label.ts'
+import type { Unread, Vocabulary } from './reader.ts'
+import type { SizeLists } from './sizelist.ts'
+import { foldSizeLists } from './sizelist.ts'
+import type { Stated } from './stated.ts'
+import { takeStated } from './stated.ts'
+import type { Step } from './step.ts'
+import type { Stitch } from './terms/stitch.ts'
+import type { Word } from './words.ts'
+import { readWords } from './words.ts'
+import type { Hole, Passage, Section } from './written.ts'
+
+/** A row as read from the draft, before it is worked. */
+export interface ReadRow {
+  readonly piece: string
+  /** Whether it is the first row under its heading. */
+  readonly opensSection: boolean
+  readonly label: Label | null
+  readonly only: readonly number[] | null
+  readonly at: Span
+  readonly steps: Span
+  readonly content: Content | null
+  readonly unread: Unread | null
+  /** A placeholder or a size list in it is wrong, which has been said already. */
+  readonly broken: boolean
+  readonly stated: Stated | null
+  readonly lists: SizeLists['lists']
+  readonly words: readonly Word[]
+}
+
+interface Chunk {
+  readonly text: string
+  readonly start: number
+}
+
+interface Cutter {
+  readonly vocabulary: Vocabulary
+  readonly sizeNames: readonly string[]
+  readonly rows: ReadRow[]
+  readonly prose: string[]
+  readonly found: Diagnostic[]
+  stitch: Stitch | null
+}
+
+/** Words of a stretch of a passage, size lists folded; and what was wrong with them. */
+interface Prepared {
+  readonly words: readonly Word[]
+  readonly label: Label | null
+  readonly only: readonly number[] | null
+  readonly lists: SizeLists
+}
+
+function onlySizes(names: string, sizeNames: readonly string[]): readonly number[] | null {
+  let rest = ` ${names.toLowerCase()} `
+  const found: number[] = []
+  // The longest names first: `Adult S` must not be found inside `Adult S Tall`.
+  const order = sizeNames.map((name, at) => ({ name: name.toLowerCase(), at })).sort((a, b) => b.name.length - a.name.length)
+  for (const { name, at } of order) {
+    const index = rest.search(new RegExp(`(?<=[\\s,(&])${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?=[\\s,)&])`))
+    if (index < 0) continue
+    found.push(at)
+    rest = `${rest.slice(0, index)} ${rest.slice(index + name.length)}`
+  }
+  return found.length > 0 && /^[\s,&()]*(?:and[\s,&()]*)*$/.test(rest) ? found.sort((a, b) => a - b) : null
+}
+
+const onlyClause = /,?\s*\(?\bsizes?\s+([^:.\n]{1,200}?)\s+only\b\)?[\s*_]*[:,–-]?/i
+
+/** `Sizes Adult S and Adult L only:`, before the label or after its number. */
+function cutOnly(chunk: Chunk, sizeNames: readonly string[]): { only: readonly number[] | null; text: string } {
+  const match = onlyClause.exec(chunk.text.slice(0, 300))
+  const only = match === null ? null : onlySizes(match[1] ?? '', sizeNames)
+  if (match === null || only === null) return { only: null, text: chunk.text }
+  const before = chunk.text.slice(0, match.index)
+  // Blanks keep every offset; a colon after the number of a label must stay one.
+  const kept = /\d/.test(before) && match[0].endsWith(':') ? `${' '.repeat(match[0].length - 1)}:` : ' '.repeat(match[0].length)
+  return { only, text: before + kept + chunk.text.slice(match.index + match[0].length) }
+}
+
+function holesIn(holes: readonly Hole[], at: Span): readonly Hole[] {
+  return holes.filter((hole) => hole.at.start >= at.start && hole.at.end <= at.end)
+}
+
+/** The second of two bold marks around the label stands somewhere after it. */
+function withoutBold(words: readonly Word[], end: number): readonly Word[] {
+  const opening = words[0]?.text ?? ''
+  if (!/^\*{1,2}$/.test(opening)) return words.slice(end)
+  const inLabel = words.slice(1, end).some((word) => word.text === opening)
+  const rest = words.slice(end)
+  const closing = inLabel ? -1 : rest.findLastIndex((word) => word.text === opening)
+  return closing < 0 ? rest : rest.toSpliced(closing, 1)
+}
+
+function prepare(cutter: Cutter, passage: Passage, chunk: Chunk): Prepared {
+  const { sizes } = cutter.vocabulary
+  const { only, text } = cutOnly(chunk, cutter.sizeNames)
+  const at = { start: chunk.start, end: chunk.start + chunk.text.length }
+  const words = readWords({ at, text, holes: holesIn(passage.holes, at) }, sizes)
+  const source = (span: Span): string => chunk.text.slice(span.start - chunk.start, span.end - chunk.start)
+  const lists = foldSizeLists(words, sizes, source)
+  return { words: lists.words, label: readLabel(lists.words, source), only, lists }
+}
+
+function bothOnly(first: readonly number[] | null, second: readonly number[] | null): readonly number[] | null {
+  if (first === null) return second
+  return second === null ? first : first.filter((size) => second.includes(size))
+}
+
+function spanOf(words: readonly Word[], fallback: Span): Span {
+  const first = words[0]
+  return first === undefined ? fallback : cover(first.at, words.at(-1)?.at ?? first.at)
+}
+
+function makesSomething(steps: readonly Step[]): boolean {
+  const idle = new Set<Step['kind']>(['remark', 'turn', 'fastenOff', 'join', 'leave', 'slip'])
+  return steps.some((step) => !idle.has(step.kind))
+}
+
+function isRow(content: Content | null): boolean {
+  if (content === null) return false
+  return content.kind !== 'steps' || makesSomething(content.steps)
+}
+
+/** A foundation opens a piece: a chain of more than a turning chain, a ring, foundation stitches. */
+function isFoundation(content: Content | null): boolean {
+  if (content?.kind !== 'steps') return false
+  const first = content.steps.find((step) => step.kind !== 'remark')
+  if (first?.kind === 'ring') return true
+  if (first?.kind === 'chain') return first.count.some((count) => count !== null && count > 1)
+  return first?.kind === 'work' && (first.where.kind === 'ring' || first.parts.some(isFoundationPart))
+}
+
+function isFoundationPart(part: { kind: string; stitch?: Stitch }): boolean {
+  return part.kind === 'stitch' && part.stitch?.style === 'foundation'
+}
+
+interface Read {
+  readonly content: Content | null
+  readonly unread: Unread | null
+  readonly stated: Stated | null
+  readonly words: readonly Word[]
+  readonly stitch: Stitch | null
+}
+
+function readWordsOfRow(cutter: Cutter, words: readonly Word[]): Read {
+  const { words: steps, stated } = takeStated(words, cutter.vocabulary)
+  const read = readContent(steps, cutter.vocabulary, cutter.stitch)
+  return { content: read.content, unread: read.unread, stated, words: steps, stitch: read.stitch }
+}
+
+function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepared, read: Read, passage: Passage): void {
+  const { label, lists, words } = prepared
+  const at = spanOf(label === null ? words : words.slice(0), passage.at)
+  const from = label?.at.start ?? at.start
+  for (const wrong of lists.wrong) {
+    cutter.found.push(diagnose('size-list-length', wrong.at, { given: wrong.given, sizes: cutter.vocabulary.sizes }))
+  }
+  cutter.rows.push({
+    piece,
+    opensSection: opens,
+    label,
+    only: bothOnly(passage.only, prepared.only),
+    at: { start: from, end: Math.max(from, at.end) },
+    steps: spanOf(read.words, { start: at.end, end: at.end }),
+    content: read.content,
+    unread: read.unread,
+    broken: words.some((word) => word.kind === 'broken'),
+    stated: read.stated,
+    lists: lists.lists,
+    words: [...read.words],
+  })
+  if (read.content !== null) cutter.stitch = read.stitch
+}
+
+/** A label that stands alone; its steps are the next passage or line. */
+interface Waiting {
+  readonly prepared: Prepared
+}
+
+interface SectionState {
+  readonly piece: string
+  rows: number
+  waiting: Waiting | null
+}
+
+function withLabel(waiting: Waiting, prepared: Prepared): Prepared {
+  const { prepared: labelled } = waiting
+  const { wrong } = prepared.lists
+  const words = [...labelled.words, ...prepared.words]
+  const lists = { words, lists: [...labelled.lists.lists, ...prepared.lists.lists], wrong: [...labelled.lists.wrong, ...wrong] }
+  return { words, label: labelled.label, only: bothOnly(labelled.only, prepared.only), lists }
+}
+
+function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk: Chunk): boolean {
+  let prepared = prepare(cutter, passage, chunk)
+  if (prepared.label === null && state.waiting !== null && prepared.words.length > 0) {
+    prepared = withLabel(state.waiting, prepared)
+  }
+  state.waiting = null
+  const { label, words } = prepared
+  const own = label === null ? words : withoutBold(words, label.end)
+  if (label !== null && own.length === 0) {
+    state.waiting = { prepared }
+    return true
+  }
+  if (label === null && passage.form === 'cell') return false
+  const read = readWordsOfRow(cutter, own)
+  const reads = isRow(read.content)
+  const unlabelled = label === null && reads && (state.rows > 0 || isFoundation(read.content))
+  const labelled = label !== null && (label.sure || reads)
+  if (!(unlabelled || labelled)) return false
+  addRow(cutter, state.piece, state.rows === 0, prepared, read, passage)
+  state.rows += 1
+  return true
+}
+
+/** Pieces of a passage that each begin with a label; a line without one goes on with the row before it. */
+function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
+  const chunks: { text: string; start: number }[] = []
+  let start = passage.at.start
+  for (const line of passage.text.split('\n')) {
+    const chunk = { text: line, start }
+    start += line.length + 1
+    const last = chunks.at(-1)
+    const opens = last === undefined || prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
+    if (opens) chunks.push(chunk)
+    else last.text += `\n${line}`
+  }
+  return chunks
+}
+
+function cutSection(cutter: Cutter, section: Section): void {
+  const state: SectionState = { piece: section.title ?? '', rows: 0, waiting: null }
+  for (const passage of section.passages) {
+    for (const chunk of chunksOf(cutter, passage)) {
+      if (!takeChunk(cutter, state, passage, chunk)) cutter.prose.push(chunk.text)
+    }
+  }
+}
+
+/** The rows of a draft in order, and its other words. */
+export interface CutDraft {
+  readonly rows: readonly ReadRow[]
+  readonly prose: readonly string[]
+  readonly diagnostics: readonly Diagnostic[]
+}
+
+/** Finds and reads the rows. Prose is left alone: only a labelled passage, or one that reads whole as steps, is a row. */
+export function cutRows(sections: readonly Section[], vocabulary: Vocabulary, sizeNames: readonly string[]): CutDraft {
+  const cutter: Cutter = { vocabulary, sizeNames, rows: [], prose: [], found: [], stitch: null }
+  for (const section of sections) cutSection(cutter, section)
+  return { rows: cutter.rows, prose: cutter.prose, diagnostics: cutter.found }
+}
