@@ -18,19 +18,28 @@ export interface Cell {
 /** A table's cells by row; the first row is its header. Short rows are filled up. */
 export type Grid = readonly (readonly Cell[])[]
 
-const columnSpace = 16
+/** Space between columns; less of it, and smaller letters, where the longest words would not fit otherwise. */
+const columnSpace = { roomy: 16, tight: 6 }
+const tightSize = 7.5
 const rowSpace = 4
 /** A row of more lines than this may be cut at the foot of a page. */
 const mostLines = 24
 
-/** A table from the frame's text edge, or from its start where it is too wide for that; null lines are never drawn. */
-export function setGrid(grid: Grid, composer: Composer): Strips {
-  const columns = columnsOf(grid, composer)
+/** A table from the frame's text edge, or from its start where it is too wide for that. */
+export function setGrid(wanted: Grid, composer: Composer): Strips {
+  const { start, end } = composer.frame
+  const fits = gridWidths(wanted, composer).least <= end - start
+  const grid = fits ? wanted : wanted.map((cells) => cells.map(tighten))
+  const columns = columnsOf(grid, composer, fits ? columnSpace.roomy : columnSpace.tight)
   const table = tag('Table', composer.parent)
   const [header = [], ...rows] = grid.map((cells) => setGridRow(cells, columns, { ...composer, parent: table }))
   const head = header.map((strip) => ({ ...strip, keep: true }))
   const body = rows.flatMap((strips) => strips.map((strip) => ({ ...strip, repeats: head })))
   return [...head, ...body].map((strip, index) => (index === 0 ? { ...strip, gap: 8 } : strip))
+}
+
+function tighten(cell: Cell): Cell {
+  return { ...cell, runs: cell.runs.map(({ text, style }) => ({ text, style: { ...style, size: tightSize } })) }
 }
 
 interface Column {
@@ -41,7 +50,7 @@ interface Column {
 /** Widths that a table needs: whole lines, or at least its longest words; points, column spaces included. */
 export function gridWidths(grid: Grid, composer: Composer): { readonly whole: number; readonly least: number } {
   const needs = columnNeeds(grid, composer)
-  const spaces = columnSpace * (needs.length - 1)
+  const spaces = columnSpace.roomy * (needs.length - 1)
   return { whole: sum(needs.map((need) => need.whole)) + spaces, least: sum(needs.map((need) => need.word)) + spaces }
 }
 
@@ -58,16 +67,16 @@ function columnNeeds(grid: Grid, composer: Composer): readonly Need[] {
   })
 }
 
-function columnsOf(grid: Grid, composer: Composer): readonly Column[] {
+function columnsOf(grid: Grid, composer: Composer, space: number): readonly Column[] {
   const needs = columnNeeds(grid, composer)
   const { start, text, end } = composer.frame
-  const spaces = columnSpace * (needs.length - 1)
+  const spaces = space * (needs.length - 1)
   const left = sum(needs.map((need) => need.whole)) + spaces <= end - text ? text : start
   const widths = shareWidth(needs, end - left - spaces)
   let x = left
   return widths.map((width) => {
     const column = { x, width }
-    x += width + columnSpace
+    x += width + space
     return column
   })
 }

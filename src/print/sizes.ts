@@ -13,10 +13,18 @@ export function setSizes(pattern: Pattern, composer: Composer): Strips {
   const lines = [...pattern.fits, ...pattern.finished]
   const order = setOrder(pattern.sizes, composer)
   if (lines.length === 0) return order
-  const across = acrossGrid(pattern.sizes, lines)
-  const { start, end } = composer.frame
-  const grid = gridWidths(across, composer).least <= end - start ? across : downGrid(pattern.sizes, lines)
-  return [...setGrid(grid, composer), ...after(10, order)]
+  const beside = { ...composer, frame: { ...composer.frame, start: composer.frame.text } }
+  return [...setGrid(chooseGrid(pattern.sizes, lines, beside), beside), ...after(10, order)]
+}
+
+/** Whichever form needs no broken lines, a column for each size before a row; else the one whose words fit. */
+function chooseGrid(sizes: readonly string[], lines: readonly MeasureLine[], composer: Composer): Grid {
+  const room = composer.frame.end - composer.frame.text
+  const across = acrossGrid(sizes, lines)
+  const down = downGrid(sizes, lines)
+  const wide = gridWidths(across, composer)
+  if (wide.whole <= room) return across
+  return gridWidths(down, composer).whole <= room || wide.least > room ? down : across
 }
 
 /** In which order the numbers of the rows are given; one size needs no such words. */

@@ -3,9 +3,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Block } from '../../src/pattern/node.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import { renderPdf } from '../../src/print/index.ts'
-import { longBody, manySizes, studio, threeSizes, tideLine } from './fixture.ts'
+import { inlines, longBody, manySizes, studio, threeSizes, tideLine } from './fixture.ts'
 import { png } from './png.ts'
 import type { FoundDocument } from './read-pdf.ts'
 import { readPdf } from './read-pdf.ts'
@@ -111,7 +112,19 @@ describe('the structure, for readers who listen', () => {
     expect(found).toBe(true)
   })
 
-  it('is whole where a table or a list goes over pages', async () => {
+  it('has the header of a table once, though each page shows it', async () => {
+    const row = [inlines('12'), inlines('14')]
+    const head = [inlines('Hem'), inlines('Neck')]
+    const table: Block = { type: 'table', align: [], head, rows: Array.from({ length: 40 }, () => row) }
+    const options = { paper: 'a4', fonts: loadFonts(), studio } as const
+    const { bytes } = await renderPdf(tideLine(threeSizes, { body: [table] }), options)
+    writeFileSync(fileOf('table'), bytes)
+    const { pages } = await readPdf(bytes)
+    expect(pages.filter(({ text }) => text.includes('Hem Neck'))).toHaveLength(2)
+    expect(run('pdfinfo', '-struct-text', fileOf('table')).match(/"Hem ?"/g)).toHaveLength(1)
+  })
+
+  it('is whole where a list goes over pages', async () => {
     const { pages } = await readPdf(await print('long'))
     const labels = pages.flatMap((page) => page.structure.filter((line) => line.trim() === 'Lbl'))
     expect(labels.length).toBeGreaterThanOrEqual(400)

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { textForAll } from '../../src/measure/segment.ts'
-import type { Pattern, ValueNode } from '../../src/pattern/pattern.ts'
+import type { Block, Pattern, ValueNode } from '../../src/pattern/pattern.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import * as print from '../../src/print/index.ts'
-import { inlines, longBody, manySizes, paragraph, row, studio, threeSizes, tideLine } from './fixture.ts'
+import { inlines, longBody, manySizes, paragraph, ramp, row, studio, threeSizes, tideLine } from './fixture.ts'
 import { png } from './png.ts'
 import type { FoundDocument } from './read-pdf.ts'
 import { bare, readPdf } from './read-pdf.ts'
@@ -108,6 +108,22 @@ describe('the text, in order', () => {
     ['rows, where many do not', manySizes(15), 'Size To fit head Circumference Depth Size 1 50 cm'],
   ])('sets the sizes in %s', async (_, sizes, words) => {
     expect((await printed(tideLine(sizes))).text).toContain(words)
+  })
+})
+
+describe('tables', () => {
+  const figures = ramp(15, 100, 7).map(String)
+  const table = (cells: readonly string[]): Block => ({
+    type: 'table',
+    align: cells.map(() => 'right'),
+    head: cells.map((_, index) => inlines(`Size ${index + 1}`)),
+    rows: Array.from({ length: 40 }, () => cells.map((cell) => inlines(cell))),
+  })
+
+  it('keep the figures of fifteen columns whole', async () => {
+    const { pages } = await printed(tideLine(threeSizes, { body: [table(figures)] }))
+    const found = pages.flatMap((page) => page.found.map(({ text }) => text.trim()))
+    expect(figures.filter((figure) => found.filter((text) => text === figure).length !== 40)).toEqual([])
   })
 })
 

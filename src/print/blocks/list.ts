@@ -1,12 +1,15 @@
 import type { Block, BlockOf } from '../../pattern/node.ts'
 import type { Composer, SetBlocks, Strips } from '../composer.ts'
-import { breakLines } from '../line.ts'
+import type { Run } from '../line.ts'
+import { breakLines, measureRuns } from '../line.ts'
 import type { Strip } from '../strip.ts'
 import { after, drawLine } from '../strip.ts'
 import { leading, styles } from '../style.ts'
 import { tag } from '../tag.ts'
 
-const indent = 16
+const leastIndent = 16
+/** Between a mark and its text. */
+const markSpace = 6
 const itemGap = 3
 
 /** A list with hanging marks. A list of rows is set as rows: their labels are mark enough. */
@@ -14,19 +17,23 @@ export function setList(block: BlockOf<'list'>, composer: Composer, setBlocks: S
   if (block.items.every(startsWithRow)) return setBlocks(block.items.flat(), composer)
   const list = { ...composer, parent: tag('L', composer.parent) }
   const marked = block.items.map((item, index) => ({ item, mark: block.ordered ? `${block.start + index}.` : '•' }))
+  const widths = marked.map(({ mark }) => measureRuns(composer, markRuns(mark)).whole + markSpace)
+  const indent = Math.max(leastIndent, ...widths)
   return marked.flatMap(({ item, mark }, index) => {
-    const strips = setItem(item, mark, list, setBlocks)
+    const strips = setItem(item, mark, indent, list, setBlocks)
     return index === 0 ? strips : after(itemGap, strips)
   })
 }
 
 const startsWithRow = (item: readonly Block[]): boolean => item[0]?.type === 'row'
 
-function setItem(item: readonly Block[], mark: string, list: Composer, setBlocks: SetBlocks): Strips {
+const markRuns = (mark: string): readonly Run[] => [{ text: mark, style: styles.soft }]
+
+function setItem(item: readonly Block[], mark: string, indent: number, list: Composer, setBlocks: SetBlocks): Strips {
   const { text, end } = list.frame
   const parent = tag('LI', list.parent)
   const label = tag('Lbl', parent)
-  const line = breakLines(list, [{ text: mark, style: styles.soft }], indent)[0]
+  const line = breakLines(list, markRuns(mark), indent)[0]
   const frame = { start: text + indent, text: text + indent, end }
   const [first, ...rest] = setBlocks(item, { ...list, frame, parent: tag('LBody', parent) })
   if (first === undefined || line === undefined) return []
