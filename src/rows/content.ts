@@ -6,7 +6,19 @@ import { readTimes } from './phrase/times.ts'
 import type { ReadSteps } from './read.ts'
 import { readSteps } from './read.ts'
 import type { Reader, Unread, Vocabulary } from './reader.ts'
-import { attempt, createReader, numberAt, passClause, peek, spanSince, take, takeNumber, takeOrdinal, takeStitch, textAt } from './reader.ts'
+import {
+  attempt,
+  createReader,
+  numberAt,
+  passClause,
+  peek,
+  spanSince,
+  take,
+  takeNumber,
+  takeOrdinal,
+  takeStitch,
+  textAt,
+} from './reader.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
@@ -39,7 +51,12 @@ export type Content =
   /** `work even`: one stitch in each. */
   | { readonly kind: 'even'; readonly steps: readonly Step[]; readonly extent: Extent | null }
   /** `dec 1 st at each end of every 4th row 6 times` */
-  | { readonly kind: 'schedule'; readonly even: readonly Step[]; readonly shaped: readonly Step[]; readonly legs: readonly Leg[] }
+  | {
+      readonly kind: 'schedule'
+      readonly even: readonly Step[]
+      readonly shaped: readonly Step[]
+      readonly legs: readonly Leg[]
+    }
   | { readonly kind: 'bySize'; readonly options: readonly Content[] }
 
 export type ReadContent =
@@ -50,7 +67,7 @@ const rowWord = /^(?:row|rows|rnd|rnds|round|rounds)$/
 const longestReference = 200
 
 function passEnd(reader: Reader): boolean {
-  while (take(reader, '.', ',', ';', ':')) continue
+  while (take(reader, '.', ',', ';', ':'));
   return reader.at >= reader.end
 }
 
@@ -91,7 +108,15 @@ const centimetresIn: Readonly<Record<string, number>> = {
   '"': 2.54,
   '”': 2.54,
 }
-const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅛': 0.125, '⅜': 0.375, '⅝': 0.625, '⅞': 0.875 }
+const fractions: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅛': 0.125,
+  '⅜': 0.375,
+  '⅝': 0.625,
+  '⅞': 0.875,
+}
 
 /** `31 cm`, `12½ in`, a placeholder that is a length */
 function length(reader: Reader): Count | null {

@@ -59,7 +59,9 @@ function onlySizes(names: string, sizeNames: readonly string[]): readonly number
   let rest = ` ${names.toLowerCase()} `
   const found: number[] = []
   // The longest names first: `Adult S` must not be found inside `Adult S Tall`.
-  const order = sizeNames.map((name, at) => ({ name: name.toLowerCase(), at })).sort((a, b) => b.name.length - a.name.length)
+  const order = sizeNames
+    .map((name, at) => ({ name: name.toLowerCase(), at }))
+    .sort((a, b) => b.name.length - a.name.length)
   for (const { name, at } of order) {
     const index = rest.search(new RegExp(`(?<=[\\s,(&])${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?=[\\s,)&])`))
     if (index < 0) continue
@@ -78,7 +80,8 @@ function cutOnly(chunk: Chunk, sizeNames: readonly string[]): { only: readonly n
   if (match === null || only === null) return { only: null, text: chunk.text }
   const before = chunk.text.slice(0, match.index)
   // Blanks keep every offset; a colon after the number of a label must stay one.
-  const kept = /\d/.test(before) && match[0].endsWith(':') ? `${' '.repeat(match[0].length - 1)}:` : ' '.repeat(match[0].length)
+  const kept =
+    /\d/.test(before) && match[0].endsWith(':') ? `${' '.repeat(match[0].length - 1)}:` : ' '.repeat(match[0].length)
   return { only, text: before + kept + chunk.text.slice(match.index + match[0].length) }
 }
 
@@ -155,7 +158,7 @@ function readWordsOfRow(cutter: Cutter, words: readonly Word[]): Read {
 
 function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepared, read: Read, passage: Passage): void {
   const { label, lists, words } = prepared
-  const at = spanOf(label === null ? words : words.slice(0), passage.at)
+  const at = spanOf(words, passage.at)
   const from = label?.at.start ?? at.start
   for (const wrong of lists.wrong) {
     cutter.found.push(diagnose('size-list-length', wrong.at, { given: wrong.given, sizes: cutter.vocabulary.sizes }))
@@ -192,7 +195,11 @@ function withLabel(waiting: Waiting, prepared: Prepared): Prepared {
   const { prepared: labelled } = waiting
   const { wrong } = prepared.lists
   const words = [...labelled.words, ...prepared.words]
-  const lists = { words, lists: [...labelled.lists.lists, ...prepared.lists.lists], wrong: [...labelled.lists.wrong, ...wrong] }
+  const lists = {
+    words,
+    lists: [...labelled.lists.lists, ...prepared.lists.lists],
+    wrong: [...labelled.lists.wrong, ...wrong],
+  }
   return { words, label: labelled.label, only: bothOnly(labelled.only, prepared.only), lists }
 }
 

@@ -41,7 +41,8 @@ const singular: Readonly<Record<string, string>> = { rows: 'row', rnds: 'rnd', r
 const foundationWords = /^(?:foundation|base|set-up|setup|starting|beginning|begin)$/
 const foundationNouns = /^(?:row|rnd|round|chain|ch)$/
 /** Words that begin a sentence about a row, not its label. */
-const notPrefix = /^(?:work|rep|repeat|as|same|in|on|of|after|until|to|for|at|from|before|like|every|and|end|with|note)$/
+const notPrefix =
+  /^(?:work|rep|repeat|as|same|in|on|of|after|until|to|for|at|from|before|like|every|and|end|with|note)$/
 
 interface Cursor {
   readonly words: readonly Word[]
@@ -253,7 +254,16 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   if (start === undefined || last === undefined) return null
   const { name, glued, style } = head
   const sure = separated || boldEnds || closed || ended
-  return { end: cursor.at, at: cover(start, last), name, glued, style, numbers: head.numbers, side: before ?? after, sure }
+  return {
+    end: cursor.at,
+    at: cover(start, last),
+    name,
+    glued,
+    style,
+    numbers: head.numbers,
+    side: before ?? after,
+    sure,
+  }
 }
 
 /** `Rnd 7`; null for a row without a name. */

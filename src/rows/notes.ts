@@ -14,7 +14,8 @@ function chainsNamed(sentence: string): readonly number[] {
 
 function countingOf(sentence: string, dictionary: Dictionary): Counting {
   if (/\b(?:not|never)\b|n['’]t\b/i.test(sentence)) return { counts: false }
-  const named = /\bas\s+(?:an?|one|1|the)?\s*(?:first\s+)?([a-z]+(?: [a-z]+){0,2})/i.exec(sentence)?.[1]?.toLowerCase() ?? ''
+  const named =
+    /\bas\s+(?:an?|one|1|the)?\s*(?:first\s+)?([a-z]+(?: [a-z]+){0,2})/i.exec(sentence)?.[1]?.toLowerCase() ?? ''
   const words = named.split(' ')
   for (let count = words.length; count > 0; count -= 1) {
     const as = dictionary.stitches.get(words.slice(0, count).join(' '))

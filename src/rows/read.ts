@@ -254,4 +254,3 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }
   return { steps: null, stitch: reader.stitch, unread: reader.unread ?? fallback }
 }
-

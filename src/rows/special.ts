@@ -12,7 +12,9 @@ import type { Passage, Section } from './written.ts'
 
 /** Headings under which stitches are defined or abbreviations are listed. */
 export function definesStitches(title: string | null): boolean {
-  return title !== null && /special stitch|stitch guide|stitches used|pattern stitches|abbreviation|stitch key/i.test(title)
+  return (
+    title !== null && /special stitch|stitch guide|stitches used|pattern stitches|abbreviation|stitch key/i.test(title)
+  )
 }
 
 function double(count: number, sizes: number): Part {
@@ -31,7 +33,12 @@ function wellKnown(sizes: number): readonly Special[] {
   })
   return [
     known('shell', ['sh'], [double(5, sizes)], '5 double crochet in one place'),
-    known('V-st', ['v-stitch', 'v st', 'vst'], [double(1, sizes), chain, double(1, sizes)], 'two double crochet with ch 1 between'),
+    known(
+      'V-st',
+      ['v-stitch', 'v st', 'vst'],
+      [double(1, sizes), chain, double(1, sizes)],
+      'two double crochet with ch 1 between',
+    ),
     known('cluster', ['cl'], 'one stitch', 'several stitches closed as one'),
     known('bobble', ['bo'], 'one stitch', 'several stitches in one place closed as one'),
     known('puff', ['puff st', 'puff stitch'], 'one stitch', 'loops drawn up in one place and closed as one'),
@@ -116,7 +123,8 @@ function special(definition: Definition, passage: Passage, vocabulary: Vocabular
   const text = passage.text.slice(meaningAt.start - passage.at.start, meaningAt.end - passage.at.start)
   const words = readWords({ at: meaningAt, text, holes: passage.holes }, vocabulary.sizes)
   const { steps } = readSteps(words, vocabulary, null)
-  if (/counts? as (?:1|one|a|a single) (?:st|stitch)\b/i.test(meaning)) return { name, also, makes: 'one stitch', at, meaning }
+  if (/counts? as (?:1|one|a|a single) (?:st|stitch)\b/i.test(meaning))
+    return { name, also, makes: 'one stitch', at, meaning }
   if (isAbbreviation(definition, vocabulary.dictionary, steps)) {
     const known = vocabulary.specials.get(name.toLowerCase())
     if (known !== undefined && steps === null) return { ...known, name, at, meaning }
@@ -129,7 +137,9 @@ function special(definition: Definition, passage: Passage, vocabulary: Vocabular
 /** A line of another kind under such a heading: `sc – single crochet`, `st(s): stitch(es)`. */
 function isPlainAbbreviation(definition: Definition, title: string | null): boolean {
   if (title === null || !/abbreviation/i.test(title)) return false
-  return /^[\p{L} -]*(?:\([\p{L}]+\))?$/u.test(definition.meaning.replace(/[.;,]/g, '')) && !/\d/.test(definition.meaning)
+  return (
+    /^[\p{L} -]*(?:\([\p{L}]+\))?$/u.test(definition.meaning.replace(/[.;,]/g, '')) && !/\d/.test(definition.meaning)
+  )
 }
 
 function lines(passage: Passage): readonly { text: string; start: number }[] {
@@ -147,7 +157,11 @@ function lines(passage: Passage): readonly { text: string; start: number }[] {
  *
  *     - **Shell (sh):** 5 dc in same st.
  */
-export function readDefinitions(section: Section, vocabulary: Vocabulary, specials: Map<string, Special>): readonly Diagnostic[] {
+export function readDefinitions(
+  section: Section,
+  vocabulary: Vocabulary,
+  specials: Map<string, Special>,
+): readonly Diagnostic[] {
   const found: Diagnostic[] = []
   for (const passage of section.passages) {
     for (const line of lines(passage)) {
@@ -155,7 +169,8 @@ export function readDefinitions(section: Section, vocabulary: Vocabulary, specia
       if (definition === null || isPlainAbbreviation(definition, section.title)) continue
       const read = special(definition, passage, vocabulary)
       if (read === 'unread') {
-        if (!/abbreviation/i.test(section.title ?? '')) found.push(diagnose('special-unread', definition.at, { name: definition.name }))
+        if (!/abbreviation/i.test(section.title ?? ''))
+          found.push(diagnose('special-unread', definition.at, { name: definition.name }))
       } else if (read !== null) enterSpecial(specials, read)
     }
   }

@@ -5,8 +5,8 @@ import type { Reader, Vocabulary } from './reader.ts'
 import { attempt, createReader, matchBrackets, peek, take, takeSpecial, takeStitch, textAt } from './reader.ts'
 import { printStitch } from './terms/dictionary.ts'
 import { stitchKey } from './terms/stitch.ts'
-import type { MadeByRow } from './written.ts'
 import type { Word } from './words.ts'
+import type { MadeByRow } from './written.ts'
 
 /** One number that a row states. */
 export interface StatedItem {
@@ -28,10 +28,11 @@ export interface WithoutStated {
 }
 
 const lead = (
-  'you you’ll you\'ll should will now have has had there are = total of with ending end count counts st sts stitch ' +
+  "you you’ll you'll should will now have has had there are = total of with ending end count counts st sts stitch " +
   'stitches made up in : for a'
 ).split(' ')
-const trail = /^(?:made|total|in|all|rem|remain|remains|remaining|left|each|now|around|across|altogether|completed|worked|on|needle|hook)$/
+const trail =
+  /^(?:made|total|in|all|rem|remain|remains|remaining|left|each|now|around|across|altogether|completed|worked|on|needle|hook)$/
 const remarks = /^(?:including|incl|counting|not|excluding|plus|with|beg|per)$/
 const stitchNouns = ['st', 'sts', 'stitch', 'stitches']
 const spaceNouns = ['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'lp', 'lps', 'arch', 'arches']
@@ -113,7 +114,7 @@ function passTrail(reader: Reader): void {
 
 /** A list of counts and nothing else. */
 function items(reader: Reader): readonly StatedItem[] | null {
-  while (take(reader, ...lead)) continue
+  while (take(reader, ...lead));
   const found: StatedItem[] = []
   for (;;) {
     const next = item(reader)
@@ -213,7 +214,5 @@ function afterMark(words: readonly Word[], vocabulary: Vocabulary): WithoutState
  *                                 ^^^^^^^
  */
 export function takeStated(words: readonly Word[], vocabulary: Vocabulary): WithoutStated {
-  return (
-    bracketed(words, vocabulary) ?? listAlone(words) ?? afterMark(words, vocabulary) ?? { words, stated: null }
-  )
+  return bracketed(words, vocabulary) ?? listAlone(words) ?? afterMark(words, vocabulary) ?? { words, stated: null }
 }

@@ -62,7 +62,7 @@ const lexeme = new RegExp(
     '\\\\(?<escaped>[^\\s\\w])',
     '(?<ordinal>\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])',
     '(?<number>\\d+(?:\\.\\d+)?)',
-    '(?<word>\\p{L}+\\d+tog|\\p{L}+(?:[\'’-]\\p{L}+)*)',
+    "(?<word>\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)",
     '(?<mark>\\*\\*|=>|.)',
   ].join('|'),
   'iuy',

@@ -1,5 +1,5 @@
-import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
 import { forSize } from './count.ts'
+import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
 import type { Step, StepOf, Target } from './step.ts'
 import { alone, makeSpace } from './work/make.ts'
 import { settleOpening } from './work/opening.ts'
@@ -7,7 +7,7 @@ import { advance, skipTarget } from './work/place.ts'
 import { workRepeat, workRepeatAll } from './work/repeat.ts'
 import { workEvenly, workPickUp } from './work/shaping.ts'
 import type { Stop, Work } from './work/state.ts'
-import { mostStitches, mostSteps } from './work/state.ts'
+import { mostSteps, mostStitches } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { inPlaces } from './work/where.ts'
 
@@ -17,6 +17,7 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
   const chains = forSize(step.count, work.size)
   if (chains < 0) return { why: 'below zero', at: step.at, number: chains }
   if (chains > mostStitches) return { why: 'too many', at: step.at, most: mostStitches }
+  if (chains === 0) return null
   if (work.made.places.length === 0 && work.opening === null) {
     if (work.below === null) {
       setBelow(work, chainRow(work.kinds, chains))

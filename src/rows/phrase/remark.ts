@@ -6,7 +6,7 @@ import { readCounting } from './counting.ts'
 const starters = new Set(
   (
     'weave sew stuff place move mark pm sm change changing switch with using drop pick join carry carrying close pull ' +
-    'block rs ws note insert do don’t don\'t right wrong facing be from slide remove tie secure leave as now keeping ' +
+    "block rs ws note insert do don’t don't right wrong facing be from slide remove tie secure leave as now keeping " +
     'working rotate marker color colour continue do begin start'
   ).split(' '),
 )

@@ -60,7 +60,8 @@ export interface MissingMark {
 function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: Mark[]): Repeated | MissingMark | null {
   const name = markName(reader)
   if (name === null) return null
-  if (take(reader, 'to')) markName(reader)
+  // `rep from * to *`; in `rep from * to last 2 sts` the words belong to the extent.
+  attempt(reader, (inner) => (take(inner, 'to', 'and') ? markName(inner) : null))
   const index = lastOf(marks, name)
   const mark = marks[index]
   if (mark === undefined) return { missing: name }
@@ -110,7 +111,10 @@ export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Ma
   if (said !== null) {
     marks.splice(lastOf(marks, name))
     const at = spanSince(reader, start)
-    return { from: mark.step, step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, times: inAll(said), at } }
+    return {
+      from: mark.step,
+      step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, times: inAll(said), at },
+    }
   }
   const from = reader.at
   take(reader, ',', ';', '.')

@@ -37,9 +37,7 @@ export const skipPhrase: Phrase = {
     if (attempt(reader, (inner) => (rest(inner) ? true : null))) return [{ kind: 'leave', at: spanSince(reader, from) }]
     const until = attempt(reader, readUntil)
     const where: Where | null =
-      until === null
-        ? (attempt(reader, counted) ?? attempt(reader, readWhere))
-        : { kind: 'each', of: anyStitch, until }
+      until === null ? (attempt(reader, counted) ?? attempt(reader, readWhere)) : { kind: 'each', of: anyStitch, until }
     if (where === null) return null
     return [{ kind: 'skip', where, at: spanSince(reader, from) }]
   },

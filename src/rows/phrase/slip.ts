@@ -50,7 +50,7 @@ function standing(reader: Reader): readonly Step[] | null {
 
 /** `join yarn with sl st in any corner sp` moves to that place. */
 function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
-  while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main')) continue
+  while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main'));
   attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
   const [where] = readPlaces(reader)
   if (where === undefined) return null

@@ -93,12 +93,7 @@ export function settleOpening(work: Work): Stop | null {
  * Chains skipped at the beginning of a foundation chain. `skipped` beyond the stitch's height are a
  * space and the chains under it: `dc in 6th ch` leaves dc, ch-1 and one chain skipped.
  */
-export function settleSkippedChains(
-  work: Work,
-  opening: Opening,
-  stitch: Stitch | null,
-  key: string,
-): Stop | null {
+export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch | null, key: string): Stop | null {
   const height = stitch === null ? 3 : heightInChains[stitch.base]
   const over = opening.chains - height
   const turning = { what: 'turning' } as const

@@ -19,7 +19,15 @@ function left(work: Work, end: number): number {
 }
 
 /** A stop inside a repetition is told as the repetition not coming out. */
-function doesNotComeOut(loop: Loop, inner: Stop, done: number, asked: number | null, rest: number, uses: number, there: number): Stop {
+function doesNotComeOut(
+  loop: Loop,
+  inner: Stop,
+  done: number,
+  asked: number | null,
+  rest: number,
+  uses: number,
+  there: number,
+): Stop {
   if (inner.why !== 'too few' && inner.why !== 'no such place') return inner
   return { why: 'repeat', at: loop.at, done, asked, left: rest, uses, there }
 }

@@ -4,7 +4,7 @@ import { withChains } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
-import { closePicot, isSpread, makeInPlace, makeParts, alone, openGroup } from './make.ts'
+import { alone, closePicot, isSpread, makeInPlace, makeParts, openGroup } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
 import { add, push } from './state.ts'
@@ -28,7 +28,12 @@ function picotAt(work: Work, nth: number): boolean {
 }
 
 /** The chains before the hook: skipped ones are passed, and may count. */
-export function toChainFromHook(work: Work, where: Where & { kind: 'fromHook' }, parts: readonly Part[], at: Span): Stop | null {
+export function toChainFromHook(
+  work: Work,
+  where: Where & { kind: 'fromHook' },
+  parts: readonly Part[],
+  at: Span,
+): Stop | null {
   const nth = forSize(where.nth, work.size)
   const { opening, below } = work
   if (opening !== null) {
@@ -38,7 +43,8 @@ export function toChainFromHook(work: Work, where: Where & { kind: 'fromHook' },
     work.opening = null
   }
   if (work.below === null) return { why: 'nothing there', at }
-  if (work.cursor !== 0 || work.made.places.length > 0) return { why: 'no such place', at, wanted: 'chains from the hook' }
+  if (work.cursor !== 0 || work.made.places.length > 0)
+    return { why: 'no such place', at, wanted: 'chains from the hook' }
   if (work.end < nth) return { why: 'too few', at, wanted: `${nth} chains`, there: work.end }
   const stitch = stitchOfParts(parts)
   const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
@@ -106,7 +112,9 @@ function isPicotOnly(parts: readonly Part[]): boolean {
   return parts.every(
     (part) =>
       part.kind === 'picot' ||
-      (part.kind === 'special' && Array.isArray(part.special.makes) && part.special.makes.every((own) => own.kind === 'picot')),
+      (part.kind === 'special' &&
+        Array.isArray(part.special.makes) &&
+        part.special.makes.every((own) => own.kind === 'picot')),
   )
 }
 
@@ -132,7 +140,12 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   return inPlaces(work, where, at, () => makeInPlace(work, each, at))
 }
 
-function inChainFromHook(work: Work, where: Where & { kind: 'fromHook' }, parts: readonly Part[], at: Span): Stop | null {
+function inChainFromHook(
+  work: Work,
+  where: Where & { kind: 'fromHook' },
+  parts: readonly Part[],
+  at: Span,
+): Stop | null {
   if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return closePicot(work)
   return toChainFromHook(work, where, parts, at) ?? makeInPlace(work, parts, at)
 }

@@ -1,0 +1,235 @@
+import type { Kinds, Row } from './fabric.ts'
+import { kindNumber, turned } from './fabric.ts'
+import type { Step, StepOf, Target } from './step.ts'
+import type { Stitch } from './terms/stitch.ts'
+import { stitchKey } from './terms/stitch.ts'
+import { settleOpening } from './work/opening.ts'
+import { countMeant } from './work/place.ts'
+import type { Choose, OpeningRules, Stop, Work } from './work/state.ts'
+import { add } from './work/state.ts'
+import { stitchOfParts } from './work/stitching.ts'
+import { run } from './work.ts'
+
+/** What lies on the hook's side before a row, for one size. */
+export interface Fabric {
+  readonly row: Row | null
+  /** The row ended in a join: the next stands on its first stitch. */
+  readonly joined: boolean
+  /** The next row is worked from the other side. */
+  readonly turns: boolean
+  /** `ch 3, turn` at the end of a row belongs to the next. */
+  readonly pending: StepOf<'chain'> | null
+}
+
+export const nothing: Fabric = { row: null, joined: false, turns: false, pending: null }
+
+/** A row that has been worked for one size, as far as it went. */
+export interface Worked {
+  readonly stop: Stop | null
+  readonly fabric: Fabric
+  /** By stitch key, `space:2`, `special:shell`, `together:sc2tog`, `chain`. */
+  readonly tally: ReadonlyMap<string, number>
+  /** Of these, inside special stitches. */
+  readonly inside: ReadonlyMap<string, number>
+  readonly total: number
+  readonly turningStitches: number
+  readonly left: number
+  readonly leftSaid: boolean
+  /** A repeat to the end that left something over. */
+  readonly endless: {
+    readonly at: Step['at']
+    readonly done: number
+    readonly uses: number
+    readonly there: number
+  } | null
+  readonly chosen: Work['chosen']
+}
+
+/** What one size needs to work a row. */
+export interface Job {
+  readonly kinds: Kinds
+  readonly size: number
+  readonly steps: readonly Step[]
+  readonly style: 'flat' | 'round' | null
+  readonly fabric: Fabric
+  readonly rules: OpeningRules
+}
+
+function stitchOfStep(step: Step): Stitch | null {
+  switch (step.kind) {
+    case 'work':
+      return stitchOfParts(step.parts)
+    case 'together':
+    case 'evenly':
+    case 'pickUp':
+      return step.stitch
+    case 'repeat':
+    case 'repeatAll':
+    case 'sequence':
+      return firstStitch(step.body)
+    case 'either':
+      return firstStitch(step.options[0] ?? [])
+    default:
+      return null
+  }
+}
+
+function firstStitch(steps: readonly Step[]): Stitch | null {
+  for (const step of steps) {
+    const stitch = stitchOfStep(step)
+    if (stitch !== null && stitch.base !== 'slipStitch') return stitch
+  }
+  return null
+}
+
+/** Whether some step of the row goes into the turning chain of the row below. */
+function namesTurningChain(steps: readonly Step[]): boolean {
+  return steps.some((step) => {
+    if (step.kind === 'work' || step.kind === 'together' || step.kind === 'skip')
+      return step.where.kind === 'turningChain'
+    if (step.kind === 'repeat' || step.kind === 'sequence') return namesTurningChain(step.body)
+    return false
+  })
+}
+
+const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
+
+function opensWithChain(steps: readonly Step[]): boolean {
+  return steps.find((step) => !quiet.has(step.kind))?.kind === 'chain'
+}
+
+/** A chain after the row is joined or before it is turned is the next row's opening. */
+export function splitPending(steps: readonly Step[]): { own: readonly Step[]; pending: StepOf<'chain'> | null } {
+  let at = steps.length - 1
+  let turns = false
+  while (at > 0 && quiet.has(steps[at]?.kind ?? 'chain')) {
+    turns ||= steps[at]?.kind === 'turn'
+    at -= 1
+  }
+  const chain = steps[at]
+  const before = steps[at - 1]
+  const ends = turns || before?.kind === 'join' || before?.kind === 'turn' || before?.kind === 'slip'
+  if (chain?.kind !== 'chain' || !ends || at === 0) return { own: steps, pending: null }
+  if (!steps.slice(0, at).some((step) => step.kind === 'work' || step.kind === 'together' || step.kind === 'repeat')) {
+    return { own: steps, pending: null }
+  }
+  return { own: steps.toSpliced(at, 1), pending: chain }
+}
+
+function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
+  const { fabric } = job
+  const row = fabric.row === null ? null : fabric.turns ? turned(fabric.row, fabric.joined) : fabric.row
+  return {
+    kinds: job.kinds,
+    size: job.size,
+    choose,
+    rules: job.rules,
+    rowStitch: firstStitch(steps),
+    namesTurningChain: namesTurningChain(steps),
+    below: row,
+    cursor: 0,
+    sub: 0,
+    end: row?.places.length ?? 0,
+    last: -1,
+    passed: 0,
+    joinedBelow: fabric.joined,
+    opening: null,
+    made: { places: [], groups: [], names: [] },
+    tally: new Map(),
+    inside: new Map(),
+    stitches: 0,
+    slips: 0,
+    turningStitches: 0,
+    unsaid: 0,
+    leaveSaid: false,
+    joined: false,
+    turnSaid: null,
+    turnedBefore: fabric.turns,
+    fastened: false,
+    lastTarget: null,
+    endless: null,
+    steps: 0,
+    chosen: new Map(),
+  }
+}
+
+const slipStitch: Stitch = { base: 'slipStitch', style: 'plain' }
+
+/** Slip stitches are travel, except in a row that has nothing else: there they are its stitches. */
+function settleSlips(work: Work): void {
+  if (work.slips === 0) return
+  add(work.tally, stitchKey(slipStitch), work.slips)
+  if (work.stitches > 0 || work.tally.size > 1) return
+  const number = kindNumber(work.kinds, { what: 'stitch', stitch: slipStitch, name: null, turning: false })
+  for (let made = 0; made < work.slips; made += 1) {
+    work.made.places.push(number)
+    work.made.groups.push(-1)
+  }
+  work.stitches = work.slips
+}
+
+function leftOver(work: Work): number {
+  if (work.lastTarget === null) return 0
+  const remaining = countMeant(work, work.lastTarget, work.cursor, work.end - work.passed)
+  return remaining + work.unsaid
+}
+
+function madeRow(work: Work, style: Job['style']): Row | null {
+  const { made, below } = work
+  if (made.places.length === 0) return below?.foundation === true ? below : null
+  const circular = work.joined || style === 'round' || (style === null && below?.circular === true)
+  return { ...made, circular, ring: false, foundation: false }
+}
+
+function fabricAfter(work: Work, job: Job, pending: Fabric['pending']): Fabric {
+  const row = madeRow(work, job.style)
+  if (row === null) return { ...job.fabric, row: work.below, pending }
+  const joined = work.joined || (row.foundation && row.circular)
+  return { row, joined, turns: row.circular ? work.turnSaid === true : work.turnSaid !== false, pending }
+}
+
+const stitchesOnly: Target = [{ kind: 'stitch', said: true }]
+
+/** Works a row for one size. Never fails: what can't be worked is in `stop`. */
+export function workFor(job: Job, choose: Choose): Worked {
+  const { own, pending } = splitPending(job.steps)
+  const carried = job.fabric.pending
+  const steps = carried === null || opensWithChain(own) ? own : [carried, ...own]
+  const work = begin(job, choose, steps)
+  const startsHere = work.below === null
+  const there = countMeant(work, stitchesOnly, 0, work.end)
+  const stop = run(work, steps) ?? settleOpening(work)
+  settleSlips(work)
+  const chains = startsHere && work.made.places.length === 0 ? (work.below?.places.length ?? 0) : 0
+  if (chains > 0) add(work.tally, 'chain', chains)
+  const left = stop === null ? leftOver(work) : 0
+  return {
+    stop,
+    fabric: fabricAfter(work, job, pending),
+    tally: work.tally,
+    inside: work.inside,
+    total: work.stitches,
+    turningStitches: work.turningStitches,
+    left,
+    leftSaid: work.leaveSaid,
+    endless: work.endless === null ? null : { ...work.endless, there },
+    chosen: work.chosen,
+  }
+}
+
+/** Whether all numbers of the steps are the same for every size, so that one working serves them all. */
+export function isUniform(steps: readonly Step[]): boolean {
+  return steps.every((step) => uniformValue(step, 0))
+}
+
+function uniformValue(value: unknown, depth: number): boolean {
+  if (depth > 60) return false
+  if (Array.isArray(value)) {
+    const [first] = value
+    if (typeof first === 'number' || first === null) return value.every((each) => each === first)
+    return value.every((each) => uniformValue(each, depth + 1))
+  }
+  if (typeof value !== 'object' || value === null) return true
+  if ('kind' in value && value.kind === 'bySize') return false
+  return Object.values(value).every((each) => uniformValue(each, depth + 1))
+}

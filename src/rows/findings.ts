@@ -1,0 +1,152 @@
+import type { Diagnostic, Related, Span } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import type { Worked } from './attempt.ts'
+import { printCount } from './count.ts'
+import { printCounts, printTally } from './print.ts'
+import { agrees, countsMeant, statedFor } from './readings.ts'
+import type { Stated } from './stated.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+import type { Stop } from './work/state.ts'
+
+/** A row as a sentence speaks of it. */
+export function rowName(label: string | null): string {
+  return label ?? 'This row'
+}
+
+/** Counts of the row below that a repeat would fit. */
+function fitting(there: number, left: number, uses: number): { fewer: number | null; more: number | null } {
+  if (uses <= 0) return { fewer: null, more: null }
+  const over = left % uses
+  const fewer = there - over
+  return { fewer: fewer > 0 && over > 0 ? fewer : null, more: over > 0 ? there - over + uses : null }
+}
+
+/** The finding for a row that can't be worked; `words` gives what stands at a place. */
+export function stopFinding(
+  stop: Stop,
+  row: string,
+  sizes: readonly number[],
+  words: (at: Span) => string,
+): Diagnostic {
+  const { at } = stop
+  const extra = { sizes }
+  switch (stop.why) {
+    case 'too few':
+      return diagnose('too-few-stitches', at, { row, words: words(at), wanted: stop.wanted, there: stop.there }, extra)
+    case 'no such place':
+      return diagnose('no-such-place', at, { row, words: words(at), wanted: stop.wanted }, extra)
+    case 'repeat': {
+      const { done, asked, left, uses, there } = stop
+      const fits =
+        asked === null
+          ? fitting(there, left, uses)
+          : { fewer: null, more: uses > 0 ? there + (asked - done) * uses - left : null }
+      return diagnose('repeat-does-not-come-out', at, { row, done, asked, left, uses, ...fits }, extra)
+    }
+    case 'goes nowhere':
+      return diagnose('repeat-goes-nowhere', at, { row }, extra)
+    case 'too many':
+      return diagnose('row-too-long', at, { row, most: stop.most }, extra)
+    case 'below zero':
+      return diagnose('count-below-zero', at, { row, number: stop.number }, extra)
+    case 'nothing there':
+      return diagnose('nothing-below', at, { row }, extra)
+  }
+}
+
+function sameStop(first: Stop, second: Stop): boolean {
+  return first.why === second.why && first.at.start === second.at.start
+}
+
+/** One finding for each way in which sizes stop. */
+export function stopFindings(
+  worked: readonly (Worked | null)[],
+  row: string,
+  words: (at: Span) => string,
+): readonly Diagnostic[] {
+  const groups: { stop: Stop; sizes: number[] }[] = []
+  worked.forEach((result, size) => {
+    const stop = result?.stop ?? null
+    if (stop === null) return
+    const group = groups.find((each) => sameStop(each.stop, stop))
+    if (group === undefined) groups.push({ stop, sizes: [size] })
+    else group.sizes.push(size)
+  })
+  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words))
+}
+
+/** Stitches left over: an error after a repeat to the end, else a warning. */
+export function leftFindings(
+  worked: readonly (Worked | null)[],
+  row: string,
+  at: Span,
+  isMismatch: (size: number) => boolean,
+): readonly Diagnostic[] {
+  const sizes: number[] = []
+  const repeats: { result: Worked; size: number }[] = []
+  worked.forEach((result, size) => {
+    if (result === null || result.stop !== null || result.left === 0 || result.leftSaid) return
+    if (result.endless !== null && result.endless.uses > 1) repeats.push({ result, size })
+    else if (!isMismatch(size)) sizes.push(size)
+  })
+  const found: Diagnostic[] = []
+  const [first] = repeats
+  if (first?.result.endless) {
+    const { at: place, done, uses, there } = first.result.endless
+    const { left } = first.result
+    const fits = fitting(there, left, uses)
+    const details = { row, done, asked: null, left, uses, ...fits }
+    found.push(diagnose('repeat-does-not-come-out', place, details, { sizes: repeats.map((each) => each.size) }))
+  }
+  if (sizes.length > 0) {
+    const left = printCount(sizes.map((size) => worked[size]?.left ?? 0))
+    found.push(
+      diagnose('stitches-left', at, { row, left: `${left} ${left === '1' ? 'stitch' : 'stitches'}` }, { sizes }),
+    )
+  }
+  return found
+}
+
+/** Where a stated count and the worked one differ, and by how much. */
+export interface Mismatch {
+  readonly size: number
+  /** Worked less stated, for the first kind that differs. */
+  readonly by: number
+  readonly stated: string
+  readonly worked: string
+  readonly kinds: readonly string[]
+}
+
+export function mismatchOf(stated: Stated, worked: Worked, size: number, dictionary: Dictionary): Mismatch | null {
+  const wrong = stated.items.filter((item) => !agrees(item, worked, size))
+  if (wrong.length === 0) return null
+  const parts = wrong.map((item) => ({
+    shown: item.tally === null || item.tally === 'space' ? item.shown : printTally(item.tally, dictionary),
+    stated: statedFor(item, size) ?? 0,
+    worked: item.tally === null ? worked.total : (countsMeant(worked, item.tally)[0] ?? 0),
+  }))
+  return {
+    size,
+    by: (parts[0]?.worked ?? 0) - (parts[0]?.stated ?? 0),
+    stated: printCounts(parts.map((part) => ({ shown: part.shown, number: part.stated }))),
+    worked: printCounts(parts.map((part) => ({ shown: part.shown, number: part.worked }))),
+    kinds: parts.map((part) => part.shown),
+  }
+}
+
+/** One finding for all sizes that state the wrong count; the sentence shows the first of them. */
+export function mismatchFinding(
+  mismatches: readonly Mismatch[],
+  row: string,
+  at: Span,
+  left: number,
+  names: readonly string[],
+  related: readonly Related[],
+): Diagnostic | null {
+  const [first] = mismatches
+  if (first === undefined) return null
+  const sizes = mismatches.map((each) => each.size)
+  const shown = names.length > 1 ? ` for ${names[first.size] ?? ''}` : ''
+  const details = { row, kinds: first.kinds, stated: first.stated + shown, worked: first.worked, left }
+  return diagnose('count-mismatch', at, details, { sizes, related })
+}

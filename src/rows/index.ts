@@ -1,0 +1,5 @@
+export { findRow } from './find.ts'
+export type { Ledger, LedgerRow, RowStatus, UsedTerm, WrittenRow } from './ledger.ts'
+export { madeBy } from './made.ts'
+export { workRows } from './work-rows.ts'
+export type { Hole, HoleContent, MadeByRow, Passage, Section, Settings } from './written.ts'

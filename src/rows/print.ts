@@ -1,0 +1,45 @@
+import type { Dictionary } from './terms/dictionary.ts'
+import { nameStitch, printStitch } from './terms/dictionary.ts'
+import type { BaseStitch, Stitch, StitchStyle } from './terms/stitch.ts'
+
+const stylesByName: Readonly<Record<string, StitchStyle>> = {
+  frontPost: 'frontPost',
+  backPost: 'backPost',
+  extended: 'extended',
+  foundation: 'foundation',
+}
+
+function baseOf(name: string, dictionary: Dictionary): BaseStitch | null {
+  for (const base of dictionary.byBase.keys()) if (base === name) return base
+  return null
+}
+
+/** The stitch that a tally key stands for; null for spaces, specials and the like. */
+export function stitchOfKey(key: string, dictionary: Dictionary): Stitch | null {
+  const [first = '', second] = key.split(':')
+  const style = second === undefined ? 'plain' : stylesByName[first]
+  const base = baseOf(second ?? first, dictionary)
+  return style === undefined || base === null ? null : { base, style }
+}
+
+/** The ledger's key for a tally: `dc`, `ch-2 sp`, `shell`, `sc2tog`, `ch`. */
+export function printTally(key: string, dictionary: Dictionary): string {
+  const stitch = stitchOfKey(key, dictionary)
+  if (stitch !== null) return printStitch(dictionary, stitch)
+  if (key === 'chain') return 'ch'
+  const [first = '', ...rest] = key.split(':')
+  return first === 'space' ? `ch-${rest.join(':')} sp` : rest.join(':')
+}
+
+/** The full name of a stitch by its tally key; null when it has none of its own. */
+export function nameTally(key: string, dictionary: Dictionary): string | null {
+  const stitch = stitchOfKey(key, dictionary)
+  return stitch === null ? null : nameStitch(dictionary, stitch)
+}
+
+/** `60 (72, 84) sc, 10 shells`: several counts of one row in a sentence. */
+export function printCounts(parts: readonly { readonly shown: string; readonly number: number }[]): string {
+  return parts
+    .map(({ shown, number }) => `${number} ${shown === 'total' ? (number === 1 ? 'st' : 'sts') : shown}`)
+    .join(', ')
+}

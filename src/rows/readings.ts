@@ -1,0 +1,143 @@
+import type { Fabric, Job, Worked } from './attempt.ts'
+import { isUniform, workFor } from './attempt.ts'
+import { sizesWhere } from './count.ts'
+import type { Kinds } from './fabric.ts'
+import type { Stated, StatedItem } from './stated.ts'
+import type { Step } from './step.ts'
+import type { OpeningRules } from './work/state.ts'
+
+/** A row to be worked for all sizes. */
+export interface RowJob {
+  readonly kinds: Kinds
+  readonly sizes: number
+  readonly style: Job['style']
+  readonly rules: OpeningRules
+  /** Null for a size that does not work this row. */
+  readonly steps: readonly (readonly Step[] | null)[]
+  readonly fabrics: readonly Fabric[]
+  /** What the row must come to, and the sizes for which it must. */
+  readonly stated: Stated | null
+  readonly checked: (size: number) => boolean
+}
+
+type Choices = ReadonlyMap<string, number>
+
+interface Reading {
+  readonly worked: readonly (Worked | null)[]
+  /** Choices that came up, with how many ways each can be taken. */
+  readonly met: ReadonlyMap<string, number>
+  /** 0 when everything comes out: rows stopped, then rows with stitches left, then counts that differ. */
+  readonly faults: readonly [stopped: number, left: number, differing: number]
+}
+
+/** Readings tried before the first is kept as it is. */
+const mostReadings = 48
+
+export function statedFor(item: StatedItem, size: number): number | null {
+  return typeof item.count === 'function' ? null : (item.count[size] ?? null)
+}
+
+function sumOf(counts: ReadonlyMap<string, number>, holds: (key: string) => boolean): number {
+  let sum = 0
+  for (const [key, count] of counts) if (holds(key)) sum += count
+  return sum
+}
+
+/** All the counts that a stated number of one kind may mean, the plain one first. */
+export function countsMeant(worked: Worked, tally: string): readonly number[] {
+  if (tally === 'space') return [sumOf(worked.tally, (key) => key.startsWith('space:'))]
+  const all = worked.tally.get(tally) ?? 0
+  const within = worked.inside.get(tally) ?? 0
+  const posts = sumOf(worked.tally, (key) => key.endsWith(`:${tally}`) && !key.startsWith('special'))
+  return [all, all - within, all + posts]
+}
+
+export function agrees(item: StatedItem, worked: Worked, size: number): boolean {
+  const stated = statedFor(item, size)
+  if (stated === null || item.tally === 'unknown') return true
+  if (item.tally === null) return stated === worked.total
+  return countsMeant(worked, item.tally).includes(stated)
+}
+
+function differing(job: RowJob, worked: Worked, size: number): number {
+  if (job.stated === null || !job.checked(size)) return 0
+  return job.stated.items.filter((item) => !agrees(item, worked, size)).length
+}
+
+/** Sizes that share fabric and numbers are worked once. */
+function sharedWith(job: RowJob, size: number, uniform: boolean): number {
+  if (!uniform) return size
+  for (let other = 0; other < size; other += 1) {
+    const same = job.fabrics[other]?.row === job.fabrics[size]?.row && job.steps[other] === job.steps[size]
+    if (same && job.fabrics[other]?.pending === job.fabrics[size]?.pending) return other
+  }
+  return size
+}
+
+function readingWith(job: RowJob, choices: Choices, uniform: boolean): Reading {
+  const met = new Map<string, number>()
+  const choose = (key: string, options: number): number => {
+    met.set(key, Math.max(options, met.get(key) ?? 0))
+    return Math.min(choices.get(key) ?? 0, options - 1)
+  }
+  const worked: (Worked | null)[] = []
+  const faults: [number, number, number] = [0, 0, 0]
+  for (let size = 0; size < job.sizes; size += 1) {
+    const steps = job.steps[size] ?? null
+    const fabric = job.fabrics[size]
+    const other = sharedWith(job, size, uniform)
+    const { kinds, style, rules } = job
+    const result =
+      steps === null || fabric === undefined
+        ? null
+        : other < size
+          ? (worked[other] ?? null)
+          : workFor({ kinds, size, steps, style, fabric, rules }, choose)
+    worked.push(result)
+    if (result === null) continue
+    if (result.stop !== null) faults[0] += 1
+    else if (result.left > 0 && !result.leftSaid) faults[1] += 1
+    if (result.stop === null) faults[2] += differing(job, result, size)
+  }
+  return { worked, met, faults }
+}
+
+function comesOut(reading: Reading): boolean {
+  return reading.faults.every((count) => count === 0)
+}
+
+function isStated(job: RowJob): boolean {
+  return job.stated !== null && sizesWhere(job.sizes, job.checked).length > 0
+}
+
+/** Single departures from the first reading, then pairs of them. */
+function* departures(met: ReadonlyMap<string, number>, stated: boolean): Generator<Choices> {
+  const single: [string, number][] = []
+  for (const [key, options] of met) {
+    // Taking nouns loosely needs the stated count as a witness.
+    if (key === 'nouns' && !stated) continue
+    for (let option = 1; option < Math.min(options, 9); option += 1) single.push([key, option])
+  }
+  for (const choice of single) yield new Map([choice])
+  for (const [index, first] of single.entries()) {
+    for (const second of single.slice(index + 1)) if (first[0] !== second[0]) yield new Map([first, second])
+  }
+}
+
+/**
+ * Works a row for every size by the reading under which it comes out: no stop, nothing left, stated
+ * counts met. Where none does, the first reading stands: the convention of the trade.
+ */
+export function bestReading(job: RowJob): Reading {
+  const uniform = job.steps.every((steps) => steps === null || isUniform(steps))
+  const first = readingWith(job, new Map(), uniform)
+  if (comesOut(first) || first.met.size === 0) return first
+  let tried = 0
+  for (const choices of departures(first.met, isStated(job))) {
+    const reading = readingWith(job, choices, uniform)
+    if (comesOut(reading)) return reading
+    tried += 1
+    if (tried === mostReadings) break
+  }
+  return first
+}

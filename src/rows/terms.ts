@@ -1,0 +1,104 @@
+import type { ReadRow } from './cut.ts'
+import type { UsedTerm } from './ledger.ts'
+import type { Special, Step } from './step.ts'
+import { commonTerms } from './terms/common.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+import { nameStitch, printStitch } from './terms/dictionary.ts'
+import type { Stitch } from './terms/stitch.ts'
+
+const common = new Map(commonTerms.flatMap((term) => term.written.map((spelling) => [spelling, term] as const)))
+
+interface Gathering {
+  readonly terms: Map<string, UsedTerm>
+  readonly specials: Set<Special>
+  readonly dictionary: Dictionary
+}
+
+function note(gathering: Gathering, term: UsedTerm): void {
+  if (!gathering.terms.has(term.abbreviation)) gathering.terms.set(term.abbreviation, term)
+}
+
+function noteStitch(gathering: Gathering, stitch: Stitch, at: Step['at']): void {
+  const { dictionary } = gathering
+  note(gathering, {
+    abbreviation: printStitch(dictionary, stitch),
+    meaning: nameStitch(dictionary, stitch),
+    special: false,
+    at,
+  })
+}
+
+function noteSpecial(gathering: Gathering, special: Special, at: Step['at']): void {
+  gathering.specials.add(special)
+  note(gathering, { abbreviation: special.name, meaning: special.meaning, special: true, at })
+}
+
+function noteStep(gathering: Gathering, step: Step): void {
+  const { at } = step
+  switch (step.kind) {
+    case 'work':
+      for (const part of step.parts) {
+        if (part.kind === 'stitch') noteStitch(gathering, part.stitch, at)
+        if (part.kind === 'special') noteSpecial(gathering, part.special, at)
+      }
+      return
+    case 'together':
+      noteStitch(gathering, step.stitch, at)
+      if (step.name !== null) {
+        const legs = step.legs[0] ?? 2
+        const meaning = `${nameStitch(gathering.dictionary, step.stitch)} ${legs} together`
+        note(gathering, { abbreviation: step.name, meaning, special: false, at })
+      }
+      return
+    case 'evenly':
+    case 'pickUp':
+      return noteStitch(gathering, step.stitch, at)
+    case 'slip':
+    case 'join':
+      return noteStitch(gathering, { base: 'slipStitch', style: 'plain' }, at)
+    case 'repeat':
+    case 'repeatAll':
+    case 'sequence':
+      return noteSteps(gathering, step.body)
+    case 'either':
+      return noteSteps(gathering, step.options[0] ?? [])
+    case 'bySize':
+      for (const option of step.options) noteSteps(gathering, option)
+      return
+    default:
+      return
+  }
+}
+
+function noteSteps(gathering: Gathering, steps: readonly Step[]): void {
+  for (const step of steps) noteStep(gathering, step)
+}
+
+function stepsOf(row: ReadRow): readonly Step[] {
+  const { content } = row
+  if (content === null || content.kind === 'reference' || content.kind === 'bySize') return []
+  if (content.kind === 'schedule') return [...content.even, ...content.shaped]
+  return content.steps
+}
+
+/** Terms and special stitches that the rows use, each with its first place. */
+export function usedTerms(
+  rows: readonly ReadRow[],
+  dictionary: Dictionary,
+): { readonly terms: readonly UsedTerm[]; readonly specials: ReadonlySet<Special> } {
+  const gathering: Gathering = { terms: new Map(), specials: new Set(), dictionary }
+  for (const row of rows) {
+    for (const word of row.words) {
+      const term = word.kind === 'word' ? common.get(word.text) : undefined
+      if (term !== undefined) note(gathering, { ...term, special: false, at: word.at })
+    }
+    noteSteps(gathering, stepsOf(row))
+  }
+  const terms = [...gathering.terms.values()].map(({ abbreviation, meaning, special, at }) => ({
+    abbreviation,
+    meaning,
+    special,
+    at,
+  }))
+  return { terms, specials: gathering.specials }
+}

@@ -1,0 +1,79 @@
+import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import type { ReadRow } from './cut.ts'
+import { cutRows } from './cut.ts'
+import type { Ledger, WrittenRow } from './ledger.ts'
+import { createBook, enterRow } from './ledgering.ts'
+import { openingNotes, topsUsed } from './notes.ts'
+import type { Vocabulary } from './reader.ts'
+import { definesStitches, readDefinitions, wellKnownSpecials } from './special.ts'
+import type { Counting } from './step.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+import { dictionaryFor } from './terms/dictionary.ts'
+import { usedTerms } from './terms.ts'
+import type { Passage, Section, Settings } from './written.ts'
+
+/** The draft's own words at a place, from the passage that holds it. */
+function wordsAt(sections: readonly Section[]): (at: Span) => string {
+  const passages: Passage[] = sections.flatMap((section) => section.passages)
+  return (at) => {
+    const passage = passages.find((each) => each.at.start <= at.start && at.end <= each.at.end)
+    const text = passage?.text.slice(at.start - passage.at.start, at.end - passage.at.start) ?? ''
+    const words = text.replace(/\s+/g, ' ').trim()
+    return words.length > 80 ? `${words.slice(0, 77)}…` : words
+  }
+}
+
+function notesIn(prose: readonly string[], dictionary: Dictionary): ReadonlyMap<number, Counting> {
+  const said = new Map<number, Counting>()
+  for (const text of prose) for (const [chains, counting] of openingNotes(text, dictionary)) said.set(chains, counting)
+  return said
+}
+
+function tops(rows: readonly ReadRow[]): ReadonlySet<number> {
+  const found = new Set<number>()
+  for (const row of rows) topsUsed(row.words, found)
+  return found
+}
+
+function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
+  return {
+    at: row.at,
+    label: row.label?.at ?? null,
+    steps: row.steps,
+    stated: row.stated?.at ?? null,
+    lists: row.lists,
+    entries,
+  }
+}
+
+/**
+ * Reads the rows of a draft and works every one of them, stitch by stitch, for every size.
+ * What could not be read or does not come out is a finding; it never fails.
+ */
+export function workRows(sections: readonly Section[], settings: Settings): Outcome<Ledger> {
+  const dictionary = dictionaryFor(settings.terms)
+  const specials = wellKnownSpecials(settings.sizes.length)
+  const vocabulary: Vocabulary = { sizes: settings.sizes.length, dictionary, specials }
+  const diagnostics: Diagnostic[] = []
+  for (const section of sections) {
+    if (definesStitches(section.title)) diagnostics.push(...readDefinitions(section, vocabulary, specials))
+  }
+  const others = sections.filter((section) => !definesStitches(section.title))
+  const cut = cutRows(others, vocabulary, settings.sizes)
+  const rules = { said: notesIn(cut.prose, dictionary), topsUsed: tops(cut.rows) }
+  const book = createBook(settings, dictionary, rules, wordsAt(sections))
+  for (const row of cut.rows) enterRow(book, row)
+  const used = usedTerms(cut.rows, dictionary)
+  for (const special of used.specials) {
+    const at = used.terms.find((term) => term.abbreviation === special.name)?.at
+    if (special.at !== null || at === undefined) continue
+    diagnostics.push(diagnose('special-undefined', at, { name: special.name, meaning: special.meaning }))
+  }
+  const rows = book.rows
+  const writtenRows = cut.rows.map((row, index) => written(row, book.entries[index] ?? [0, 0]))
+  return {
+    value: { rows, written: writtenRows, terms: used.terms },
+    diagnostics: [...diagnostics, ...cut.diagnostics, ...book.found],
+  }
+}
