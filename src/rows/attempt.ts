@@ -171,6 +171,9 @@ function settleSlips(work: Work): void {
 function leftOver(work: Work): number {
   if (work.lastTarget === null) return 0
   const remaining = countMeant(work, work.lastTarget, work.cursor, work.end - work.passed)
+  // `…, ch 3, join`: the last chains lie over the stitches that are left.
+  const last = work.kinds.list[work.made.places.at(-1) ?? -1]
+  if (work.joined && last?.what === 'space' && remaining <= last.chains) return work.unsaid
   return remaining + work.unsaid
 }
 

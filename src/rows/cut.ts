@@ -226,6 +226,9 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
   return true
 }
 
+/** Rows without a label that a line of their own may hold: repetitions of earlier rows, and shaping. */
+const goesOn = /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? \d+ sts? at\b)/i
+
 /** Pieces of a passage that each begin with a label; a line without one goes on with the row before it. */
 function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
   const chunks: { text: string; start: number }[] = []
@@ -234,7 +237,7 @@ function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
     const chunk = { text: line, start }
     start += line.length + 1
     const last = chunks.at(-1)
-    const opens = last === undefined || prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
+    const opens = last === undefined || goesOn.test(line) || prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
     if (opens) chunks.push(chunk)
     else last.text += `\n${line}`
   }

@@ -51,14 +51,17 @@ export function sections(text: string, holes: Holes = {}): readonly Section[] {
   const found: { title: string | null; depth: number; at: Passage['at']; passages: Passage[] }[] = [
     { title: null, depth: 0, at: { start: 0, end: 0 }, passages: [] },
   ]
-  for (const match of text.matchAll(
-    /^(#+) (.*)$|(?:^(?:[-+] .*)$)|(?:^(?!#|[-+] ).+$\n?(?!$))+(?:^(?!#|[-+] ).+$)?/gm,
-  )) {
-    const whole = match[0].trimEnd()
-    if (match[1] !== undefined) {
-      const at = { start: match.index, end: match.index + whole.length }
-      found.push({ title: match[2] ?? '', depth: match[1].length, at, passages: [] })
-    } else if (whole !== '') found.at(-1)?.passages.push(passage(whole, match.index, holes))
+  let start = 0
+  for (const block of text.split(/(?<=\n)(?=[-+#] ?)|(?<=\n)(?=\n)|(?<=^#[^\n]*\n)/m)) {
+    const blank = block.length - block.trimStart().length
+    const own = block.trim()
+    const heading = /^(#+) (.*)$/.exec(own)
+    const from = start + blank
+    start += block.length
+    if (heading !== null) {
+      const at = { start: from, end: from + own.length }
+      found.push({ title: heading[2] ?? '', depth: heading[1]?.length ?? 0, at, passages: [] })
+    } else if (own !== '') found.at(-1)?.passages.push(passage(own, from, holes))
   }
   return found
 }

@@ -36,9 +36,11 @@ function turningChain(reader: Reader): Where | null {
 function fromHook(reader: Reader): Where | null {
   take(reader, 'the')
   const nth = takeOrdinal(reader)
-  if (nth === null || !take(reader, 'ch', 'chain', 'st', 'stitch') || !take(reader, 'from')) return null
-  take(reader, 'the', 'your')
-  if (!take(reader, 'hook', 'hk')) return null
+  if (nth === null || !take(reader, 'ch', 'chain', 'st', 'stitch')) return null
+  if (take(reader, 'from')) {
+    take(reader, 'the', 'your')
+    if (!take(reader, 'hook', 'hk')) return null
+  } else if (textAt(reader) === 'of') return null
   return { kind: 'fromHook', nth, counting: attempt(reader, readCounting) }
 }
 

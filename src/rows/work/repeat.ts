@@ -14,6 +14,14 @@ interface Loop {
   readonly stop: number | null
 }
 
+function isPlain(target: Target | null): boolean {
+  return target === null || target.every((accept) => accept.kind === 'stitch' || accept.kind === 'chain')
+}
+
+function isLack(stop: Stop): boolean {
+  return stop.why === 'too few' || stop.why === 'no such place' || stop.why === 'repeat'
+}
+
 function left(work: Work, end: number): number {
   return countMeant(work, anyPlace, work.cursor, end)
 }
@@ -65,7 +73,7 @@ function onePass(work: Work, loop: Loop, run: RunSteps): Pass {
 }
 
 function fails(work: Work, stop: Stop, before: ReturnType<typeof snapshot>): Pass {
-  if (stop.why !== 'too few' && stop.why !== 'no such place' && stop.why !== 'repeat') return stop
+  if (!isLack(stop)) return stop
   restore(work, before)
   return 'full'
 }
@@ -115,7 +123,14 @@ function upTo(work: Work, loop: Loop, until: Until, run: RunSteps): Stop | null 
     const before = left(work, end)
     if (before === 0) break
     const { cursor, sub } = work
+    const byName = !isPlain(work.lastTarget)
+    const taken = snapshot(work)
     const inner = run(work, loop.body)
+    if (inner !== null && done > 0 && byName && isLack(inner)) {
+      // A body that goes into spaces is done when no space is left, whatever stitches lie between.
+      restore(work, taken)
+      break
+    }
     if (inner !== null) stop = doesNotComeOut(loop, inner, done, null, before, uses, start)
     else if (work.cursor === cursor && work.sub === sub) stop = { why: 'goes nowhere', at: loop.at }
     if (done === 0) uses = start - left(work, end)

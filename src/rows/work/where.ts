@@ -1,5 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
+import { ringRow } from '../fabric.ts'
 import type { Target, Until, Where } from '../step.ts'
 import { firstPlace } from './opening.ts'
 import type { Freedom } from './place.ts'
@@ -64,6 +65,10 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   if (typeof end !== 'number') return end
   const of = target(work, where.of)
   const outer = work.end
+  // A round that begins with slip stitches to a space begins in that space.
+  if (work.slips > 0 && work.below?.circular === true && work.stitches === 0 && work.cursor === work.last + 1) {
+    work.cursor = work.last
+  }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
   let stop: Stop | null = null
   while (stop === null && advance(work, of)) stop = inPlace()
@@ -159,6 +164,8 @@ function turningChain(work: Work, at: Span, inPlace: InPlace): Stop | null {
  * `fromHook` and `ring` are settled by the caller, who knows what is made there.
  */
 export function inPlaces(work: Work, where: Where, at: Span, inPlace: InPlace): Stop | null {
+  // `6 sc in magic ring` as the first words of a piece makes the ring too.
+  if (where.kind === 'ring' && work.below === null) work.below = ringRow
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
   switch (where.kind) {
