@@ -43,8 +43,8 @@ finished: {Width: width_made, Length: length_made}
 ---
 
 \`\`\`grading
-width       = [20, 30] cm
-sts         = stitches(width) as whole
+across      = [20, 30] cm
+sts         = stitches(across) as whole
 width_made  = width(sts)
 length      = 25 cm
 last_row    = rows(length) as even

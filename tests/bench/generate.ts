@@ -25,8 +25,8 @@ finished: {Width: width_made}
 
 function grading(): string {
   return `\`\`\`grading
-width      = [40, 44, 48, 52, 57, 62, 67, 72, 78] cm
-cast       = stitches(width) as even
+across     = [40, 44, 48, 52, 57, 62, 67, 72, 78] cm
+cast       = stitches(across) as even
 width_made = width(cast)
 half       = cast / 2
 need cast rises
