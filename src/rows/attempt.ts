@@ -149,6 +149,7 @@ function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
     lastTarget: null,
     endless: null,
     steps: 0,
+    loops: 0,
     chosen: new Map(),
   }
 }

@@ -2,6 +2,7 @@ import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { cover, diagnose } from '../diagnostic/index.ts'
 import type { Content } from './content.ts'
 import { readContent } from './content.ts'
+import { everySize } from './count.ts'
 import type { Label } from './label.ts'
 import { readLabel } from './label.ts'
 import type { Unread, Vocabulary } from './reader.ts'
@@ -150,8 +151,15 @@ interface Read {
   readonly stitch: Stitch | null
 }
 
+function someNumber(word: Word, sizes: number): Word {
+  const { at, text, glued } = word
+  return { kind: 'number', at, text, glued, count: everySize(2, sizes), typed: false, ordinal: false, bracketed: false }
+}
+
 function readWordsOfRow(cutter: Cutter, words: readonly Word[]): Read {
-  const { words: steps, stated } = takeStated(words, cutter.vocabulary)
+  // Whether it is a row does not hang on a wrong size list: any number tells as much.
+  const sound = words.map((word) => (word.kind === 'broken' ? someNumber(word, cutter.vocabulary.sizes) : word))
+  const { words: steps, stated } = takeStated(sound, cutter.vocabulary)
   const read = readContent(steps, cutter.vocabulary, cutter.stitch)
   return { content: read.content, unread: read.unread, stated, words: steps, stitch: read.stitch }
 }
@@ -227,7 +235,8 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
 }
 
 /** Rows without a label that a line of their own may hold: repetitions of earlier rows, and shaping. */
-const goesOn = /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? \d+ sts? at\b)/i
+const goesOn =
+  /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? \d+ sts? at\b)/i
 
 /** Pieces of a passage that each begin with a label; a line without one goes on with the row before it. */
 function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
@@ -237,7 +246,10 @@ function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
     const chunk = { text: line, start }
     start += line.length + 1
     const last = chunks.at(-1)
-    const opens = last === undefined || goesOn.test(line) || prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
+    const opens =
+      last === undefined ||
+      goesOn.test(line) ||
+      prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
     if (opens) chunks.push(chunk)
     else last.text += `\n${line}`
   }

@@ -75,6 +75,11 @@ export function stopFindings(
   return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words))
 }
 
+/** Whether a repeat to the end has left something over. */
+export function isEndless(worked: Worked): boolean {
+  return worked.stop === null && worked.left > 0 && !worked.leftSaid && (worked.endless?.uses ?? 0) > 1
+}
+
 /** Stitches left over: an error after a repeat to the end, else a warning. */
 export function leftFindings(
   worked: readonly (Worked | null)[],
@@ -86,7 +91,7 @@ export function leftFindings(
   const repeats: { result: Worked; size: number }[] = []
   worked.forEach((result, size) => {
     if (result === null || result.stop !== null || result.left === 0 || result.leftSaid) return
-    if (result.endless !== null && result.endless.uses > 1) repeats.push({ result, size })
+    if (isEndless(result)) repeats.push({ result, size })
     else if (!isMismatch(size)) sizes.push(size)
   })
   const found: Diagnostic[] = []

@@ -8,7 +8,7 @@ import type { ReadRow } from './cut.ts'
 import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import type { Mismatch } from './findings.ts'
-import { leftFindings, mismatchFinding, mismatchOf, rowName, stopFindings } from './findings.ts'
+import { isEndless, leftFindings, mismatchFinding, mismatchOf, rowName, stopFindings } from './findings.ts'
 import { labelText, longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
 import { madeBy } from './made.ts'
@@ -200,6 +200,8 @@ function reportCounts(
   const misses: Mismatch[] = []
   worked.forEach((result, size) => {
     if (stated === null || result === null || result.stop !== null || !checked(size)) return
+    // A repeat that does not come out is told as such, once.
+    if (isEndless(result)) return
     const miss = mismatchOf(stated, result, size, book.dictionary)
     if (miss !== null) misses.push(miss)
   })

@@ -124,7 +124,7 @@ function multiplied(reader: Reader, steps: readonly Step[], from: number): reado
   })
   if (times === null) return steps
   const all = times.kind === 'said' ? ({ kind: 'exactly', count: times.count } as const) : times
-  return [{ kind: 'repeat', body: steps, stop: null, times: all, at: spanSince(reader, from) }]
+  return [{ kind: 'repeat', body: steps, stop: null, ending: null, times: all, at: spanSince(reader, from) }]
 }
 
 function isSinglePlace(where: Where): boolean {

@@ -55,7 +55,9 @@ export function countsMeant(worked: Worked, tally: string): readonly number[] {
 export function agrees(item: StatedItem, worked: Worked, size: number): boolean {
   const stated = statedFor(item, size)
   if (stated === null || item.tally === 'unknown') return true
-  if (item.tally === null) return stated === worked.total
+  // Of a foundation the chains are counted.
+  if (item.tally === null)
+    return stated === worked.total || (worked.total === 0 && stated === worked.tally.get('chain'))
   return countsMeant(worked, item.tally).includes(stated)
 }
 

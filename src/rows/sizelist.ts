@@ -105,6 +105,7 @@ function listAt(words: readonly Word[], at: number, sizes: number): Found | null
 function isSurelySizes(found: Found, words: readonly Word[]): boolean {
   if (found.bracketed) return true
   if (found.entries.length > 2) return true
+  if (/^(?:chs?|chains?)$/.test(words[found.first - 1]?.text ?? '')) return true
   // `sc in last 3 (18)`: the bracket is the count of the row.
   const after = words[found.end]
   return after !== undefined && after.text !== '.'

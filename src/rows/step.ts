@@ -90,7 +90,17 @@ export type Step = { readonly at: Span } & (
   | { readonly kind: 'ring' }
   | { readonly kind: 'turn'; readonly turns: boolean }
   | { readonly kind: 'leave' }
-  | { readonly kind: 'repeat'; readonly body: readonly Step[]; readonly stop: number | null; readonly times: Times }
+  /**
+   * `stop`: the last pass ends before this step. `ending`: it ends with these in place of its last
+   * step, as in `ending last rep with 3 dc in last sc`.
+   */
+  | {
+      readonly kind: 'repeat'
+      readonly body: readonly Step[]
+      readonly stop: number | null
+      readonly ending: readonly Step[] | null
+      readonly times: Times
+    }
   /** `rep across` without a mark: the body is found by what comes out. */
   | { readonly kind: 'repeatAll'; readonly body: readonly Step[]; readonly times: Times }
   | { readonly kind: 'sequence'; readonly body: readonly Step[] }

@@ -52,16 +52,20 @@ function noteStep(gathering: Gathering, step: Step): void {
       return
     case 'evenly':
     case 'pickUp':
-      return noteStitch(gathering, step.stitch, at)
+      noteStitch(gathering, step.stitch, at)
+      return
     case 'slip':
     case 'join':
-      return noteStitch(gathering, { base: 'slipStitch', style: 'plain' }, at)
+      noteStitch(gathering, { base: 'slipStitch', style: 'plain' }, at)
+      return
     case 'repeat':
     case 'repeatAll':
     case 'sequence':
-      return noteSteps(gathering, step.body)
+      noteSteps(gathering, step.body)
+      return
     case 'either':
-      return noteSteps(gathering, step.options[0] ?? [])
+      noteSteps(gathering, step.options[0] ?? [])
+      return
     case 'bySize':
       for (const option of step.options) noteSteps(gathering, option)
       return

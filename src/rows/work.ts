@@ -23,6 +23,7 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
       setBelow(work, chainRow(work.kinds, chains))
       return null
     }
+    if (work.loops > 0 && step.counting === null && chains > 1) return makeSpace(work, chains, alone, step.at)
     work.opening = { at: step.at, chains, counting: step.counting }
     return null
   }

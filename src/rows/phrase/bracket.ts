@@ -43,7 +43,7 @@ function inOnePlace(reader: Reader, steps: readonly Step[], from: number): reado
 function counted(reader: Reader, steps: readonly Step[], from: number): readonly Step[] | null {
   const times = readTimes(reader, true)
   if (times === null) return null
-  return [{ kind: 'repeat', body: steps, stop: null, times: inAll(times), at: spanSince(reader, from) }]
+  return [{ kind: 'repeat', body: steps, stop: null, ending: null, times: inAll(times), at: spanSince(reader, from) }]
 }
 
 /**

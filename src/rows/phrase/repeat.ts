@@ -42,6 +42,19 @@ function stopMark(reader: Reader): string | null {
   return markName(reader)
 }
 
+/** `, ending last rep with 3 dc in last sc`: what stands in place of the last step */
+function endingWith(reader: Reader): readonly Step[] | null {
+  take(reader, ',', ';')
+  if (!take(reader, 'ending', 'end')) return null
+  take(reader, 'the')
+  if (!take(reader, 'last', 'final') || !take(reader, 'rep', 'repeat')) return null
+  take(reader, 'with', 'in')
+  let end = reader.at
+  while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
+  const steps = reader.sequence(reader, end)
+  return steps !== null && steps.length > 0 ? steps : null
+}
+
 function times(reader: Reader): Times {
   return attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
 }
@@ -68,12 +81,13 @@ function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: 
   const said = times(reader)
   const stopName = attempt(reader, stopMark)
   const stop = stopName === null ? undefined : marks[lastOf(marks, stopName)]
+  const ending = stopName === null ? attempt(reader, endingWith) : null
   const body = steps.slice(mark.step, mark.close ?? steps.length)
   marks.splice(index)
   const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
   return {
     from: mark.step,
-    step: { kind: 'repeat', body, stop: stopAt, times: said, at: spanSince(reader, start) },
+    step: { kind: 'repeat', body, stop: stopAt, ending, times: said, at: spanSince(reader, start) },
   }
 }
 
@@ -91,7 +105,7 @@ export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]
   if (take(reader, 'from', 'bet', 'between') || isMark(textAt(reader))) return fromMark(reader, start, steps, marks)
   const said = attempt(reader, (inner) => readTimes(inner, false))
   if (said === null || steps.length === 0) return null
-  return { from: 0, step: { kind: 'repeatAll', body: steps, times: said, at: spanSince(reader, start) } }
+  return { from: 0, step: { kind: 'repeatAll', body: [...steps], times: said, at: spanSince(reader, start) } }
 }
 
 /**
@@ -113,7 +127,7 @@ export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Ma
     const at = spanSince(reader, start)
     return {
       from: mark.step,
-      step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, times: inAll(said), at },
+      step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, ending: null, times: inAll(said), at },
     }
   }
   const from = reader.at

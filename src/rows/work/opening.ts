@@ -32,12 +32,14 @@ function byConvention(work: Work, chains: number): boolean {
   return work.rules.topsUsed.has(chains) || chains >= 3
 }
 
-function decide(work: Work, chains: number, counting: Counting | null, key: string): Counting {
+function decide(work: Work, chains: number, counting: Counting | null, key: string): Counting | 'space' {
   const said = counting ?? work.rules.said.get(chains) ?? null
   if (said !== null) return said
   if (chains < 2) return { counts: false }
   const first = byConvention(work, chains)
-  const counts = work.choose(key, 2) === 0 ? first : !first
+  const choice = work.choose(key, 3)
+  if (choice === 2) return 'space'
+  const counts = choice === 0 ? first : !first
   const decided: Counting = counts ? { counts, as: null } : { counts }
   work.chosen.set(chains, decided)
   return decided
@@ -83,6 +85,8 @@ export function settleOpening(work: Work): Stop | null {
   if (opening === null) return null
   work.opening = null
   const counting = decide(work, opening.chains, opening.counting, `opening ${opening.chains}`)
+  // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
+  if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
   if (!counting.counts) return push(work, { what: 'turning' }, 1, -1, opening.at)
   standOnFirst(work)
   const stitch = counting.as ?? standsFor(opening.chains, work.rowStitch)
@@ -100,7 +104,7 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   const said = opening.counting
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at)
   const counting = said ?? decide(work, opening.chains, null, key)
-  if (!counting.counts) return push(work, turning, 1, -1, opening.at)
+  if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
   const spare = over <= 1 ? Math.max(0, over) : Math.ceil(over / 2)
   return countAsStitch(work, opening, as, spare)

@@ -1,7 +1,7 @@
 import { forSize } from '../count.ts'
 import type { Step, StepOf, Target, Until } from '../step.ts'
-import { countMeant } from './place.ts'
-import type { Stop, Work } from './state.ts'
+import { countMeant, nextMeant } from './place.ts'
+import type { Snapshot, Stop, Work } from './state.ts'
 import { mostSteps, restore, snapshot } from './state.ts'
 import type { RunSteps } from './stitching.ts'
 import { extentEnd } from './where.ts'
@@ -12,6 +12,7 @@ interface Loop {
   readonly at: Step['at']
   readonly body: readonly Step[]
   readonly stop: number | null
+  readonly ending: readonly Step[] | null
 }
 
 function isPlain(target: Target | null): boolean {
@@ -22,8 +23,14 @@ function isLack(stop: Stop): boolean {
   return stop.why === 'too few' || stop.why === 'no such place' || stop.why === 'repeat'
 }
 
-function left(work: Work, end: number): number {
-  return countMeant(work, anyPlace, work.cursor, end)
+function stitchesFrom(work: Work, from: number, to: number): number {
+  return countMeant(work, anyPlace, from, to)
+}
+
+/** Whether a place that is meant lies before `end`. */
+function hasPlace(work: Work, target: Target, end: number): boolean {
+  const next = nextMeant(work, target)
+  return next >= 0 && next < end
 }
 
 /** A stop inside a repetition is told as the repetition not coming out. */
@@ -40,18 +47,27 @@ function doesNotComeOut(
   return { why: 'repeat', at: loop.at, done, asked, left: rest, uses, there }
 }
 
-/** The body `times` times in all; the last time only up to the stop mark. */
+/** The last pass: cut at the stop mark, or with other words in place of its last step. */
+function lastBody(loop: Loop): readonly Step[] {
+  if (loop.stop !== null) return loop.body.slice(0, loop.stop)
+  return loop.ending === null ? loop.body : [...loop.body.slice(0, -1), ...loop.ending]
+}
+
+/** The body `times` times in all. */
 function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | null {
   if (times < 0) return { why: 'below zero', at: loop.at, number: times }
-  const start = left(work, work.end)
-  let uses = 0
+  const start = work.cursor
+  let first = start
   for (let done = 0; done < times; done += 1) {
-    const before = left(work, work.end)
-    const last = done === times - 1 && loop.stop !== null
-    const stop = run(work, last ? loop.body.slice(0, loop.stop ?? undefined) : loop.body)
+    const from = work.cursor
+    const stop = run(work, done === times - 1 ? lastBody(loop) : loop.body)
+    if (done === 0) first = work.cursor
+    if (stop === null) continue
     // One pass that does not fit by itself is not the fault of the number of repeats.
-    if (stop !== null) return done === 0 ? stop : doesNotComeOut(loop, stop, done, times, before, uses, start)
-    if (done === 0) uses = start - left(work, work.end)
+    if (done === 0) return stop
+    const rest = stitchesFrom(work, from, work.end)
+    const uses = stitchesFrom(work, start, first)
+    return doesNotComeOut(loop, stop, done, times, rest, uses, stitchesFrom(work, start, work.end))
   }
   return null
 }
@@ -59,20 +75,33 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
 /** One pass of a repetition to the end: done, not fitting any more, or the end of it. */
 type Pass = 'done' | 'full' | Stop
 
+/** Whether nothing that the repeat goes into is left. */
+function isExhausted(work: Work): boolean {
+  if (!hasPlace(work, anyPlace, work.end)) return true
+  return work.lastTarget !== null && !isPlain(work.lastTarget) && !hasPlace(work, work.lastTarget, work.end)
+}
+
 function onePass(work: Work, loop: Loop, run: RunSteps): Pass {
   const before = snapshot(work)
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
+  if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work)))
+    return lastPass(work, loop, before, run)
   if (stopped !== null) return fails(work, stopped, before)
   if (loop.stop === null) return 'done'
-  if (left(work, work.end) === 0) return 'full'
+  if (isExhausted(work)) return 'full'
   const cut = snapshot(work)
   const rest = run(work, loop.body.slice(loop.stop))
-  if (rest === null) return 'done'
-  return fails(work, rest, cut)
+  return rest === null ? 'done' : fails(work, rest, cut)
 }
 
-function fails(work: Work, stop: Stop, before: ReturnType<typeof snapshot>): Pass {
+function lastPass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass {
+  restore(work, before)
+  const stop = run(work, lastBody(loop))
+  return stop === null ? 'full' : fails(work, stop, before)
+}
+
+function fails(work: Work, stop: Stop, before: Snapshot): Pass {
   if (!isLack(stop)) return stop
   restore(work, before)
   return 'full'
@@ -80,9 +109,9 @@ function fails(work: Work, stop: Stop, before: ReturnType<typeof snapshot>): Pas
 
 /** Whole passes while one fits; what is left is for the words that follow, or told at the end of the row. */
 function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
-  const snapshots: ReturnType<typeof snapshot>[] = []
-  const first = left(work, work.end)
-  let uses = 0
+  const snapshots: Snapshot[] = []
+  const start = work.cursor
+  let first = start
   let done = 0
   for (;;) {
     const { cursor, sub } = work
@@ -91,19 +120,19 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     if (typeof pass !== 'string') return pass
     if (pass === 'full') break
     if (work.cursor === cursor && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
-    if (done === 0) uses = first - left(work, work.end)
+    if (done === 0) first = work.cursor
     done += 1
     snapshots.push(before)
     if (snapshots.length > 2) snapshots.shift()
   }
   giveBack(work, loop, snapshots)
-  work.endless = { at: loop.at, done, uses }
+  work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first) }
   return null
 }
 
 /** The words after the repeat may need what its last passes used. */
-function giveBack(work: Work, loop: Loop, snapshots: readonly ReturnType<typeof snapshot>[]): void {
-  if (snapshots.length === 0) return
+function giveBack(work: Work, loop: Loop, snapshots: readonly Snapshot[]): void {
+  if (snapshots.length === 0 || loop.ending !== null) return
   const fewer = work.choose(`fewer ${loop.at.start}`, snapshots.length + 1)
   const back = fewer === 0 ? undefined : snapshots[snapshots.length - fewer]
   if (back !== undefined) restore(work, back)
@@ -114,30 +143,35 @@ function upTo(work: Work, loop: Loop, until: Until, run: RunSteps): Stop | null 
   const end = extentEnd(work, until, loop.at)
   if (typeof end !== 'number') return end
   const outer = work.end
-  const start = left(work, end)
   work.end = end
-  let done = 0
-  let uses = 0
-  let stop: Stop | null = null
-  while (stop === null && work.cursor < end && (done === 0 || left(work, end) > 0)) {
-    const before = left(work, end)
-    if (before === 0) break
-    const { cursor, sub } = work
-    const byName = !isPlain(work.lastTarget)
-    const taken = snapshot(work)
-    const inner = run(work, loop.body)
-    if (inner !== null && done > 0 && byName && isLack(inner)) {
-      // A body that goes into spaces is done when no space is left, whatever stitches lie between.
-      restore(work, taken)
-      break
-    }
-    if (inner !== null) stop = doesNotComeOut(loop, inner, done, null, before, uses, start)
-    else if (work.cursor === cursor && work.sub === sub) stop = { why: 'goes nowhere', at: loop.at }
-    if (done === 0) uses = start - left(work, end)
-    done += 1
-  }
+  const stop = passesUpTo(work, loop, end, run)
   work.end = outer
   return stop
+}
+
+function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | null {
+  const start = work.cursor
+  let first = start
+  for (let done = 0; hasPlace(work, anyPlace, end); done += 1) {
+    const from = work.cursor
+    const { sub } = work
+    const byName = !isPlain(work.lastTarget)
+    const before = snapshot(work)
+    const stop = run(work, loop.body)
+    if (done === 0) first = work.cursor
+    if (stop !== null && isLack(stop) && done > 0 && byName) {
+      // A body that goes into spaces is done when no space is left, whatever stitches lie between.
+      restore(work, before)
+      return null
+    }
+    if (stop !== null) {
+      const uses = done === 0 ? 0 : stitchesFrom(work, start, first)
+      const rest = stitchesFrom(work, from, end)
+      return doesNotComeOut(loop, stop, done, null, rest, uses, stitchesFrom(work, start, end))
+    }
+    if (work.cursor === from && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
+  }
+  return null
 }
 
 function times(work: Work, step: StepOf<'repeat'>): number | null {
@@ -155,6 +189,13 @@ function times(work: Work, step: StepOf<'repeat'>): number | null {
 }
 
 export function workRepeat(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
+  work.loops += 1
+  const stop = repeated(work, step, run)
+  work.loops -= 1
+  return stop
+}
+
+function repeated(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
   const count = times(work, step)
   if (count !== null) return exactly(work, step, Math.min(count, mostSteps), run)
   const { until } = step.times.kind === 'until' ? step.times : { until: { kind: 'end' } as const }
@@ -171,5 +212,9 @@ export function workRepeatAll(work: Work, step: StepOf<'repeatAll'>, run: RunSte
   const lead = run(work, step.body.slice(0, start))
   if (lead !== null) return lead
   const { times: said, at } = step
-  return workRepeat(work, { kind: 'repeat', at, body: step.body.slice(start), stop: null, times: said }, run)
+  return workRepeat(
+    work,
+    { kind: 'repeat', at, body: step.body.slice(start), stop: null, ending: null, times: said },
+    run,
+  )
 }

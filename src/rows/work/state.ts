@@ -93,6 +93,8 @@ export interface Work {
   /** The last repeat that went to the end, and what one pass of it uses. */
   endless: { readonly at: Span; readonly done: number; readonly uses: number } | null
   steps: number
+  /** Repetitions around the step at hand: a chain in one is no opening chain. */
+  loops: number
   /** Openings whose counting was chosen here. */
   readonly chosen: Map<number, Counting>
 }
@@ -140,8 +142,9 @@ function restoreCounts(counts: Map<string, number>, from: ReadonlyMap<string, nu
 }
 
 export function restore(work: Work, from: Snapshot): void {
-  const { steps } = work
+  const { steps, loops } = work
   Object.assign(work, from.scalars)
+  work.loops = loops
   // What was tried was done: a repeat may not try for ever.
   work.steps = steps
   work.made.places.length = from.places

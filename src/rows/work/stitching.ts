@@ -125,7 +125,8 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   if (settled !== null) return settled
   if (isPicotOnly(parts)) return makeParts(work, parts, alone, at)
   if (isFoundationStitch(parts)) return foundationStitches(work, step)
-  if (where.kind === 'ring' && work.below !== null && !work.below.ring) return { why: 'no such place', at, wanted: 'ring' }
+  if (where.kind === 'ring' && work.below !== null && !work.below.ring)
+    return { why: 'no such place', at, wanted: 'ring' }
   // `dc in first sc` after the last chains of a round closes it.
   if (closesRound(work, where)) {
     work.joined = true

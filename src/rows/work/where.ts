@@ -111,6 +111,12 @@ function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inP
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
 }
 
+/** `dc in last st` passes what lies before it; unsaid only where stitch by stitch was worked. */
+function passUnsaid(work: Work, to: number): void {
+  const named = work.lastTarget?.some((accept) => accept.kind !== 'stitch') ?? false
+  if (!named) work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, to)
+}
+
 function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlace: InPlace): Stop | null {
   const of = target(work, where.of)
   const count = forSize(where.count, work.size)
@@ -119,7 +125,7 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
     const there = countMeant(work, of, work.cursor, work.end)
     return { why: 'too few', at, wanted: `${count} ${wantedWords(of)}`, there }
   }
-  work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, from)
+  passUnsaid(work, from)
   work.cursor = from
   work.sub = 0
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
@@ -152,7 +158,7 @@ function turningPlace(work: Work): number {
 function turningChain(work: Work, at: Span, inPlace: InPlace): Stop | null {
   const found = turningPlace(work)
   if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
-  work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, found)
+  passUnsaid(work, found)
   work.last = found
   work.cursor = found + 1
   work.sub = 0
