@@ -1,15 +1,12 @@
-import { unified } from '@astrojs/markdown-remark'
 import { defineConfig } from 'astro/config'
-import { remarkSizewright } from './plugins/remark-sizewright.ts'
+import { sizewright } from './plugins/astro.ts'
 
 export default defineConfig({
   outDir: './site',
   trailingSlash: 'always',
   compressHTML: true,
-  build: { inlineStylesheets: 'never' },
-  markdown: {
-    syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [remarkSizewright] }),
-  },
+  // Print-outs are made on the other cores while pages are made on this one.
+  build: { inlineStylesheets: 'never', concurrency: 8 },
+  integrations: [sizewright()],
   devToolbar: { enabled: false },
 })

@@ -14,23 +14,14 @@ export interface DraftEntry extends Record<string, unknown> {
   readonly coverImage?: string
 }
 
-/**
- * Loads every `<base>/<slug>/index.md` as a draft. In a build one draft with errors stops the build,
- * after all have been read, so that no draft's findings hide another's; in preview it shows them.
- */
+/** Loads every `<base>/<slug>/index.md` as a draft; in preview again at every save. */
 export function drafts({ base }: { base: string }): Loader {
   return {
     name: 'drafts',
     load: async (context) => {
       const folder = resolve(fileURLToPath(context.config.root), base)
       context.store.clear()
-      const faulty: string[] = []
-      for (const slug of slugsIn(folder)) {
-        if (!(await loadDraft(slug, folder, context))) faulty.push(slug)
-      }
-      if (context.watcher === undefined && faulty.length > 0) {
-        throw new Error(`These drafts have errors: ${faulty.join(', ')}. Nothing was published.`)
-      }
+      for (const slug of slugsIn(folder)) await loadDraft(slug, folder, context)
       watch(folder, context)
     },
   }
@@ -44,11 +35,11 @@ function slugsIn(folder: string): string[] {
     .sort()
 }
 
-/** Puts one draft into the store; says whether it is free of errors. */
-async function loadDraft(slug: string, folder: string, context: LoaderContext): Promise<boolean> {
+/** Puts one draft into the store, with its findings. */
+async function loadDraft(slug: string, folder: string, context: LoaderContext): Promise<void> {
   const path = join(folder, slug, 'index.md')
   const text = readText(path)
-  if (text === null) return true
+  if (text === null) return
   const rendered = await context.renderMarkdown(withoutFacts(text), { fileURL: pathToFileURL(path) })
   const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
   const filePath = relative(fileURLToPath(context.config.root), path)
@@ -57,7 +48,6 @@ async function loadDraft(slug: string, folder: string, context: LoaderContext): 
   const data = await context.parseData({ id: slug, data: entry, filePath })
   const body = { html: rendered.html, metadata: { ...rendered.metadata, frontmatter: {} } }
   context.store.set({ id: slug, data, filePath, rendered: body, assetImports: rendered.metadata?.imagePaths ?? [] })
-  return diagnostics.every((diagnostic) => diagnostic.severity !== 'error')
 }
 
 function readText(path: string): string | null {

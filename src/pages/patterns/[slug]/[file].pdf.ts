@@ -3,8 +3,7 @@ import { readFileSync } from 'node:fs'
 import { dirname, resolve } from 'node:path'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import type { Pattern } from '../../../pattern/pattern.ts'
-import { loadFonts } from '../../../print/fonts.ts'
-import { renderPdf } from '../../../print/index.ts'
+import { printInBackground } from '../../../print/pool.ts'
 
 const papers = ['a4', 'letter'] as const
 
@@ -26,12 +25,8 @@ type Props = InferGetStaticPropsType<typeof getStaticPaths>
 export const GET: APIRoute<Props> = async ({ props: { pattern, paper, filePath } }) => {
   const studio = await getEntry('studio', 'studio')
   const { name, address } = studio?.data ?? { name: '', address: null }
-  const { bytes } = await renderPdf(pattern, {
-    paper,
-    fonts: loadFonts(),
-    studio: { name, address },
-    images: imagesOf(pattern, filePath),
-  })
+  const options = { paper, studio: { name, address }, images: imagesOf(pattern, filePath) }
+  const { bytes } = await printInBackground({ pattern, options })
   return new Response(Buffer.from(bytes), { headers: { 'Content-Type': 'application/pdf' } })
 }
 

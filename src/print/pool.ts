@@ -1,0 +1,17 @@
+import { availableParallelism } from 'node:os'
+import { resolve } from 'node:path'
+import { Piscina } from 'piscina'
+import type { Printed } from './index.ts'
+import type { PrintJob } from './worker.ts'
+
+let pool: Piscina<PrintJob, Printed> | undefined
+
+/**
+ * Makes a print-out on another core, while the pages are made on this one. The pool is opened when it is first
+ * asked for. Its threads run the source as it is, so the file is named from the project's root, not from
+ * wherever this module has been bundled to.
+ */
+export function printInBackground(job: PrintJob): Promise<Printed> {
+  pool ??= new Piscina({ filename: resolve('src/print/worker.ts'), maxThreads: availableParallelism() })
+  return pool.run(job)
+}
