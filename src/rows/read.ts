@@ -144,6 +144,10 @@ function listBefore(steps: readonly Step[], from: number): number {
   return start === steps.length ? -1 : start
 }
 
+function goesIntoStitch(where: Where): boolean {
+  return where.kind === 'next' && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
+}
+
 /** The last item of a comma list may bring the place for the whole list. */
 function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
   const [placed, ...others] = added
@@ -158,7 +162,10 @@ function asGroup(steps: Step[], added: readonly Step[], from: number, all: boole
   const at = cover(list[0]?.at ?? placed.at, placed.at)
   const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }
   if (all) return [whole]
-  return [{ kind: 'either', options: [[...list, placed], [whole]], about: 'list', at }]
+  // A space or corner takes the whole list as a rule, a stitch only the last item.
+  const apart = [...list, placed]
+  const options = goesIntoStitch(placed.where) ? [apart, [whole]] : [[whole], apart]
+  return [{ kind: 'either', options, about: 'list', at }]
 }
 
 function apply(steps: Step[], repeated: Repeated): void {

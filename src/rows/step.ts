@@ -104,7 +104,7 @@ export type Step = { readonly at: Span } & (
   /** `rep across` without a mark: the body is found by what comes out. */
   | { readonly kind: 'repeatAll'; readonly body: readonly Step[]; readonly times: Times }
   | { readonly kind: 'sequence'; readonly body: readonly Step[] }
-  /** A comma list that ends in a place: the last item only, or the whole list in one place. */
+  /** A comma list that ends in a place: the last item goes there, or the whole list; the likelier first. */
   | { readonly kind: 'either'; readonly options: readonly (readonly Step[])[]; readonly about: string }
   /** A shaping phrase that reads differently by size. */
   | { readonly kind: 'bySize'; readonly options: PerSize<readonly Step[]> }

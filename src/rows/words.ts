@@ -88,10 +88,11 @@ function fromLetters(common: Common, sizes: number): Word {
 }
 
 function fromLexeme(groups: Record<string, string | undefined>, common: Common, sizes: number): Word {
-  if (groups['ordinal'] !== undefined) return numberWord(common, Number.parseInt(common.text, 10), true, sizes)
-  if (groups['number'] !== undefined) return numberWord(common, Number(common.text), false, sizes)
-  if (groups['word'] !== undefined) return fromLetters(common, sizes)
-  const mark = groups['escaped'] ?? common.text
+  const { ordinal, number, word, escaped } = groups
+  if (ordinal !== undefined) return numberWord(common, Number.parseInt(common.text, 10), true, sizes)
+  if (number !== undefined) return numberWord(common, Number(common.text), false, sizes)
+  if (word !== undefined) return fromLetters(common, sizes)
+  const mark = escaped ?? common.text
   const text = plainForms[mark] ?? mark
   return { ...common, text, kind: /^\p{L}/u.test(text) ? 'word' : 'mark' }
 }
@@ -103,7 +104,8 @@ function cut(text: string, start: number, gluedFirst: boolean, sizes: number): W
   let glued = gluedFirst
   for (let match = lexeme.exec(text); match !== null; match = lexeme.exec(text)) {
     const groups = match.groups ?? {}
-    if (groups['blank'] !== undefined) {
+    const { blank } = groups
+    if (blank !== undefined) {
       glued = false
       continue
     }

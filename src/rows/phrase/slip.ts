@@ -1,7 +1,7 @@
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
-import type { Step } from '../step.ts'
+import type { Step, Where } from '../step.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
 
@@ -31,8 +31,14 @@ export const slipPhrase: Phrase = {
     if (closes) return [{ kind: 'join', at }]
     const count = after ?? one(reader)
     if (places.length === 0) return [{ kind: 'slip', where: { kind: 'next', count, of: anyStitch }, at }]
-    return places.map((where) => ({ kind: 'slip', where, at }))
+    return places.map((where) => ({ kind: 'slip', where: arriving(reader, where), at }))
   },
+}
+
+/** `sl st to corner sp` ends in the space, it does not stop before it. */
+function arriving(reader: Reader, where: Where): Where {
+  if (where.kind !== 'each' || where.until.kind !== 'reaching') return where
+  return { kind: 'next', count: one(reader), of: where.until.of }
 }
 
 /** `join with sc in any st`: the first stitch of a row, not a closing one. */
