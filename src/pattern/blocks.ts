@@ -12,12 +12,13 @@ interface Building {
   readonly printing: Printing
   readonly ledger: Ledger
   readonly slugger: GithubSlugger
-  readonly only: readonly number[] | null
+  /** Whether a passage for some sizes stands around, which says so itself. */
+  readonly forSome: boolean
 }
 
 /** The text of a pattern in our own nodes: rows as rows, all else as the designer's prose. */
 export function buildBlocks(ledger: Ledger, printing: Printing): Block[] {
-  const building: Building = { printing, ledger, slugger: new GithubSlugger(), only: null }
+  const building: Building = { printing, ledger, slugger: new GithubSlugger(), forSome: false }
   return bodyNodes(printing.draft).flatMap((node) => block(node, building))
 }
 
@@ -69,7 +70,7 @@ function rowsWithin(at: Span, ledger: Ledger): WrittenRow[] {
   return ledger.written.filter((row) => row.at.start >= at.start && row.at.end <= at.end)
 }
 
-function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, only }: Building): RowBlock {
+function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, forSome }: Building): RowBlock {
   const show = (at: Span | null) => (at === null ? [] : sourceInlines(at, [node], row.lists, printing))
   const entry = ledger.rows[row.entries[0]]
   const name = `${entry?.piece ?? ''} ${entry?.label ?? 'row'}`.trim()
@@ -80,8 +81,17 @@ function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, onl
     steps: show(row.steps),
     stated: show(row.stated),
     entries: row.entries,
-    only,
+    only: forSome ? null : sizesThatWork(row, ledger),
   }
+}
+
+/** Sizes for which a row stands, where it does not stand for all: `Sizes S and M only`, or a range that is empty for some. */
+function sizesThatWork({ entries: [first, end] }: WrittenRow, { rows }: Ledger): readonly number[] | null {
+  const entries = rows.slice(first, end).filter((row) => row.status === 'worked')
+  const sizes = (entries[0]?.total ?? []).flatMap((_, size) =>
+    entries.some(({ total }) => total[size] !== null) ? [size] : [],
+  )
+  return entries.length === 0 || sizes.length === entries[0]?.total.length ? null : sizes
 }
 
 /** A list whose items are rows is not a list to the reader: the rows stand on their own. */
@@ -112,7 +122,7 @@ function directive(node: Extract<RootContent, { type: 'containerDirective' }>, b
   if (isOnlySizes(node)) {
     const sizes = sizesOf(building.printing.draft, node).value
     return [
-      { type: 'only', sizes, children: node.children.flatMap((child) => block(child, { ...building, only: sizes })) },
+      { type: 'only', sizes, children: node.children.flatMap((child) => block(child, { ...building, forSome: true })) },
     ]
   }
   const fence = (text: string): Block => ({ type: 'paragraph', children: [{ type: 'text', text }] })

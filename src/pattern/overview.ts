@@ -46,7 +46,9 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
 }
 
 function measureLine(label: string, segments: readonly Segment[], { draft, value }: OverviewParts): MeasureLine {
-  return { label, value: value(segments), cells: cellsOf(segments, draft.facts.facts.sizes.length) }
+  // Alone in a cell, the second system stands in round brackets, as it does for one size.
+  const cells = cellsOf(segments, draft.facts.facts.sizes.length).map((cell) => cell.replace(/\[(.*)\]/, '($1)'))
+  return { label, value: value(segments), cells }
 }
 
 function fitsLines(parts: OverviewParts): MeasureLine[] {
