@@ -218,7 +218,7 @@ function reference(reader: Reader): Content | null {
   const until = attempt(reader, extent)
   passEnding(reader)
   take(reader, '.')
-  attempt(reader, (inner) => (take(inner, 'fasten') ? (passClause(inner), true) : null))
+  if (take(reader, 'fasten')) passClause(reader)
   return passEnd(reader) ? { kind: 'reference', rows, extent: until, at } : null
 }
 

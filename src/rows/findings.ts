@@ -27,9 +27,10 @@ export function stopFinding(
   row: string,
   sizes: readonly number[],
   words: (at: Span) => string,
+  related: readonly Related[],
 ): Diagnostic {
   const { at } = stop
-  const extra = { sizes }
+  const extra = { sizes, related }
   switch (stop.why) {
     case 'too few':
       return diagnose('too-few-stitches', at, { row, words: words(at), wanted: stop.wanted, there: stop.there }, extra)
@@ -63,6 +64,7 @@ export function stopFindings(
   worked: readonly (Worked | null)[],
   row: string,
   words: (at: Span) => string,
+  related: readonly Related[],
 ): readonly Diagnostic[] {
   const groups: { stop: Stop; sizes: number[] }[] = []
   worked.forEach((result, size) => {
@@ -72,7 +74,7 @@ export function stopFindings(
     if (group === undefined) groups.push({ stop, sizes: [size] })
     else group.sizes.push(size)
   })
-  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words))
+  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words, related))
 }
 
 /** Whether a repeat to the end has left something over. */
@@ -146,12 +148,11 @@ export function mismatchFinding(
   at: Span,
   left: number,
   names: readonly string[],
-  related: readonly Related[],
 ): Diagnostic | null {
   const [first] = mismatches
   if (first === undefined) return null
   const sizes = mismatches.map((each) => each.size)
   const shown = names.length > 1 ? ` for ${names[first.size] ?? ''}` : ''
   const details = { row, kinds: first.kinds, stated: first.stated + shown, worked: first.worked, left }
-  return diagnose('count-mismatch', at, details, { sizes, related })
+  return diagnose('count-mismatch', at, details, { sizes })
 }

@@ -113,11 +113,11 @@ function isStated(job: RowJob): boolean {
 }
 
 /** Single departures from the first reading, then pairs of them. */
-function* departures(met: ReadonlyMap<string, number>, stated: boolean): Generator<Choices> {
+function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Generator<Choices> {
   const single: [string, number][] = []
   for (const [key, options] of met) {
-    // Taking nouns loosely needs the stated count as a witness.
-    if (key === 'nouns' && !stated) continue
+    // Taking nouns loosely needs a witness: the stated count, or that there is no such place at all.
+    if (key === 'nouns' && !witnessed) continue
     for (let option = 1; option < Math.min(options, 9); option += 1) single.push([key, option])
   }
   for (const choice of single) yield new Map([choice])
@@ -135,7 +135,8 @@ export function bestReading(job: RowJob): Reading {
   const first = readingWith(job, new Map(), uniform)
   if (comesOut(first) || first.met.size === 0) return first
   let tried = 0
-  for (const choices of departures(first.met, isStated(job))) {
+  const misnamed = first.worked.some((result) => result?.stop?.why === 'no such place')
+  for (const choices of departures(first.met, isStated(job) || misnamed)) {
     const reading = readingWith(job, choices, uniform)
     if (comesOut(reading)) return reading
     tried += 1

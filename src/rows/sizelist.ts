@@ -31,6 +31,8 @@ const isNumber = (word: Word | undefined): word is NumberWord =>
 
 const isNothing = (word: Word | undefined): boolean => word !== undefined && /^(?:[-–]|none)$/.test(word.text)
 
+const isChain = (word: Word | undefined): boolean => /^(?:chs?|chains?)$/.test(word?.text ?? '')
+
 /** `(72, 84)` `[72:84]` `(72-84)`: a bracket that holds only numbers; dashes hold a place. */
 function bracket(words: readonly Word[], open: number): { end: number; entries: Word[] } | null {
   const closer = closers[words[open]?.text ?? '']
@@ -56,11 +58,12 @@ function afterNumber(words: readonly Word[], first: number, sizes: number): Foun
     const group = bracket(words, end)
     if (group === null) break
     // `3 (12, 14, 16)`: the bracket is a list by itself, the number before it is not part of it.
-    if (entries.length === 1 && sizes > 1 && group.entries.length === sizes) return null
+    if (entries.length === 1 && sizes > 1 && group.entries.length === sizes && !isChain(words[first - 1])) return null
     entries.push(...group.entries)
     end = group.end
     if (entries.length >= sizes) break
-    if (isNumber(words[end]) && group.entries.length === 1 && bracket(words, end + 1) !== null) {
+    const closes = entries.length + 1 === sizes || bracket(words, end + 1) !== null
+    if (isNumber(words[end]) && group.entries.length === 1 && closes) {
       entries.push(...words.slice(end, end + 1))
       end += 1
     }
@@ -105,7 +108,7 @@ function listAt(words: readonly Word[], at: number, sizes: number): Found | null
 function isSurelySizes(found: Found, words: readonly Word[]): boolean {
   if (found.bracketed) return true
   if (found.entries.length > 2) return true
-  if (/^(?:chs?|chains?)$/.test(words[found.first - 1]?.text ?? '')) return true
+  if (isChain(words[found.first - 1])) return true
   // `sc in last 3 (18)`: the bracket is the count of the row.
   const after = words[found.end]
   return after !== undefined && after.text !== '.'

@@ -180,10 +180,17 @@ function bracketed(words: readonly Word[], vocabulary: Vocabulary): WithoutState
 }
 
 /** `(60, 72, 84)`: a size list that brought its brackets. */
-function listAlone(words: readonly Word[]): WithoutStated | null {
+function listAlone(words: readonly Word[], vocabulary: Vocabulary): WithoutStated | null {
   const last = lastIndex(words)
   const word = words[last]
   if (word?.kind !== 'number' || !word.bracketed || last === 0) return null
+  // `ch (66, 72, 78)`: the list belongs to the step before it.
+  const before = words[last - 1]?.text ?? ''
+  if (
+    /^(?:chs?|chains?|next|sk|skip|miss|first|last|x|of|for)$/.test(before) ||
+    vocabulary.dictionary.stitches.has(before)
+  )
+    return null
   return without(words, last, words.length, [{ shown: 'total', tally: null, count: word.count }])
 }
 
@@ -214,5 +221,9 @@ function afterMark(words: readonly Word[], vocabulary: Vocabulary): WithoutState
  *                                 ^^^^^^^
  */
 export function takeStated(words: readonly Word[], vocabulary: Vocabulary): WithoutStated {
-  return bracketed(words, vocabulary) ?? listAlone(words) ?? afterMark(words, vocabulary) ?? { words, stated: null }
+  return (
+    bracketed(words, vocabulary) ??
+    listAlone(words, vocabulary) ??
+    afterMark(words, vocabulary) ?? { words, stated: null }
+  )
 }

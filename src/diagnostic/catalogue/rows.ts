@@ -41,7 +41,8 @@ export const rowFindings = {
   }),
   'no-such-place': entry<{ row: string; words: string; wanted: string }>({
     severity: 'error',
-    says: ({ row, words, wanted }) => `${row}: “${words}” goes into ${wanted}, but there is no such place left in the row below.`,
+    says: ({ row, words, wanted }) =>
+      `${row}: “${words}” goes into ${wanted}, but there is no such place left in the row below.`,
   }),
   'nothing-below': entry<{ row: string }>({
     severity: 'error',
@@ -50,7 +51,8 @@ export const rowFindings = {
   }),
   'repeat-goes-nowhere': entry<{ row: string }>({
     severity: 'error',
-    says: ({ row }) => `${row}: the repeat to the end would never end, because one pass of it uses no stitch of the row below.`,
+    says: ({ row }) =>
+      `${row}: the repeat to the end would never end, because one pass of it uses no stitch of the row below.`,
     hint: () => 'Say how many times it is worked.',
   }),
   'row-too-long': entry<{ row: string; most: number }>({
@@ -99,7 +101,8 @@ export const rowFindings = {
   }),
   'row-gauge-missing': entry<{ row: string }>({
     severity: 'warning',
-    says: ({ row }) => `${row} is worked to a length, but the swatch gives no row gauge; one repeat of it has been worked.`,
+    says: ({ row }) =>
+      `${row} is worked to a length, but the swatch gives no row gauge; one repeat of it has been worked.`,
     hint: () => 'Add `rows: … per 10 cm` to the swatch.',
   }),
   'range-too-long': entry<{ most: number }>({

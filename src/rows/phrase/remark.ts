@@ -57,18 +57,20 @@ export function isRemark(reader: Reader, end: number): boolean {
   return true
 }
 
-/** A sentence without a stitch, a number or a place: a tip, not a step. */
+const placeWords = /^(?:sts?|stitch|stitches|each|every|next|sps?|spaces?|loops?|lps?|corner|across)$/
+
+/** A later sentence without a stitch, a number or a place: a tip, not a step. */
 export const tipPhrase: Phrase = {
   name: 'tip',
   opens: (reader) => {
-    const before = reader.words[reader.at - 1]?.text
-    return peek(reader)?.kind === 'word' && (before === undefined || before === '.')
+    return peek(reader)?.kind === 'word' && reader.words[reader.at - 1]?.text === '.'
   },
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     let end = reader.at
     while (end < reader.end && reader.words[end]?.text !== '.') end += 1
-    if (!isRemark(reader, end)) return null
+    const names = reader.words.slice(from, end).some((word) => placeWords.test(word.text))
+    if (names || !isRemark(reader, end)) return null
     reader.at = end
     return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
   },

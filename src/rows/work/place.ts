@@ -35,7 +35,7 @@ const chainsToo: Target = [{ kind: 'stitch', said: true }, { kind: 'chain' }]
 /** A target as the chosen freedom has it. */
 export function freely(target: Target, freedom: Freedom): Target {
   if (freedom === 0) return target
-  const nouns = target.every((accept) => accept.kind === 'named' || accept.kind === 'stitch')
+  const nouns = target.every((accept) => /^(?:named|stitch|chain)$/.test(accept.kind))
   if (!nouns) return target
   return freedom === 1 ? anything : chainsToo
 }

@@ -60,6 +60,12 @@ export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
   return { why: 'too few', at, wanted: `${count} ${wantedWords(of)} left`, there }
 }
 
+/** `dc in each dc` where stitches are left, but no dc among them. */
+function nothingMeant(work: Work, of: Target, at: Span): Stop | null {
+  const there = countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, work.end)
+  return there === 0 ? null : { why: 'no such place', at, wanted: wantedWords(of) }
+}
+
 function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlace: InPlace): Stop | null {
   const end = extentEnd(work, where.until, at)
   if (typeof end !== 'number') return end
@@ -71,7 +77,12 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
   let stop: Stop | null = null
-  while (stop === null && advance(work, of)) stop = inPlace()
+  let done = 0
+  while (stop === null && advance(work, of)) {
+    done += 1
+    stop = inPlace()
+  }
+  if (done === 0 && stop === null && where.until.kind === 'end') stop = nothingMeant(work, where.of, at)
   work.end = outer
   // What lies before the end and is not meant has been passed over by name.
   if (stop === null) {
@@ -133,7 +144,7 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
 
 function samePlace(work: Work, start: boolean, at: Span, inPlace: InPlace): Stop | null {
   if (work.below?.ring === true && work.below.places.length === 0) return inPlace()
-  if (start) {
+  if (start && work.last >= 0) {
     if (work.below === null || work.below.places.length === 0) return { why: 'nothing there', at }
     return inPlace()
   }

@@ -1,0 +1,76 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { Fabric } from './attempt.ts'
+import { nothing } from './attempt.ts'
+import type { ReadRow } from './cut.ts'
+import type { Step } from './step.ts'
+
+/** A piece in the making, size by size. */
+export interface Piece {
+  readonly name: string
+  readonly fabrics: Fabric[]
+  /** Sizes that can't go on. */
+  readonly broken: boolean[]
+  readonly steps: Map<number, readonly Step[]>[]
+  /** Number of the last row, 0 before the first. */
+  readonly last: number[]
+  readonly rows: number[]
+  readonly labels: Set<string>
+  /** Numbering restarts with each name: `Row`, `Heel row`. */
+  readonly lastByName: Map<string, number>
+  /** By how much the row below missed its stated count: the same miss is not told twice. */
+  missed: ReadonlyMap<number, number>
+  missedAt: Span | null
+}
+
+export function newPiece(name: string, sizes: number): Piece {
+  return {
+    name,
+    fabrics: new Array<Fabric>(sizes).fill(nothing),
+    broken: new Array<boolean>(sizes).fill(false),
+    steps: Array.from({ length: sizes }, () => new Map()),
+    last: new Array<number>(sizes).fill(0),
+    rows: new Array<number>(sizes).fill(0),
+    labels: new Set(),
+    lastByName: new Map(),
+    missed: new Map(),
+    missedAt: null,
+  }
+}
+
+const starters = new Set<Step['kind']>(['join', 'ring', 'turn', 'remark', 'fastenOff'])
+
+/** Whether a row begins a piece: a foundation, a ring, foundation stitches. */
+function startsPiece(row: ReadRow): boolean {
+  if (row.content?.kind !== 'steps') return false
+  const { steps } = row.content
+  const at = steps.findIndex((step) => step.kind !== 'remark')
+  const first = steps[at]
+  if (first?.kind === 'ring') return true
+  if (first?.kind === 'work') {
+    if (first.parts.some((part) => part.kind === 'stitch' && part.stitch.style === 'foundation'))
+      return row.opensSection
+    return first.where.kind === 'ring' && row.opensSection
+  }
+  if (first?.kind !== 'chain') return false
+  const rest = steps.slice(at + 1)
+  if (rest.every((step) => starters.has(step.kind))) return true
+  const [next] = rest.filter((step) => !(step.kind === 'remark' || step.kind === 'turn'))
+  if (next?.kind === 'ring' || next?.kind === 'join') return true
+  return row.opensSection && next !== undefined && 'where' in next && next.where.kind === 'fromHook'
+}
+
+/**
+ * The piece that a row belongs to: a new one when it begins with a foundation or a ring; under a new
+ * heading without one, the fabric so far goes on under the new name.
+ */
+export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Piece {
+  if (current === null || startsPiece(row)) {
+    const piece = newPiece(row.piece, sizes)
+    // A second part under the same heading shares its labels: `Row 1` twice is worth a word.
+    if (current?.name === row.piece) for (const label of current.labels) piece.labels.add(label)
+    return piece
+  }
+  if (current.name === row.piece) return current
+  const { fabrics, broken, rows } = current
+  return { ...newPiece(row.piece, sizes), fabrics, broken, rows }
+}

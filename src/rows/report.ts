@@ -1,0 +1,149 @@
+import type { Diagnostic, Related, Span } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import { sizesWhere } from './count.ts'
+import type { ReadRow } from './cut.ts'
+import type { EntryWork } from './entry-row.ts'
+import { labelFor } from './entry-row.ts'
+import type { Mismatch } from './findings.ts'
+import { isEndless, leftFindings, mismatchFinding, mismatchOf, rowName, stopFindings } from './findings.ts'
+import { labelText, longestRange } from './label.ts'
+import type { Piece } from './piece.ts'
+import type { Entry, Plan } from './plan.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+
+/** What a report needs beside the row itself. */
+export interface Reporting {
+  readonly sizes: readonly string[]
+  readonly dictionary: Dictionary
+  /** The draft's own words at a place. */
+  readonly words: (at: Span) => string
+}
+
+function mismatches(work: EntryWork): readonly Mismatch[] {
+  const { row, worked, checked, dictionary } = work
+  const { stated } = row
+  if (stated === null) return []
+  const found: Mismatch[] = []
+  worked.forEach((result, size) => {
+    // A repeat that does not come out is told as such, once.
+    if (result === null || result.stop !== null || !checked(size) || isEndless(result)) return
+    const miss = mismatchOf(stated, result, size, dictionary)
+    if (miss !== null) found.push(miss)
+  })
+  return found
+}
+
+function missedBelow(piece: Piece): readonly Related[] {
+  return piece.missedAt === null
+    ? []
+    : [{ at: piece.missedAt, note: 'The row below does not make the count that it states.' }]
+}
+
+function countFindings(
+  reporting: Reporting,
+  piece: Piece,
+  work: EntryWork,
+  misses: readonly Mismatch[],
+): readonly Diagnostic[] {
+  const { row, worked, entry } = work
+  if (row.stated === null) return []
+  const { at, items } = row.stated
+  const name = rowName(labelFor(row, entry.number))
+  // The row below missed by as much: that has been told.
+  const fresh = misses.filter((miss) => piece.missed.get(miss.size) !== miss.by)
+  const left = worked[fresh[0]?.size ?? -1]?.left ?? 0
+  const finding = mismatchFinding(fresh, name, at, left, reporting.sizes)
+  const unknown = items.find((item) => item.tally === 'unknown')
+  const unread = unknown === undefined ? null : diagnose('count-unread', at, { row: name, noun: unknown.shown })
+  return [finding, unread].filter((each) => each !== null)
+}
+
+/** All that is wrong with an entry that has been worked. Keeps in mind by how much its count was missed. */
+export function entryFindings(reporting: Reporting, piece: Piece, work: EntryWork): readonly Diagnostic[] {
+  const { row, worked, entry } = work
+  const name = rowName(labelFor(row, entry.number))
+  const misses = mismatches(work)
+  const missing = new Set(misses.map((miss) => miss.size))
+  const found = [
+    ...stopFindings(worked, name, reporting.words, missedBelow(piece)),
+    ...countFindings(reporting, piece, work, misses),
+    ...leftFindings(worked, name, row.steps, (size) => missing.has(size)),
+  ]
+  if (row.stated !== null) {
+    piece.missed = new Map(misses.map((miss) => [miss.size, miss.by]))
+    piece.missedAt = misses.length > 0 ? row.stated.at : null
+  }
+  return found
+}
+
+/** A row that could not be read. */
+export function unreadFinding(reporting: Reporting, row: ReadRow, name: string): Diagnostic | null {
+  if (row.broken || row.unread === null) return null
+  const { at, words, expected, mark } = row.unread
+  if (mark !== null) return diagnose('repeat-without-mark', at, { row: name, mark })
+  const { foreign, terms } = reporting.dictionary
+  const own = foreign.get(words.split(' ').find((word) => foreign.has(word)) ?? '')
+  const other = terms === 'us' ? 'UK' : 'US'
+  const instead = own === undefined ? null : `This looks like ${other} terms; in the draft’s terms it is “${own}”.`
+  return diagnose('row-unread', at, { row: name, words: reporting.words(at) || words, expected, instead })
+}
+
+/** What keeps a row from being laid out; null when nothing does. */
+export function planFinding(row: ReadRow, plan: Plan): Diagnostic | null {
+  const name = rowName(labelFor(row, plan.entries[0]?.number ?? null))
+  switch (plan.trouble?.kind) {
+    case undefined:
+      return null
+    case 'unknown row':
+      return diagnose('unknown-row-reference', row.steps, { row: name, number: plan.trouble.number })
+    case 'no row gauge':
+      return diagnose('row-gauge-missing', row.steps, { row: name })
+    case 'too long':
+      return diagnose('range-too-long', row.at, { most: longestRange })
+  }
+}
+
+function labelTwice(piece: Piece, row: ReadRow, entries: readonly Entry[]): Diagnostic | null {
+  const { label } = row
+  if (label === null) return null
+  for (const entry of entries) {
+    const text = labelText(label, entry.number)
+    const key = `${text} ${row.only?.join(',') ?? ''}`
+    if (text !== null && piece.labels.has(key))
+      return diagnose('row-label-twice', label.at, { row: text, piece: row.piece })
+    piece.labels.add(key)
+  }
+  return null
+}
+
+/** The number a size would expect next under this name; null when the row has it or the size skips the row. */
+function expected(piece: Piece, row: ReadRow, first: Entry | undefined, size: number): number | null {
+  const number = first?.number?.[size] ?? null
+  const last = piece.lastByName.get(`${row.label?.name ?? ''} ${size}`) ?? 0
+  const skips = row.only !== null && !row.only.includes(size)
+  return number === null || last === 0 || skips || number <= last + 1 ? null : last + 1
+}
+
+/** Labels that stand twice, and numbers that skip. */
+export function labelFindings(
+  piece: Piece,
+  row: ReadRow,
+  entries: readonly Entry[],
+  sizes: number,
+): readonly Diagnostic[] {
+  const { label } = row
+  if (label === null || label.numbers.kind !== 'list') return []
+  const [first] = entries
+  const gaps = sizesWhere(sizes, (size) => expected(piece, row, first, size) !== null)
+  const next = expected(piece, row, first, gaps[0] ?? -1)
+  const twice = labelTwice(piece, row, entries)
+  for (const entry of entries) {
+    entry.number?.forEach((number, size) => {
+      if (number !== null) piece.lastByName.set(`${label.name} ${size}`, number)
+    })
+  }
+  if (twice !== null) return [twice]
+  if (next === null || first === undefined) return []
+  const details = { row: labelText(label, first.number) ?? '', expected: next }
+  return [diagnose('row-number-gap', label.at, details, { sizes: gaps.length === sizes ? [] : gaps })]
+}

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest'
+import { work } from './draft.ts'
+
+/** Works one row on `stitches` single crochet, flat; null when the reader stops. */
+function on(stitches: number, row: string): number | null {
+  const draft = work(
+    `## A\nFoundation: Ch ${stitches + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: ${row}`,
+  )
+  const last = draft.ledger.rows.at(-1)
+  return last?.status === 'worked' && last.left[0] === 0 ? (last.total[0] ?? null) : null
+}
+
+/** Works one round on a joined round of `stitches` double crochet. */
+function around(stitches: number, row: string): number | null {
+  const draft = work(
+    `## A\nCh 4, join.\nRnd 1: Ch 3 (counts as dc), ${stitches - 1} dc in ring, join with sl st in top of ch-3.\nRnd 2: ${row}`,
+  )
+  const last = draft.ledger.rows.at(-1)
+  return last?.status === 'worked' && last.left[0] === 0 ? (last.total[0] ?? null) : null
+}
+
+describe('one instruction over the whole row', () => {
+  it.each([
+    ['Sc in each st across.', 20],
+    ['sc in every stitch to end', 20],
+    ['Ch 1, sc across, turn.', 20],
+    ['Single crochet in each stitch across.', 20],
+    ['Work 1 sc into each st.', 20],
+    ['sc each st across', 20],
+    ['2 sc in each st across', 40],
+    ['Ch 1, turn. Sc in same st and in each st across.', 20],
+    ['Ch 1, sc in first st and in each rem st.', 20],
+    ['Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st.', 22],
+    ['Ch 1, inc in first st, sc to last st, inc in last st.', 22],
+    ['Sc in each st until 3 sts remain, sc3tog.', 18],
+    ['Sc in each st to within 2 sts of end, sc2tog.', 19],
+    ['Sc in each st across to last 4 sts, leave rem 4 sts unworked.', null],
+  ])('%s', (row, made) => {
+    expect(on(20, row)).toBe(made)
+  })
+})
+
+describe('places', () => {
+  it.each([
+    ['Sc in next 20 sts.', 20],
+    ['Sc in each of next 20 sts.', 20],
+    ['Sc 20.', 20],
+    ['sc20', 20],
+    ['20 sc', 20],
+    ['Sc in next st, sc in next 18 sts, sc in last st.', 20],
+    ['Sc in first 10 sts, sc in last 10 sts.', 20],
+    ['5 sc in next st, sk 19 sts', 5],
+    ['Sc in next 10 sts, miss 9, sc in next st', 11],
+    ['Skip first st, sc in each st across', 19],
+    ['3 sc in next st, sc in same st, sc in next 19 sts', 23],
+    ['Sc in next 5 sts, (sc, ch 2, sc) in next st, sc in next 14 sts', 21],
+    ['Sc in next 5 sts, [sc, ch 2, sc] in next st, sc in next 14 sts', 21],
+    ['Sc in next 5 sts; sc, ch 2, sc all in next st; sc in next 14 sts', 21],
+    ['Sc in BLO of each st across', 20],
+    ['In back loops only, sc in each st across', 20],
+    ['Working in front loop only, sc in each st', 20],
+    ['Sc in next 30 sts', null],
+    ['Sc in next 19 sts', null],
+    ['Sc in next wibble', null],
+  ])('%s', (row, made) => {
+    expect(on(20, row)).toBe(made)
+  })
+})
+
+describe('increases and decreases by their names', () => {
+  it.each([
+    ['inc x 20', 40],
+    ['20 inc', 40],
+    ['inc in each st across', 40],
+    ['(sc, inc) x 10', 30],
+    ['*sc, inc* across', 30],
+    ['10 dec', 10],
+    ['dec x 10', 10],
+    ['dec across', 10],
+    ['sc2tog across', 10],
+    ['sc2tog over next 20 sts', 10],
+    ['sc3tog over first 3 sts, sc in next 14 sts, sc3tog over last 3 sts', 16],
+    ['sc next 2 sts tog, sc in each st across', 19],
+    ['sc2tog, sc in next 16 sts, sc2tog', 18],
+    ['Sc2tog twice, sc in next 16 sts', 18],
+    ['invdec 10 times', 10],
+    ['sc3tog across', null],
+    ['11 dec', null],
+    ['inc 5 evenly', 25],
+    ['Sc across, inc 4 sts evenly spaced.', 24],
+    ['dec 6 evenly across row', 14],
+    ['Sc across, dec 1 st at each end.', 18],
+    ['Inc 1 st at each end of row.', 22],
+  ])('%s', (row, made) => {
+    expect(on(20, row)).toBe(made)
+  })
+})
+
+describe('repeats', () => {
+  it.each([
+    ['*sc in next 3 sts, 2 sc in next st; rep from * across', 25],
+    ['*sc in next 3 sts, 2 sc in next st; rep from * 4 more times', 25],
+    ['*sc in next 3 sts, 2 sc in next st; repeat from * four times more', 25],
+    // 16.1: strictly one more, but five is what comes out.
+    ['*sc in next 3 sts, 2 sc in next st; rep from * 5 times', 25],
+    ['*sc in next 3 sts, 2 sc in next st; rep from * 4 times', 25],
+    ['*3 sc, inc* x 5', 25],
+    ['*3 sc, inc* 5 times', 25],
+    ['*3 sc, inc*; rep from * to * 4 more times', 25],
+    ['(3 sc, inc) 5 times', 25],
+    ['(3 sc, inc) * 5', 25],
+    ['[3 sc, inc] x5', 25],
+    ['{3 sc, inc} 5x', 25],
+    ['< 3 sc, inc > 5', 25],
+    ['(3 sc, inc) a total of 5 times', 25],
+    ['(3 sc, inc) across', 25],
+    ['(3 sc, inc) 4 times, sc in last 4 sts', 24],
+    ['(3 sc, inc) to last 4 sts, sc in last 4 sts', 24],
+    ['*3 sc, inc; rep from * to last 4 sts, 4 sc', 24],
+    ['*3 sc, inc; rep from * to last 3 sts, 3 sc', null],
+    ['*sc in next st, (ch 1, sk 1, sc in next st) 2 times; rep from * across', 12],
+    ['**Sc in next 2 sts, *ch 1, sk 1; rep from * once more, sc in next st; rep from ** 3 more times', 12],
+    ['sc in next st, *ch 1, sk 1, sc in next st; rep from * to last st, sc in last st', 11],
+    ['sc in next st, *sc in next 3 sts, ** ch 1, sk 1; rep from * 4 more times, ending last rep at **', 16],
+    ['sc, *ch 1, sk 2, sc* 6 times, sc in last st', 8],
+    ['sc in next 3 sts, 2 sc in next st, repeat across', 25],
+    ['*sc in next 3 sts; rep from * across', null],
+    ['sc in next st; rep from * across', null],
+  ])('%s', (row, made) => {
+    expect(on(20, row)).toBe(made)
+  })
+})
+
+describe('rounds', () => {
+  it.each([
+    ['Ch 3, dc in each st around, join.', 12],
+    ['Ch 3, dc in same st, 2 dc in each dc around, join with sl st to top of beg ch-3.', 24],
+    ['Ch 1, sc in same st as join, sc in each st around, sl st in first sc to join.', 12],
+    ['Ch 1, sc in each st around, sl st in first sc.', 12],
+    ['Ch 3, 2 dc in next st, *dc in next st, 2 dc in next st; rep from * around, join to 3rd ch of beg ch-3.', 18],
+    ['Ch 4 (counts as dc and ch-1), *dc in next dc, ch 1; rep from * around, join in 3rd ch of beg ch-4.', 12],
+    ['Ch 1, *sc in next st, ch 3, sk 1; rep from * around, join.', 6],
+    ['Sl st in next st, ch 1, sc in same st, sc in each st around, join.', 12],
+    ['Join yarn with sl st in any st, ch 1, sc in each st around, join.', 12],
+    ['With B, ch 1, sc in each st around, join. Fasten off B.', 12],
+    ['Turn, ch 1, sc in each st around, join.', 12],
+    ['Ch 3, fpdc around next dc, *dc in next dc, fpdc around next dc; rep from * around, join.', 12],
+  ])('%s', (row, made) => {
+    expect(around(12, row)).toBe(made)
+  })
+})
+
+describe('words that make nothing', () => {
+  it.each([
+    'Sc in each st across, changing to B in last st.',
+    'Sc in each st across. Place marker in last st.',
+    'Sc in each st across (be careful at the corners). Turn.',
+    'With A, sc in each st across, do not turn.',
+    'Sc in each st across. Mind the edges as you go. Turn.',
+    'RS facing, sc in each st across. Cut yarn.',
+    'Sc in next 10 sts, pm, sc in next 10 sts.',
+  ])('%s', (row) => {
+    expect(on(20, row)).toBe(20)
+  })
+
+  it.each(['Frobnicate in each st across.', 'Sc in each st widdershins.', 'Weave the ends.'])('but not “%s”', (row) => {
+    expect(on(20, row)).not.toBe(20)
+  })
+})

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest'
+import { findRow } from '../../src/rows/index.ts'
+import { row, work } from './draft.ts'
+
+const start = '## A\nFoundation: Ch 21.\n'
+const plain = 'Sc in each ch across.'
+
+function labels(label: string, sizes: readonly string[] = ['One']): readonly (string | null)[] {
+  return work(`${start}${label} ${plain}`, { sizes })
+    .ledger.rows.slice(1)
+    .map((each) => each.label)
+}
+
+describe('row labels', () => {
+  it.each([
+    ['Row 7:', ['Row 7']],
+    ['Row 7.', ['Row 7']],
+    ['Row 7 -', ['Row 7']],
+    ['Row 7 –', ['Row 7']],
+    ['ROW 7:', ['Row 7']],
+    ['Row 7', ['Row 7']],
+    ['**Row 7:**', ['Row 7']],
+    ['**Row 7**:', ['Row 7']],
+    ['Row 7 (RS):', ['Row 7']],
+    ['**Row 7 (WS):**', ['Row 7']],
+    ['(WS) Row 8:', ['Row 8']],
+    ['Rnd 7:', ['Rnd 7']],
+    ['Rnd. 07.', ['Rnd 7']],
+    ['RND7:', ['Rnd 7']],
+    ['Round 7.', ['Round 7']],
+    ['R7:', ['R7']],
+    ['7:', ['7']],
+    ['7)', ['7']],
+    ['1st row:', ['Row 1']],
+    ['4th round:', ['Round 4']],
+    ['3rd Rnd -', ['Rnd 3']],
+    ['4 row:', ['Row 4']],
+    ['Rows 5–8:', ['Row 5', 'Row 6', 'Row 7', 'Row 8']],
+    ['Rnds 5 to 7:', ['Rnd 5', 'Rnd 6', 'Rnd 7']],
+    ['Rows 8 & 9:', ['Row 8', 'Row 9']],
+    ['Rows 2, 4 and 6:', ['Row 2', 'Row 4', 'Row 6']],
+    ['R7-9:', ['R7', 'R8', 'R9']],
+    ['9-10 row:', ['Row 9', 'Row 10']],
+    ['2nd and 3rd rows:', ['Row 2', 'Row 3']],
+    ['Next row:', ['Next row']],
+    ['Next 3 rows:', ['Next row', 'Next row', 'Next row']],
+    ['Set-up row:', ['Set-up row']],
+    ['Edging rnd 1:', ['Edging rnd 1']],
+    ['Heel row 2:', ['Heel row 2']],
+  ])('%s', (label, expected) => {
+    expect(labels(label)).toEqual(expected)
+  })
+
+  it('takes ranges that end by size', () => {
+    const draft = work(`${start}Rows 2–4 (5, 6): ${plain}`, { sizes: ['S', 'M', 'L'] })
+    expect(draft.ledger.rows.slice(1).map((each) => [each.label, ...each.total])).toEqual([
+      ['Row 2', 21, 21, 21],
+      ['Row 3', 21, 21, 21],
+      ['Row 4', 21, 21, 21],
+      ['Row 5', null, 21, 21],
+      ['Row 6', null, null, 21],
+    ])
+  })
+
+  it('keeps the side beside the label', () => {
+    expect(row(work(`${start}Row 2 (WS): ${plain}`), 'Row 2').side).toBe('WS')
+  })
+
+  it('leaves sizes out that a row is not for', () => {
+    const draft = work(`${start}Row 1: ${plain}\nSizes M and L only: Row 2: Sc in each st across.\nRow 3: Sc across.`, {
+      sizes: ['S', 'M', 'L'],
+    })
+    expect(row(draft, 'Row 2').total).toEqual([null, 21, 21])
+    expect(row(draft, 'Row 3').total).toEqual([21, 21, 21])
+    expect(draft.codes).toEqual([])
+  })
+
+  it.each(['Row 3 is the right side of the work.', 'Row gauge matters more here.', 'Next, choose your yarn.'])(
+    'leaves prose alone: %s',
+    (prose) => {
+      const draft = work(`${start}\n${prose}\n`)
+      expect(draft.ledger.rows).toHaveLength(1)
+      expect(draft.codes).toEqual([])
+    },
+  )
+
+  it('finds rows by any spelling of their label', () => {
+    const { ledger } = work(`${start}Rnds 2–4: ${plain}\n\n## B\nCh 11.\nRow 2: Sc across.`)
+    expect(findRow(ledger, 'A', 'round 3')?.label).toBe('Rnd 3')
+    expect(findRow(ledger, 'b', 'Row 2')?.total).toEqual([11])
+    expect(findRow(ledger, null, 'Rnd. 4')?.piece).toBe('A')
+    expect(findRow(ledger, 'A', 'Row 3')).toBeNull()
+  })
+})
+
+describe('passages without a label', () => {
+  it('are rows where they read whole as steps under a heading with rows', () => {
+    const draft = work(
+      `${start}\nRow 1: ${plain}\n\nSc in each st across, turn.\n\nYou can stop here if the scarf is long enough.`,
+    )
+    expect(draft.ledger.rows.map((each) => each.label)).toEqual(['Foundation', 'Row 1', null])
+  })
+
+  it('are prose under any other heading', () => {
+    expect(work('## Finishing\nSc in each st around the edge.\n\nWeave in ends.').ledger.rows).toEqual([])
+  })
+
+  it('hold one row a line', () => {
+    const draft = work('## A\nFoundation: Ch 21.\nRow 1: Sc in each\nch across.\nRow 2: Sc across.')
+    expect(draft.ledger.written.map((each) => draft.text.slice(each.at.start, each.at.end))).toEqual([
+      'Foundation: Ch 21.',
+      'Row 1: Sc in each\nch across.',
+      'Row 2: Sc across.',
+    ])
+  })
+})
