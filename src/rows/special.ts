@@ -130,7 +130,7 @@ function special(definition: Definition, passage: Passage, vocabulary: Vocabular
     if (known !== undefined && steps === null) return { ...known, name, at, meaning }
     return steps === null && !/abbreviation/i.test(name) ? 'unread' : null
   }
-  if (steps === null || steps.length === 0) return 'unread'
+  if (steps === null || steps.every((step) => step.kind === 'remark')) return 'unread'
   return { name, also, makes: makesOf(steps), at, meaning }
 }
 

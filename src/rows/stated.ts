@@ -205,7 +205,9 @@ function afterMark(words: readonly Word[], vocabulary: Vocabulary): WithoutState
     if (/^[([{]$/.test(text)) depth -= 1
     if (depth !== 0 || word?.kind !== 'mark') continue
     const glued = word.glued && words[at + 1]?.glued === true
-    const opens = text === '–' || text === '=' || text === '=>' || text === '.' || (text === '-' && !glued)
+    // `2–3` is a range, `… – 18 sc` a count.
+    const dash = (text === '–' || text === '-') && !glued
+    const opens = dash || text === '=' || text === '=>' || text === '.'
     if (!opens || (text === '.' && at === last)) continue
     const found = readItems(words.slice(at + 1, last + 1), vocabulary)
     if (found !== null) return without(words, text === '.' ? at + 1 : at, words.length, found)

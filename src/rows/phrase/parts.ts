@@ -48,6 +48,8 @@ export function partsOf(steps: readonly Step[]): readonly Part[] | null {
   for (const step of steps) {
     const own = partsOfStep(step)
     if (own === null) return null
+    // Chains that a picot closes are no space of their own.
+    if (own[0]?.kind === 'picot' && parts.at(-1)?.kind === 'chain') parts.pop()
     parts.push(...own)
   }
   return parts

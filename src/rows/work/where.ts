@@ -100,6 +100,11 @@ function withoutTurningChain(work: Work, end: number): number {
   return turning ? end - 1 : end
 }
 
+/** A kind of place, other than plain stitches, that the row below has nowhere. */
+function isNowhere(work: Work, of: Target): boolean {
+  return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
+}
+
 function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlace: InPlace): Stop | null {
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
@@ -108,7 +113,10 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
   for (let used = 0; used < asked; used += 1) {
-    if (!inRing && !advance(work, of)) return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
+    if (!inRing && !advance(work, of)) {
+      if (isNowhere(work, of)) return { why: 'no such place', at, wanted: wantedWords(of) }
+      return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
+    }
     const stop = inPlace()
     if (stop !== null) return stop
   }

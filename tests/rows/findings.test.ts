@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest'
+import { rowFindings } from '../../src/diagnostic/catalogue/rows.ts'
+import { row, work } from './draft.ts'
+
+/** A draft with what is found marked as ‹…›, and the sizes and words of the finding. */
+interface Case {
+  readonly code: keyof typeof rowFindings
+  readonly text: string
+  readonly says: RegExp
+  readonly sizes?: readonly string[]
+  readonly concerns?: readonly number[]
+  readonly hint?: RegExp
+  readonly rowsPer10cm?: null
+}
+
+const twenty = '## A\nFoundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\n'
+
+const cases: readonly Case[] = [
+  {
+    code: 'count-mismatch',
+    text: `${twenty}Row 2: Inc, sc in each st. ‹(20 sc)›`,
+    says: /Row 2 states 20 sc, but its steps make 21 sc/,
+  },
+  {
+    code: 'count-mismatch',
+    text: '## A\nCh 10 (12, 14).\nRow 1: Sc in each ch. ‹(10, 12, 13)›',
+    sizes: ['S', 'M', 'L'],
+    concerns: [2],
+    says: /13 sts for L, but its steps make 14 sts/,
+  },
+  {
+    code: 'repeat-does-not-come-out',
+    text: `${twenty}Row 2: *Sc in next 2 sts, inc; ‹rep from * across›.`,
+    says: /6 whole repeats fit, 2 stitches are left over, and each uses 3 stitches/,
+    hint: /18 or 21/,
+  },
+  {
+    code: 'repeat-does-not-come-out',
+    text: `${twenty}Row 2: ‹(Sc, sc2tog) 7 times›.`,
+    says: /6 whole repeats of the 7 written fit, 2 stitches are left over/,
+    hint: /21/,
+  },
+  {
+    code: 'repeat-does-not-come-out',
+    text: `${twenty}Row 2: *3 sc, inc; ‹rep from * to last 3 sts›, 3 sc.`,
+    says: /4 whole repeats fit, 1 stitch is left over/,
+    hint: /16 or 20/,
+  },
+  {
+    code: 'too-few-stitches',
+    text: `${twenty}Row 2: ‹Sc in next 21 sts›.`,
+    says: /asks for 21 stitches, and only 20 are left/,
+  },
+  { code: 'too-few-stitches', text: `${twenty}Row 2: Sc across, ‹sc in next st›.`, says: /and none is left/ },
+  { code: 'no-such-place', text: `${twenty}Row 2: ‹3 dc in next ch-2 sp›.`, says: /goes into ch-2 spaces/ },
+  {
+    code: 'nothing-below',
+    text: '## A\nRow 1: ‹Sc in each st across›.',
+    says: /nothing has been made before/,
+    hint: /foundation chain/,
+  },
+  { code: 'repeat-goes-nowhere', text: `${twenty}Row 2: Sc, *ch 1; ‹rep from * across›.`, says: /would never end/ },
+  { code: 'row-too-long', text: `${twenty}Row 2: ‹99999 sc in next st›.`, says: /more than 20000/ },
+  {
+    code: 'count-below-zero',
+    text: `${twenty}Row 2: ‹sk {{n}} sts›, sc across.`,
+    says: /asks for -2/,
+  },
+  {
+    code: 'stitches-left',
+    text: `${twenty}Row 2: ‹Sc in next 18 sts.›`,
+    says: /leaves 2 stitches/,
+    hint: /leave remaining/,
+  },
+  { code: 'row-unread', text: `${twenty}Row 2: Sc in next 3 sts, ‹wibble 4 wobbles›.`, says: /“wibble 4 wobbles”/ },
+  { code: 'row-unread', text: `${twenty}Row 2: ‹htr in each st›.`, says: /Row 2/, hint: /UK terms.*hdc/ },
+  {
+    code: 'repeat-without-mark',
+    text: `${twenty}Row 2: Sc in next st; ‹rep from * across›.`,
+    says: /no \* stands before/,
+    hint: /Put \*/,
+  },
+  {
+    code: 'size-list-length',
+    text: '## A\nFoundation: Ch ‹10 (12)›.',
+    sizes: ['S', 'M', 'L'],
+    says: /2 numbers, but the draft has 3 sizes/,
+  },
+  { code: 'row-label-twice', text: `${twenty}‹Row 1:› Sc across.`, says: /Row 1 stands twice in A/ },
+  { code: 'row-number-gap', text: `${twenty}‹Row 3:› Sc across.`, says: /follows where 2 would be next/ },
+  { code: 'unknown-row-reference', text: `${twenty}Row 2: ‹Rep Row 5.›`, says: /no row 5/ },
+  {
+    code: 'row-gauge-missing',
+    text: `${twenty}Row 2: Sc across.\n\n‹Rep Row 2 until piece measures 20 cm.›`,
+    says: /no row gauge/,
+    rowsPer10cm: null,
+  },
+  { code: 'range-too-long', text: `${twenty}‹Rows 2–9999: Sc across.›`, says: /more than 2000 rows/ },
+  {
+    code: 'special-unread',
+    text: `## Special stitches\n- ‹Loopy thing: pull up wildly 3 times.›\n\n${twenty}`,
+    says: /Loopy thing|loopy thing/,
+  },
+  {
+    code: 'special-undefined',
+    text: `${twenty}Row 2: Sc in next 10 sts, ‹bobble in next st›, sc in next 9 sts.`,
+    says: /bobble is not defined/,
+  },
+  { code: 'count-unread', text: `${twenty}Row 2: Sc across. ‹(5 blocks)›`, says: /blocks/ },
+]
+
+function marked(text: string): { plain: string; start: number; end: number } {
+  const start = text.indexOf('‹')
+  const end = text.indexOf('›') - 1
+  return { plain: text.replace(/[‹›]/g, ''), start, end }
+}
+
+describe('findings about rows', () => {
+  it.each(cases)('$code: $text', ({ code, text, says, sizes, concerns, hint, rowsPer10cm }) => {
+    const { plain, start, end } = marked(text)
+    const holes = { n: { kind: 'number', bySize: [-2] } } as const
+    const draft = work(plain, {
+      holes,
+      ...(sizes === undefined ? {} : { sizes }),
+      ...(rowsPer10cm === null ? { rowsPer10cm } : {}),
+    })
+    // One finding for one cause.
+    expect(draft.codes).toEqual([code])
+    const [found] = draft.found
+    expect(found?.message).toMatch(says)
+    expect(plain.slice(found?.at.start, found?.at.end)).toBe(plain.slice(start, end))
+    if (concerns !== undefined) expect(found?.sizes).toEqual(concerns)
+    if (hint !== undefined) expect(found?.hint).toMatch(hint)
+  })
+
+  it('every code has a case', () => {
+    const shown = new Set<string>(cases.map((each) => each.code))
+    expect(Object.keys(rowFindings).filter((code) => !shown.has(code))).toEqual([])
+  })
+})
+
+describe('after a row that can’t be worked', () => {
+  it('the rows of the piece wait without more findings, and a new piece goes on', () => {
+    const draft = work(
+      `${twenty}Row 2: Sc in next 30 sts.\nRow 3: Sc across. (99)\n\n## B\nCh 11.\nRow 1: Sc in each ch.`,
+    )
+    expect(draft.codes).toEqual(['too-few-stitches'])
+    expect(draft.ledger.rows.map((each) => each.status)).toEqual([
+      'worked',
+      'worked',
+      'not-worked',
+      'not-worked',
+      'worked',
+      'worked',
+    ])
+    expect(row(draft, 'Row 3').reason).toMatch(/before it/)
+  })
+
+  it('other sizes go on', () => {
+    const draft = work('## A\nCh 10 (20).\nRow 1: Sc in next 10 (21) chs.\nRow 2: Sc across.', { sizes: ['S', 'M'] })
+    expect(draft.found.map((each) => [each.code, each.sizes])).toEqual([['too-few-stitches', [1]]])
+    expect(row(draft, 'Row 2')).toMatchObject({ total: [10, null], status: 'not-worked' })
+  })
+
+  it('a miss of the stated count is told once, and again when it changes', () => {
+    const draft = work(`${twenty}Row 2: Inc, sc across. (20)\nRow 3: Sc across. (20)\nRow 4: Sc across. (22)`)
+    expect(draft.codes).toEqual(['count-mismatch', 'count-mismatch'])
+    expect(draft.ledger.rows.map((each) => each.agrees)).toEqual([null, null, false, false, false])
+  })
+
+  it('points to the row below that missed its count', () => {
+    const draft = work(`${twenty}Row 2: Sc2tog, sc across. (20)\nRow 3: (3 sc, inc) 5 times.`)
+    expect(draft.found.at(-1)?.related.map((each) => draft.text.slice(each.at.start, each.at.end))).toEqual(['(20)'])
+  })
+})

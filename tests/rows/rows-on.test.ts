@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest'
+import { totals, work } from './draft.ts'
+
+const twenty =
+  'Foundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Sc in each st across.\n'
+
+function last(text: string, count: number) {
+  return totals(work(`## A\n${twenty}${text}`)).slice(-count)
+}
+
+describe('rows that repeat rows', () => {
+  it.each([
+    ['Row 3: Rep Row 2.', ['Row 3: 20']],
+    ['Row 3: As Row 2.', ['Row 3: 20']],
+    ['Row 3: Work as for Row 2.', ['Row 3: 20']],
+    ['Row 3: Same as the previous row.', ['Row 3: 20']],
+    ['Row 3: Inc, sc across.\nRows 4–7: Rep Rows 2 and 3.', ['Row 4: 21', 'Row 5: 22', 'Row 6: 22', 'Row 7: 23']],
+    ['Row 3: Inc, sc across.\nRows 4–8: Rep Rows 2–3.', ['Row 8: 23']],
+    ['Row 3: Inc, sc across.\nRep Rows 2 and 3 twice more.', ['–: 22', '–: 23']],
+    ['Row 3: Inc, sc across.\nRep last 2 rows 3 more times.', ['–: 23', '–: 24']],
+    // 10 rows in 10 cm: two rows are there, three more make 5 cm.
+    ['Rep Row 2 until piece measures 5 cm.\nNext row: Inc, sc across.', ['–: 20', '–: 20', '–: 20', 'Next row: 21']],
+    ['Work even for 2 rows.\nNext 2 rows: Inc, sc across.', ['–: 20', '–: 20', 'Next row: 21', 'Next row: 22']],
+    ['Work even in dc until piece measures 4 cm.', ['–: 20', '–: 20']],
+    ['Rows 3–5: Work even.', ['Row 3: 20', 'Row 4: 20', 'Row 5: 20']],
+    [
+      'Dec 1 st at each end of every 2nd row 2 times, then of every row twice.',
+      ['–: 20', '–: 18', '–: 18', '–: 16', '–: 14', '–: 12'],
+    ],
+    [
+      'Rows 3–6: Inc 1 st at each end of every other row 2 times.',
+      ['Row 3: 20', 'Row 4: 22', 'Row 5: 22', 'Row 6: 24'],
+    ],
+  ])('%s', (text, expected) => {
+    expect(last(text, expected.length)).toEqual(expected)
+  })
+
+  it('by numbers that differ by size', () => {
+    const draft = work(`## A\n${twenty}Rep Row 2 until piece measures {{depth}}.`, {
+      sizes: ['S', 'M'],
+      holes: { depth: { kind: 'length', bySize: [3, 4.4] } },
+    })
+    expect(totals(draft).slice(3)).toEqual(['–: 20 20', '–:  20'])
+  })
+
+  it('from shaping phrases that read differently by size', () => {
+    const draft = work(`## A\n${twenty}\n{{taper}}.`, {
+      sizes: ['S', 'M'],
+      holes: {
+        taper: {
+          kind: 'text',
+          bySize: ['dec 1 st at each end of every 2nd row 1 times', 'dec 1 st at each end of every row 3 times'],
+        },
+      },
+    })
+    expect(totals(draft).slice(3)).toEqual(['–: 20 18', '–: 18 16', '–:  14'])
+  })
+
+  it('from shaping phrases within a row', () => {
+    const draft = work(`## A\n${twenty}Row 3: {{inc}}.`, {
+      sizes: ['S', 'M'],
+      holes: {
+        inc: { kind: 'text', bySize: ['(sc in next 4 sts, inc) 4 times', 'sc in next 10 sts, inc 2 evenly over 10'] },
+      },
+    })
+    expect(totals(draft).slice(3)).toEqual(['Row 3: 24 22'])
+  })
+})
+
+describe('opening chains', () => {
+  it.each([
+    ['Row 2: Ch 3, dc in next st and in each st across.', 20],
+    ['Row 2: Ch 3 (does not count), dc in each st across.', 20],
+    ['Row 2: Ch 3 (counts as dc), dc in first st, dc in each st across.', 21],
+    ['Row 2: Ch 2, hdc in each st across. (20)', 20],
+    ['Row 2: Ch 2, hdc in next st and in each st across. (20)', 20],
+    [
+      'Row 2: Ch 4 (counts as dc and ch-1), sk 1, dc in next st, *ch 1, sk 1, dc in next st; rep from * to last st, dc in last st.',
+      11,
+    ],
+    ['Row 2: Ch 3, sk 1, sc in next st, *ch 3, sk 1, sc in next st; rep from * across. (10 sc, 10 ch-3 sps)', 10],
+    ['Row 2: Ch 1 and turn, sc in each st.', 20],
+  ])('%s', (text, made) => {
+    const draft = work(`## A\nFoundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\n${text}`)
+    expect([draft.codes, draft.ledger.rows.at(-1)?.total]).toEqual([[], [made]])
+  })
+
+  it.each([
+    ['Turning ch-2 counts as a hdc throughout.', 20],
+    ['The ch 2 at the beginning of a row does not count as a stitch.', 20],
+  ])('by a note: %s', (note, made) => {
+    const draft = work(
+      `${note}\n\n## A\nFoundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 2, hdc in each st across.`,
+    )
+    expect([draft.codes, draft.ledger.rows.at(-1)?.total]).toEqual([[], [made]])
+  })
+
+  it('at the end of a row belong to the next', () => {
+    const draft = work(
+      '## A\nCh 22.\nRow 1: Dc in 4th ch from hook and in each ch across, ch 3, turn.\nRow 2: Dc in next st and in each st across, ch 1, turn. (20)\nRow 3: Sc in each st across. (20)',
+    )
+    expect(draft.codes).toEqual([])
+  })
+})
