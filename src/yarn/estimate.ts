@@ -50,9 +50,28 @@ function unitsOf({ rows, terms }: YarnQuestion, size: number): number {
   const dictionary = dictionaryFor(terms)
   let units = 0
   for (const row of rows) {
-    for (const [kind, counts] of Object.entries(row.counts)) units += (counts[size] ?? 0) * useOf(kind, dictionary)
+    const times = timesMade(row.piece)
+    for (const [kind, counts] of Object.entries(row.counts))
+      units += times * (counts[size] ?? 0) * useOf(kind, dictionary)
   }
   return units
+}
+
+const numbers: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  eight: 8,
+  ten: 10,
+  twelve: 12,
+}
+
+/** `Sleeve (make 2)`: a piece is made once unless its heading says otherwise. */
+export function timesMade(piece: string): number {
+  const said = /\b(?:make|work)\s+(\d{1,3}|[a-z]+)\b/i.exec(piece)?.[1]?.toLowerCase() ?? ''
+  return numbers[said] ?? (Number(said) || 1)
 }
 
 /** A swatch of a stitch pattern is the same mixture as the piece: its stitch is the piece's average one. */
