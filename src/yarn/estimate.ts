@@ -70,7 +70,7 @@ const numbers: Readonly<Record<string, number>> = {
 
 /** `Sleeve (make 2)`: a piece is made once unless its heading says otherwise. */
 export function timesMade(piece: string): number {
-  const said = /\b(?:make|work)\s+(\d{1,3}|[a-z]+)\b/i.exec(piece)?.[1]?.toLowerCase() ?? ''
+  const said = /\bmake\s+(\d{1,3}|[a-z]+)\b/i.exec(piece)?.[1]?.toLowerCase() ?? ''
   return numbers[said] ?? (Number(said) || 1)
 }
 

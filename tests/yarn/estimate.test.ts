@@ -76,9 +76,9 @@ describe('pieces that are made more than once', () => {
   it.each([
     ['Sleeve (make 2)', 2],
     ['Square (make twelve)', 12],
-    ['Motif, work 6 alike', 6],
+    ['Motif, make 6 alike', 6],
     ['Body', 1],
-    ['Make-believe bear', 1],
+    ['Work 4 rounds even', 1],
   ])('%s: %i', (piece, times) => {
     expect(timesMade(piece)).toBe(times)
   })
