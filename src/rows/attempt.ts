@@ -5,7 +5,7 @@ import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
 import { countMeant } from './work/place.ts'
-import type { Choose, OpeningRules, Stop, Work } from './work/state.ts'
+import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
 import { add } from './work/state.ts'
 import { stitchOfParts } from './work/stitching.ts'
 import { run } from './work.ts'
@@ -43,6 +43,8 @@ export interface Worked {
     readonly there: number
   } | null
   readonly chosen: Work['chosen']
+  /** What is left of the row below, to come back to; null when nothing is. */
+  readonly rest: { readonly resumed: number | null; readonly resting: Resting } | null
 }
 
 /** What one size needs to work a row. */
@@ -53,6 +55,7 @@ export interface Job {
   readonly style: 'flat' | 'round' | null
   readonly fabric: Fabric
   readonly rules: OpeningRules
+  readonly resting: ReadonlyMap<number, Resting>
 }
 
 function stitchOfStep(step: Step): Stitch | null {
@@ -126,6 +129,8 @@ function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
     rules: job.rules,
     rowStitch: firstStitch(steps),
     namesTurningChain: namesTurningChain(steps),
+    resting: job.resting,
+    resumed: null,
     below: row,
     cursor: 0,
     sub: 0,
@@ -194,6 +199,11 @@ function fabricAfter(work: Work, job: Job, pending: Fabric['pending']): Fabric {
 
 const stitchesOnly: Target = [{ kind: 'stitch', said: true }]
 
+function restOf(work: Work): Worked['rest'] {
+  if (work.below === null || !(work.leaveSaid || work.resumed !== null)) return null
+  return { resumed: work.resumed, resting: { row: work.below, cursor: work.cursor } }
+}
+
 /** Works a row for one size. Never fails: what can't be worked is in `stop`. */
 export function workFor(job: Job, choose: Choose): Worked {
   const { own, pending } = splitPending(job.steps)
@@ -218,6 +228,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     leftSaid: work.leaveSaid,
     endless: work.endless === null ? null : { ...work.endless, there },
     chosen: work.chosen,
+    rest: restOf(work),
   }
 }
 

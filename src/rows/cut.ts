@@ -227,7 +227,7 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
   const read = readWordsOfRow(cutter, own)
   const reads = isRow(read.content)
   const unlabelled = label === null && reads && (state.rows > 0 || isFoundation(read.content))
-  const labelled = label !== null && (label.sure || reads)
+  const labelled = label !== null && (label.sure || reads || (label.name === '' && state.rows > 0))
   if (!(unlabelled || labelled)) return false
   addRow(cutter, state.piece, state.rows === 0, prepared, read, passage)
   state.rows += 1

@@ -20,20 +20,41 @@ function plainLabel(label: string): string {
     .join(' ')
 }
 
+/** One row of a piece that is entered more than once, for different sizes: the later entry wins where both have it. */
+function merged(first: LedgerRow, second: LedgerRow): LedgerRow {
+  const keys = new Set([...Object.keys(first.counts), ...Object.keys(second.counts)])
+  const later = (size: number): boolean => second.total[size] !== null
+  const counts = Object.fromEntries(
+    [...keys].map((key) => [
+      key,
+      second.total.map((_, size) => ((later(size) ? second : first).counts[key] ?? [])[size] ?? 0),
+    ]),
+  )
+  const total = second.total.map((made, size) => made ?? first.total[size] ?? null)
+  return {
+    ...second,
+    total,
+    counts,
+    left: second.left.map((left, size) => (later(size) ? left : (first.left[size] ?? 0))),
+  }
+}
+
 /**
- * The row with a label, in a piece or, with null, in the whole pattern. The last one wins, as in a
- * reader's memory.
+ * The row with a label, in a piece or, with null, in the whole pattern. Of several pieces the last one
+ * wins; rows of one piece that share a label, because sizes number them differently, are put together.
  *
  * @returns null when there is none
  */
 export function findRow(ledger: Ledger, piece: string | null, label: string): LedgerRow | null {
   const asked = plainLabel(label)
   const wanted = piece?.trim().toLowerCase() ?? null
-  const found = ledger.rows.findLast(
+  const found = ledger.rows.filter(
     (row) =>
       row.label !== null &&
       plainLabel(row.label) === asked &&
       (wanted === null || row.piece.trim().toLowerCase() === wanted),
   )
-  return found ?? null
+  const last = found.at(-1)
+  if (last === undefined) return null
+  return found.filter((row) => row.piece === last.piece).reduce(merged)
 }

@@ -248,12 +248,13 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   const closed = bold && !boldEnds && emphasis.test(text(cursor))
   if (closed) cursor.at += 1
   const ended = cursor.at >= words.length
-  if (head.weak && !(colon || boldEnds || closed || ended)) return null
+  if (head.weak && !(colon || boldEnds || closed)) return null
   const start = words[first]?.at
   const last = words[cursor.at - 1 - (closed ? 1 : 0)]?.at
   if (start === undefined || last === undefined) return null
   const { name, glued, style } = head
-  const sure = separated || boldEnds || closed || ended
+  // `1. Sew the shoulders`: a bare number begins many a list that holds no rows.
+  const sure = head.name !== '' && (separated || boldEnds || closed || ended)
   return {
     end: cursor.at,
     at: cover(start, last),

@@ -73,9 +73,8 @@ function learnSaid(book: Book, steps: readonly Step[]): void {
 }
 
 /** Sizes for which an entry is the last of its row: the stated count of a range belongs there. */
-function lastFor(entries: readonly Entry[], index: number): (size: number) => boolean {
-  const next = entries[index + 1]
-  return (size) => (entries[index]?.steps[size] ?? null) !== null && (next?.steps[size] ?? null) === null
+function lastFor(lasts: readonly number[], index: number): (size: number) => boolean {
+  return (size) => lasts[size] === index
 }
 
 function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked: EntryWork['checked']): EntryWork {
@@ -88,6 +87,7 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
     rules: { said: book.said, topsUsed: book.topsUsed },
     steps,
     fabrics: piece.fabrics,
+    resting: piece.resting,
     stated: row.stated,
     checked,
   })
@@ -95,8 +95,12 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
 }
 
 function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]): void {
+  const sizes = book.settings.sizes.length
+  const lasts = Array.from({ length: sizes }, (_, size) =>
+    entries.findLastIndex((entry) => (entry.steps[size] ?? null) !== null),
+  )
   for (const [index, entry] of entries.entries()) {
-    const work = workEntry(book, piece, row, entry, lastFor(entries, index))
+    const work = workEntry(book, piece, row, entry, lastFor(lasts, index))
     const found = entryFindings(book.reporting, piece, work)
     book.found.push(...found)
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? null))
@@ -109,6 +113,8 @@ function goOn(piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): v
   worked.forEach((result, size) => {
     const number = entry.number?.[size] ?? null
     const steps = entry.steps[size] ?? null
+    const rest = result?.rest ?? null
+    if (rest !== null) piece.resting[size]?.set(rest.resumed ?? piece.last[size] ?? 0, rest.resting)
     if (number !== null) piece.last[size] = number
     if (number !== null && steps !== null) piece.steps[size]?.set(number, steps)
     if (result === null) return

@@ -3,6 +3,7 @@ import type { Fabric } from './attempt.ts'
 import { nothing } from './attempt.ts'
 import type { ReadRow } from './cut.ts'
 import type { Step } from './step.ts'
+import type { Resting } from './work/state.ts'
 
 /** A piece in the making, size by size. */
 export interface Piece {
@@ -14,6 +15,8 @@ export interface Piece {
   /** Number of the last row, 0 before the first. */
   readonly last: number[]
   readonly rows: number[]
+  /** Rows with stitches left on purpose, by number. */
+  readonly resting: Map<number, Resting>[]
   readonly labels: Set<string>
   /** Numbering restarts with each name: `Row`, `Heel row`. */
   readonly lastByName: Map<string, number>
@@ -30,6 +33,7 @@ export function newPiece(name: string, sizes: number): Piece {
     steps: Array.from({ length: sizes }, () => new Map()),
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
+    resting: Array.from({ length: sizes }, () => new Map()),
     labels: new Set(),
     lastByName: new Map(),
     missed: new Map(),
@@ -71,6 +75,6 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Pi
     return piece
   }
   if (current.name === row.piece) return current
-  const { fabrics, broken, rows } = current
-  return { ...newPiece(row.piece, sizes), fabrics, broken, rows }
+  const { fabrics, broken, rows, resting, steps, last } = current
+  return { ...newPiece(row.piece, sizes), fabrics, broken, rows, resting, steps, last }
 }

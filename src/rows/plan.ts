@@ -154,6 +154,26 @@ function numberOf(row: ReadRow, plans: readonly SizePlan[], index: number, befor
   return counted.every((number) => number === null) ? null : counted
 }
 
+/** Rows whose numbers differ by size are entered by number: each entry is one row of the piece. */
+function byNumber(entries: readonly Entry[], sizes: number): readonly Entry[] {
+  const numbers = new Set<number>()
+  for (const entry of entries) for (const number of entry.number ?? []) if (number !== null) numbers.add(number)
+  return [...numbers]
+    .sort((first, second) => first - second)
+    .map((number) => {
+      const own = Array.from({ length: sizes }, (_, size) => entries.find((entry) => entry.number?.[size] === number))
+      return {
+        number: own.map((entry) => (entry === undefined ? null : number)),
+        steps: own.map((entry, size) => entry?.steps[size] ?? null),
+      }
+    })
+}
+
+function differsBySize(entry: Entry): boolean {
+  const numbers = (entry.number ?? []).filter((number) => number !== null)
+  return numbers.some((number) => number !== numbers[0])
+}
+
 /**
  * The ledger entries that a written row stands for: one for a plain row, more for a range, a
  * repetition or a shaping schedule. A size that works fewer of them has null steps in the later ones.
@@ -170,5 +190,6 @@ export function planRow(row: ReadRow, content: Content, before: Before): Plan {
     number: numberOf(row, plans, index, before),
     steps: plans.map((plan) => plan.rows[index] ?? null),
   }))
-  return { entries, trouble }
+  const split = row.label?.numbers.kind === 'list' && entries.some(differsBySize)
+  return { entries: split ? byNumber(entries, before.sizes) : entries, trouble }
 }

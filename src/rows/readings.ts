@@ -4,7 +4,7 @@ import { sizesWhere } from './count.ts'
 import type { Kinds } from './fabric.ts'
 import type { Stated, StatedItem } from './stated.ts'
 import type { Step } from './step.ts'
-import type { OpeningRules } from './work/state.ts'
+import type { OpeningRules, Resting } from './work/state.ts'
 
 /** A row to be worked for all sizes. */
 export interface RowJob {
@@ -15,6 +15,7 @@ export interface RowJob {
   /** Null for a size that does not work this row. */
   readonly steps: readonly (readonly Step[] | null)[]
   readonly fabrics: readonly Fabric[]
+  readonly resting: readonly ReadonlyMap<number, Resting>[]
   /** What the row must come to, and the sizes for which it must. */
   readonly stated: Stated | null
   readonly checked: (size: number) => boolean
@@ -71,6 +72,8 @@ function sharedWith(job: RowJob, size: number, uniform: boolean): number {
   if (!uniform) return size
   for (let other = 0; other < size; other += 1) {
     const same = job.fabrics[other]?.row === job.fabrics[size]?.row && job.steps[other] === job.steps[size]
+    // What was left of an earlier row may differ, though the row below does not.
+    if ((job.resting[size]?.size ?? 0) > 0) continue
     if (same && job.fabrics[other]?.pending === job.fabrics[size]?.pending) return other
   }
   return size
@@ -94,7 +97,7 @@ function readingWith(job: RowJob, choices: Choices, uniform: boolean): Reading {
         ? null
         : other < size
           ? (worked[other] ?? null)
-          : workFor({ kinds, size, steps, style, fabric, rules }, choose)
+          : workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? new Map() }, choose)
     worked.push(result)
     if (result === null) continue
     if (result.stop !== null) faults[0] += 1

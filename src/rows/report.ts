@@ -103,17 +103,22 @@ export function planFinding(row: ReadRow, plan: Plan): Diagnostic | null {
   }
 }
 
+/** A label may stand twice for different sizes, whose rows are numbered differently; never for one size. */
 function labelTwice(piece: Piece, row: ReadRow, entries: readonly Entry[]): Diagnostic | null {
   const { label } = row
   if (label === null) return null
+  let twice: string | null = null
   for (const entry of entries) {
     const text = labelText(label, entry.number)
-    const key = `${text} ${row.only?.join(',') ?? ''}`
-    if (text !== null && piece.labels.has(key))
-      return diagnose('row-label-twice', label.at, { row: text, piece: row.piece })
-    piece.labels.add(key)
+    entry.number?.forEach((number, size) => {
+      const skips = row.only !== null && !row.only.includes(size)
+      if (text === null || number === null || skips) return
+      const key = `${text} ${size}`
+      if (piece.labels.has(key)) twice ??= text
+      piece.labels.add(key)
+    })
   }
-  return null
+  return twice === null ? null : diagnose('row-label-twice', label.at, { row: twice, piece: row.piece })
 }
 
 /** The number a size would expect next under this name; null when the row has it or the size skips the row. */

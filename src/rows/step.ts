@@ -121,6 +121,8 @@ export type Step = { readonly at: Span } & (
     }
   /** `46 sc evenly along edge`: stitches into an edge whose row ends are not counted */
   | { readonly kind: 'pickUp'; readonly stitch: Stitch; readonly count: Count }
+  /** Back to stitches that were left unworked: of the row with this number, null for the last such row. */
+  | { readonly kind: 'rejoin'; readonly row: Count | null }
   | { readonly kind: 'fastenOff' }
   /** Words that make nothing: colours, markers, remarks. `counting` speaks of the opening chain. */
   | { readonly kind: 'remark'; readonly counting: Counting | null }

@@ -92,6 +92,18 @@ function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
   return null
 }
 
+/** Goes back to a row that was left, at the first stitch that has not been used. */
+function workRejoin(work: Work, step: StepOf<'rejoin'>): Stop | null {
+  const number = step.row === null ? [...work.resting.keys()].at(-1) : forSize(step.row, work.size)
+  const rest = number === undefined ? undefined : work.resting.get(number)
+  if (number === undefined || rest === undefined)
+    return { why: 'no such place', at: step.at, wanted: 'stitches left unworked' }
+  setBelow(work, rest.row)
+  work.cursor = rest.cursor
+  work.resumed = number
+  return null
+}
+
 function workEither(work: Work, step: StepOf<'either'>): Stop | null {
   const option = step.options[work.choose(`${step.about} ${step.at.start}`, step.options.length)]
   return option === undefined ? null : run(work, option)
@@ -110,6 +122,7 @@ const workers = {
     work.leaveSaid = true
     return null
   },
+  rejoin: workRejoin,
   repeat: (work, step) => workRepeat(work, step, run),
   repeatAll: (work, step) => workRepeatAll(work, step, run),
   sequence: (work, step) => run(work, step.body),
@@ -152,6 +165,8 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.evenly(work, step)
     case 'pickUp':
       return workers.pickUp(work, step)
+    case 'rejoin':
+      return workers.rejoin(work, step)
     case 'join':
     case 'ring':
     case 'leave':

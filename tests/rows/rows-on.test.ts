@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { findRow } from '../../src/rows/index.ts'
 import { totals, work } from './draft.ts'
 
 const twenty =
@@ -64,6 +65,41 @@ describe('rows that repeat rows', () => {
       },
     })
     expect(totals(draft).slice(3)).toEqual(['Row 3: 24 22'])
+  })
+})
+
+describe('rows that come back to stitches left unworked', () => {
+  const split = `## Front
+Foundation: Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across.
+Row 2: Sc in next 6 sts, turn, leaving rem sts unworked. (6 sc)
+Row 3: Sc in each st. (6 sc)
+`
+
+  it.each([
+    [
+      'Row 2: Sk next 8 sts of Row 1, join yarn with sl st in next st, ch 1, sc in same st, sc in each st across. (6 sc)',
+    ],
+    ['Row 2: Join yarn with sl st in next unworked st, ch 1, sc in same st, sc in each st across. (14 sc)'],
+  ])('%s', (row) => {
+    expect(work(`${split}\n### Second side\n${row}\nRow 3: Sc in each st.`).codes).toEqual([])
+  })
+
+  it('but not where none were left', () => {
+    const draft = work(`${split}\n### Second side\nRow 2: Sk next 8 sts of Row 3, join yarn in next st, sc across.`)
+    expect(draft.codes).toEqual(['no-such-place'])
+  })
+})
+
+describe('rows numbered differently by size', () => {
+  it('are entered by number, and found as one', () => {
+    const draft = work(`## A\n${twenty}Rows 3–{{end}}: Sc across.\nRow {{next}}: Inc, sc across. (21)`, {
+      sizes: ['S', 'M'],
+      holes: { end: { kind: 'number', bySize: [3, 4] }, next: { kind: 'number', bySize: [4, 5] } },
+    })
+    expect(draft.codes).toEqual([])
+    expect(totals(draft).slice(3)).toEqual(['Row 3: 20 20', 'Row 4:  20', 'Row 4: 21 ', 'Row 5:  21'])
+    expect(findRow(draft.ledger, 'A', 'Row 4')?.total).toEqual([21, 20])
   })
 })
 

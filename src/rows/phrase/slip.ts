@@ -2,6 +2,7 @@ import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
+import { readOfRow, readUnworked } from './rejoin.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
 
@@ -58,9 +59,12 @@ function standing(reader: Reader): readonly Step[] | null {
 function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
   while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main'));
   attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
+  const unworked = readUnworked(reader)
   const [where] = readPlaces(reader)
   if (where === undefined) return null
-  return [{ kind: 'slip', where, at: spanSince(reader, from) }]
+  const slip: Step = { kind: 'slip', where, at: spanSince(reader, from) }
+  const rejoin = readOfRow(reader) ?? unworked
+  return rejoin === null ? [slip] : [rejoin, slip]
 }
 
 /**

@@ -47,7 +47,7 @@ function corner(reader: Reader): Accepts | null {
 }
 
 function noun(reader: Reader): Accepts | null {
-  take(reader, 'center', 'centre', 'middle', 'indicated', 'designated', 'specified', 'given')
+  take(reader, 'center', 'centre', 'middle', 'indicated', 'designated', 'specified', 'given', 'unworked', 'unused')
   const special = attempt(reader, takeSpecial)
   if (special !== null) return { kind: 'special', name: special.name }
   const stitch = attempt(reader, takeStitch)

@@ -52,6 +52,13 @@ export interface OpeningRules {
   readonly topsUsed: ReadonlySet<number>
 }
 
+/** A row with stitches that were left on purpose, as the hook last saw it. */
+export interface Resting {
+  readonly row: Row
+  /** The first place that has not been used. */
+  readonly cursor: number
+}
+
 /** One row in the making, for one size. */
 export interface Work {
   readonly kinds: Kinds
@@ -62,6 +69,10 @@ export interface Work {
   readonly rowStitch: Stitch | null
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
   readonly namesTurningChain: boolean
+  /** Rows with stitches left, by number; the last one is last. */
+  readonly resting: ReadonlyMap<number, Resting>
+  /** The number of the resting row that this row has gone back to. */
+  resumed: number | null
   below: Row | null
   cursor: number
   /** Chains used of a space that is worked chain by chain. */
