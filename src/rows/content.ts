@@ -1,4 +1,5 @@
 import type { Span } from '../diagnostic/index.ts'
+import type { PerSize } from '../measure/value.ts'
 import type { Count } from './count.ts'
 import { everySize } from './count.ts'
 import { readEnds } from './phrase/evenly.ts'
@@ -44,7 +45,7 @@ export type Content =
   /** `Rep Rows 3 and 4`; `rows` are the numbers named, or how many rows back. */
   | {
       readonly kind: 'reference'
-      readonly rows: { readonly numbers: readonly number[] } | { readonly back: number }
+      readonly rows: { readonly numbers: PerSize<readonly number[]> } | { readonly back: number }
       readonly extent: Extent | null
       readonly at: Span
     }
@@ -71,31 +72,47 @@ function passEnd(reader: Reader): boolean {
   return reader.at >= reader.end
 }
 
-/** `4`, `3 and 4`, `2–5` */
-function rowNumbers(reader: Reader): readonly number[] | null {
-  const found: number[] = []
-  const next = (): number | null => takeNumber(reader)?.[0] ?? takeOrdinal(reader)?.[0] ?? null
-  let number = next()
-  while (number !== null && found.length < longestReference) {
-    found.push(number)
-    const from = reader.at
+interface RowSpan {
+  readonly from: Count
+  readonly to: Count
+}
+
+/** `4`, `3 and 4`, `2–5`: the rows named, for every size. */
+function rowNumbers(reader: Reader): PerSize<readonly number[]> | null {
+  const spans: RowSpan[] = []
+  for (let from = rowNumber(reader); from !== null && spans.length < longestReference; from = nextNumber(reader)) {
     const ranges = take(reader, '-', '–', 'to', 'through', 'thru')
-    if (!ranges) {
-      const joins = take(reader, 'and', ',') || take(reader, '+')
-      if (joins) take(reader, 'and')
-      if (!joins || numberAt(reader) === null) {
-        reader.at = from
-        break
-      }
-      number = next()
-      continue
-    }
-    const end = next()
-    if (end === null) return null
-    for (let row = number + 1; row <= end && found.length < longestReference; row += 1) found.push(row)
-    break
+    const to = ranges ? rowNumber(reader) : from
+    if (to === null) return null
+    spans.push({ from, to })
+    if (ranges) break
   }
-  return found.length > 0 ? found : null
+  return spans.length === 0
+    ? null
+    : Array.from({ length: reader.vocabulary.sizes }, (_, size) => rowsOfSpans(spans, size))
+}
+
+function rowNumber(reader: Reader): Count | null {
+  return takeNumber(reader) ?? takeOrdinal(reader)
+}
+
+/** The number after `and` or a comma; null, with nothing taken, where what follows is no number. */
+function nextNumber(reader: Reader): Count | null {
+  const from = reader.at
+  const joins = take(reader, 'and', ',') || take(reader, '+')
+  if (joins) take(reader, 'and')
+  if (joins && numberAt(reader) !== null) return rowNumber(reader)
+  reader.at = from
+  return null
+}
+
+function rowsOfSpans(spans: readonly RowSpan[], size: number): readonly number[] {
+  return spans.flatMap(({ from, to }) => {
+    const [first, last] = [from[size] ?? null, to[size] ?? null]
+    if (first === null || last === null) return []
+    const length = Math.min(Math.max(last - first + 1, 0), longestReference)
+    return Array.from({ length }, (_, index) => first + index)
+  })
 }
 
 const centimetresIn: Readonly<Record<string, number>> = {
@@ -178,7 +195,7 @@ function passEnding(reader: Reader): void {
   if (take(reader, 'ending', 'ends', 'end')) passClause(reader)
 }
 
-function named(reader: Reader): { numbers: readonly number[] } | { back: number } | null {
+function named(reader: Reader): { numbers: PerSize<readonly number[]> } | { back: number } | null {
   take(reader, 'the', 'these', 'for')
   if (take(reader, 'last', 'previous', 'prev')) {
     const back = takeNumber(reader)?.[0] ?? 1

@@ -83,7 +83,7 @@ function planReference(row: ReadRow, content: Content & { kind: 'reference' }, s
   const { rows } = content
   const numbers =
     'numbers' in rows
-      ? rows.numbers
+      ? (rows.numbers[size] ?? [])
       : Array.from({ length: Math.min(rows.back, 200) }, (_, index) => last - rows.back + 1 + index)
   const cycle: (readonly Step[])[] = []
   for (const number of numbers) {
@@ -94,6 +94,7 @@ function planReference(row: ReadRow, content: Content & { kind: 'reference' }, s
     }
     cycle.push(steps)
   }
+  if (cycle.length === 0) return { rows: [], trouble: null }
   const count = howMany(row, content.extent, cycle.length, size, before)
   const plan = cycled(cycle, count ?? cycle.length)
   return count === null && plan.trouble === null ? { ...plan, trouble: { kind: 'no row gauge' } } : plan

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { findRow } from '../../src/rows/index.ts'
-import { totals, work } from './draft.ts'
+import { counts, totals, work } from './draft.ts'
 
 const twenty =
   'Foundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Sc in each st across.\n'
@@ -42,6 +42,26 @@ describe('rows that repeat rows', () => {
       holes: { depth: { kind: 'length', bySize: [3, 4.4] } },
     })
     expect(totals(draft).slice(3)).toEqual(['–: 20 20', '–:  20'])
+  })
+
+  it('by rows that are numbered differently by size', () => {
+    const draft = work(
+      `## A\n${twenty}Rows 3–{{n}}: Sc in each st across.\nRow {{n + 1}}: Inc, sc across.\nRow {{n + 2}}: Sc across.
+Rows {{n + 3}} and {{n + 4}}: Rep Rows {{n + 1}} and {{n + 2}}. (22)`,
+      {
+        sizes: ['S', 'M'],
+        holes: {
+          n: counts(3, 5),
+          'n + 1': counts(4, 6),
+          'n + 2': counts(5, 7),
+          'n + 3': counts(6, 8),
+          'n + 4': counts(7, 9),
+        },
+      },
+    )
+    expect(draft.codes).toEqual([])
+    expect(findRow(draft.ledger, 'A', 'Row 7')?.total).toEqual([22, 21])
+    expect(findRow(draft.ledger, 'A', 'Row 9')?.total).toEqual([null, 22])
   })
 
   it('from shaping phrases that read differently by size', () => {
