@@ -1,4 +1,4 @@
-import type { Font, GlyphRun } from 'fontkit'
+import type { Font } from 'fontkit'
 import * as fontkit from 'fontkit'
 
 export type FaceName = 'text' | 'textBold' | 'textItalic' | 'textBoldItalic' | 'title'
@@ -14,6 +14,7 @@ export type Fonts = Readonly<Record<FaceName, readonly Uint8Array[]>>
 export interface Face {
   readonly key: string
   readonly font: Font
+  readonly file: Uint8Array
 }
 
 /** The opened faces of one `Fonts`. */
@@ -69,29 +70,5 @@ function createFaces(fonts: Fonts): Faces {
 function openFace(file: Uint8Array, key: string): Face {
   const font = fontkit.create(file)
   if (font.type !== 'TTF') throw new Error('a font file is not a single TrueType font')
-  font.layout = remembered(font.layout.bind(font))
-  return { key, font }
-}
-
-/** Enough for the words of a few hundred patterns; then memory is started afresh. */
-const mostWords = 30_000
-
-/**
- * Shaping a word takes far longer than finding it again, and patterns say the same few words. Whoever
- * draws scales the positions in place, so each caller gets its own.
- */
-function remembered(layout: Font['layout']): Font['layout'] {
-  const runs = new Map<string, GlyphRun>()
-  return (text, features) => {
-    const key = features === undefined ? text : `${text}\0${JSON.stringify(features)}`
-    let run = runs.get(key)
-    if (run === undefined) {
-      if (runs.size >= mostWords) runs.clear()
-      run = layout(text, features)
-      runs.set(key, run)
-    }
-    const own: GlyphRun = Object.create(run)
-    own.positions = run.positions.map((position) => ({ ...position }))
-    return own
-  }
+  return { key, font, file }
 }

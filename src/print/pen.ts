@@ -1,4 +1,10 @@
+import type { Embedded } from './embed.ts'
+import { embedFace } from './embed.ts'
+import type { Face } from './face.ts'
 import type { Fragment } from './line.ts'
+import * as operators from './operators.ts'
+import type { Shape } from './shape.ts'
+import { shapeText } from './shape.ts'
 import type { Tag } from './tag.ts'
 
 /** Every sheet of a print-out has one size, in points. */
@@ -15,10 +21,13 @@ export interface Sheet {
 export class Pen {
   readonly #doc: PDFKit.PDFDocument
   readonly #elements = new Map<Tag, PDFKit.PDFStructureElement>()
-  readonly #registered = new Set<string>()
+  readonly #faces = new Map<Face, Embedded>()
   readonly #bookmarks: { readonly depth: number; readonly item: PDFKit.PDFOutline }[]
   #open: Tag | null = null
   #asArtifact = false
+  /** Content that PDFKit has not been given yet: many small calls cost more than the drawing. */
+  #content = ''
+  #font = ''
   #colour = ''
 
   constructor(doc: PDFKit.PDFDocument) {
@@ -28,7 +37,9 @@ export class Pen {
 
   turnPage(sheet: Sheet): void {
     this.#close()
+    this.#flush()
     this.#doc.addPage({ size: [sheet.width, sheet.height], margin: 0 })
+    this.#font = ''
     this.#colour = ''
   }
 
@@ -39,11 +50,11 @@ export class Pen {
       return
     }
     this.#close()
-    this.#doc.markContent('Artifact', { type })
+    this.#content += `/Artifact <</Type /${type}>> BDC\n`
     this.#asArtifact = true
     draw()
     this.#asArtifact = false
-    this.#doc.endMarkedContent()
+    this.#content += 'EMC\n'
   }
 
   /** Puts tags into the structure before they are drawn, where the order of reading is not that of drawing. */
@@ -61,24 +72,22 @@ export class Pen {
   }
 
   rule(x1: number, y1: number, x2: number, y2: number, colour: string, thickness: number): void {
-    this.artifact('Layout', () => {
-      this.#doc.lineWidth(thickness).strokeColor(colour).moveTo(x1, y1).lineTo(x2, y2).stroke()
-    })
+    this.artifact('Layout', () => this.#stroke(colour, thickness, operators.line(x1, y1, x2, y2)))
   }
 
   /** Empty squares to tick, by their upper left corners. */
   boxes(corners: readonly (readonly [x: number, y: number])[], side: number, colour: string): void {
-    this.artifact('Layout', () => {
-      this.#doc.lineWidth(0.6).strokeColor(colour)
-      for (const [x, y] of corners) this.#doc.roundedRect(x, y, side, side, 1)
-      this.#doc.stroke()
-    })
+    const path = corners.map(([x, y]) => operators.roundedSquare(x, y, side, 1)).join('')
+    this.artifact('Layout', () => this.#stroke(colour, 0.6, path))
   }
 
   picture(image: PDFKit.Mixins.OpenedImage, tag: Tag, x: number, y: number, width: number, height: number): void {
     const bbox: [number, number, number, number] = [x, y, x + width, y + height]
     this.#elementOf(tag, { bbox, placement: 'Block' })
-    this.#within(tag, () => this.#doc.image(image, x, y, { fit: [width, height] }))
+    this.#within(tag, () => {
+      this.#flush()
+      this.#doc.image(image, x, y, { fit: [width, height] })
+    })
   }
 
   /** Adds an entry to the document's outline, under the last one of a lesser depth. */
@@ -91,12 +100,15 @@ export class Pen {
   /** Closes what is open; the last call. */
   finish(): void {
     this.#close()
+    this.#flush()
+    for (const face of this.#faces.values()) face.end()
   }
 
   #within(tag: Tag, draw: () => void): void {
     if (!this.#asArtifact && this.#open !== tag) {
       this.#close()
       const element = this.#elementOf(tag)
+      this.#flush()
       element.add(this.#doc.markStructureContent(tag.role))
       this.#open = tag
     }
@@ -104,7 +116,9 @@ export class Pen {
   }
 
   #close(): void {
-    if (this.#open !== null) this.#doc.endMarkedContent()
+    if (this.#open === null) return
+    this.#flush()
+    this.#doc.endMarkedContent()
     this.#open = null
   }
 
@@ -124,27 +138,47 @@ export class Pen {
   }
 
   #letters(fragment: Fragment, x: number, baseline: number): void {
-    const { key, font } = fragment.face
-    if (!this.#registered.has(key)) this.#doc.registerFont(key, font)
-    this.#registered.add(key)
-    this.#doc.font(key, fragment.size)
-    if (this.#colour !== fragment.style.colour) this.#doc.fillColor(fragment.style.colour)
-    this.#colour = fragment.style.colour
+    const { face, style, size } = fragment
+    const shapes = shapeText(face, fragment.text, style.tabular)
     const left = x + fragment.x
-    this.#doc.text(fragment.text, left, baseline - fragment.rise, {
-      lineBreak: false,
-      baseline: 'alphabetic',
-      ...(fragment.style.tabular ? { features: ['tnum'] } : {}),
-    })
-    if (fragment.style.strike) this.#underline(fragment, left, baseline - fragment.size * 0.3)
+    this.#choose(face, size, style.colour, shapes)
+    this.#content += operators.words(shapes, size, left, baseline - fragment.rise)
+    if (style.strike) this.#underline(fragment, left, baseline - size * 0.3)
+  }
+
+  /** Sets font and colour where they are not those of the letters before. */
+  #choose(face: Face, size: number, colour: string, shapes: readonly Shape[]): void {
+    const { name, reference, shown } = this.#embedded(face)
+    for (const shape of shapes) shown.add(shape)
+    const font = `/${name} ${operators.number(size)} Tf\n`
+    if (this.#font !== font) {
+      this.#doc.page.fonts[name] = reference
+      this.#content += font
+      this.#font = font
+    }
+    if (this.#colour !== colour) this.#content += `${operators.rgb(colour)} rg\n`
+    this.#colour = colour
+  }
+
+  #embedded(face: Face): Embedded {
+    const known = this.#faces.get(face)
+    if (known !== undefined) return known
+    const embedded = embedFace(this.#doc, face, this.#faces.size)
+    this.#faces.set(face, embedded)
+    return embedded
   }
 
   #underline(fragment: Fragment, x: number, y: number): void {
-    this.#doc.lineWidth(0.5).strokeColor(fragment.style.colour)
-    this.#doc
-      .moveTo(x, y)
-      .lineTo(x + fragment.width, y)
-      .stroke()
+    this.#stroke(fragment.style.colour, 0.5, operators.line(x, y, x + fragment.width, y))
+  }
+
+  #stroke(colour: string, thickness: number, path: string): void {
+    this.#content += `${operators.number(thickness)} w ${operators.rgb(colour)} RG\n${path}S\n`
+  }
+
+  #flush(): void {
+    if (this.#content !== '') this.#doc.addContent(this.#content)
+    this.#content = ''
   }
 
   #link(fragment: Fragment, href: string, parent: Tag, x: number, baseline: number): void {

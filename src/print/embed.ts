@@ -1,0 +1,150 @@
+import type { Font, Glyph } from 'fontkit'
+import type { Face } from './face.ts'
+import type { Shape } from './shape.ts'
+import { subsetFont } from './subset.ts'
+
+/** A face in one document. */
+export interface Embedded {
+  /** What content streams call it. */
+  readonly name: string
+  readonly reference: PDFKit.PDFKitReference
+  /** Words that the document shows in it; to be added to as they are drawn. */
+  readonly shown: Set<Shape>
+  /** Writes the letters shown into the document; nothing can be added after. */
+  readonly end: () => void
+}
+
+/**
+ * Enters a face in a document, with glyph numbers as its codes. PDFKit would number the glyphs anew in each
+ * document, so that no word could be kept for the next.
+ */
+export function embedFace(document: PDFKit.PDFDocument, { key, font, file }: Face, index: number): Embedded {
+  const baseName = `${subsetTag(index)}+${font.postscriptName.replaceAll(' ', '_')}`
+  const dictionary = { Type: 'Font', Subtype: 'Type0', BaseFont: baseName, Encoding: 'Identity-H' }
+  const reference = document.ref(dictionary)
+  const shown = new Set<Shape>()
+  const end = (): void => {
+    const glyphs = glyphsOf(shown)
+    const program = subsetFont(file, glyphs.keys())
+    Object.assign(dictionary, {
+      DescendantFonts: [descendant(document, font, baseName, glyphs, stream(document, program, program.length))],
+      ToUnicode: stream(document, toUnicode(font, glyphs)),
+    })
+    reference.end(undefined)
+  }
+  return { name: key, reference, shown, end }
+}
+
+/** Six capitals, another six for each face of a document (ISO 32000-1, 9.6.4). */
+function subsetTag(index: number): string {
+  return `FACE${String.fromCharCode(65 + Math.floor(index / 26), 65 + (index % 26))}`
+}
+
+/** Glyphs by their numbers, in the order of these: what it gives does not depend on the order of the words. */
+function glyphsOf(shapes: Iterable<Shape>): ReadonlyMap<number, Glyph> {
+  const glyphs = new Map<number, Glyph>()
+  for (const shape of shapes) for (const glyph of shape.glyphs) glyphs.set(glyph.id, glyph)
+  return new Map([...glyphs].sort(([a], [b]) => a - b))
+}
+
+function stream(document: PDFKit.PDFDocument, bytes: Uint8Array | string, length?: number): PDFKit.PDFKitReference {
+  const reference = document.ref(length === undefined ? {} : { Length1: length })
+  reference.end(bytes)
+  return reference
+}
+
+function descendant(
+  document: PDFKit.PDFDocument,
+  font: Font,
+  baseName: string,
+  glyphs: ReadonlyMap<number, Glyph>,
+  program: PDFKit.PDFKitReference,
+): PDFKit.PDFKitReference {
+  const scale = 1000 / font.unitsPerEm
+  const reference = document.ref({
+    Type: 'Font',
+    Subtype: 'CIDFontType2',
+    BaseFont: baseName,
+    // PDFKit writes an object of strings as text, a plain string as a name.
+    CIDSystemInfo: { Registry: Object('Adobe'), Ordering: Object('Identity'), Supplement: 0 },
+    CIDToGIDMap: 'Identity',
+    FontDescriptor: descriptor(document, font, baseName, program),
+    W: [...glyphs].flatMap(([id, glyph]) => [id, [glyph.advanceWidth * scale]]),
+  })
+  reference.end(undefined)
+  return reference
+}
+
+/** Flags of ISO 32000-1, table 123. Glyphs go by their numbers, so the font counts as one of symbols. */
+const flag = { symbolic: 4, italic: 64 }
+
+function descriptor(
+  document: PDFKit.PDFDocument,
+  font: Font,
+  baseName: string,
+  program: PDFKit.PDFKitReference,
+): PDFKit.PDFKitReference {
+  const scale = 1000 / font.unitsPerEm
+  const { minX, minY, maxX, maxY } = font.bbox
+  const reference = document.ref({
+    Type: 'FontDescriptor',
+    FontName: baseName,
+    Flags: flag.symbolic + (font.italicAngle === 0 ? 0 : flag.italic),
+    FontBBox: [minX * scale, minY * scale, maxX * scale, maxY * scale],
+    ItalicAngle: font.italicAngle,
+    Ascent: font.ascent * scale,
+    Descent: font.descent * scale,
+    CapHeight: (font.capHeight || font.ascent) * scale,
+    XHeight: (font.xHeight || 0) * scale,
+    StemV: 0,
+    FontFile2: program,
+  })
+  reference.end(undefined)
+  return reference
+}
+
+/** Most entries that a block of the map may have. */
+const mostEntries = 100
+
+/** The characters of each glyph, for whoever copies or listens (ISO 32000-1, 9.10.3). */
+function toUnicode(font: Font, glyphs: ReadonlyMap<number, Glyph>): string {
+  const entries = [...glyphs.values()].map((glyph) => `<${hex(glyph.id)}> <${charactersOf(font, glyph)}>`)
+  const blocks = Array.from({ length: Math.ceil(entries.length / mostEntries) }, (_, block) => {
+    const part = entries.slice(block * mostEntries, (block + 1) * mostEntries)
+    return `${part.length} beginbfchar\n${part.join('\n')}\nendbfchar`
+  })
+  return `/CIDInit /ProcSet findresource begin
+12 dict begin
+begincmap
+/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def
+/CMapName /Adobe-Identity-UCS def
+/CMapType 2 def
+1 begincodespacerange
+<0000> <ffff>
+endcodespacerange
+${blocks.join('\n')}
+endcmap
+CMapName currentdict /CMap defineresource pop
+end
+end`
+}
+
+const characters = new WeakMap<Glyph, string>()
+
+/**
+ * UTF-16 of a glyph's characters. Several may share a glyph, as space and no-break space do: the lowest
+ * stands for it, so that it does not matter which was met first.
+ */
+function charactersOf(font: Font, glyph: Glyph): string {
+  const before = characters.get(glyph)
+  if (before !== undefined) return before
+  const [lowest] = font.stringsForGlyph(glyph.id).sort()
+  const text = lowest ?? String.fromCodePoint(...glyph.codePoints)
+  const units = Array.from({ length: text.length }, (_, index) => hex(text.charCodeAt(index))).join('')
+  characters.set(glyph, units)
+  return units
+}
+
+function hex(number: number): string {
+  return number.toString(16).padStart(4, '0')
+}

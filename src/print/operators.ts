@@ -1,0 +1,63 @@
+import type { Shape } from './shape.ts'
+
+/**
+ * Operators of a content stream as text (ISO 32000-1, annex A). They are written here, not by PDFKit: a page
+ * has a thousand of them, and its general calls lay out each text anew. Places count in points from the top
+ * left corner, as PDFKit turns its pages.
+ */
+export function number(value: number): string {
+  return String(Math.round(value * 1000) / 1000)
+}
+
+const colours = new Map<string, string>()
+
+/** Red, green and blue of a colour such as `#1d5c63`. */
+export function rgb(colour: string): string {
+  const before = colours.get(colour)
+  if (before !== undefined) return before
+  const parts = [1, 3, 5].map((start) => number(Number.parseInt(colour.slice(start, start + 2), 16) / 255))
+  const text = parts.join(' ')
+  colours.set(colour, text)
+  return text
+}
+
+export function line(x1: number, y1: number, x2: number, y2: number): string {
+  return `${number(x1)} ${number(y1)} m ${number(x2)} ${number(y2)} l\n`
+}
+
+/** How far the handles of a quarter of a circle reach, as a part of its radius. */
+const handle = (4 * (Math.SQRT2 - 1)) / 3
+
+/** A square with rounded corners, by its upper left corner. */
+export function roundedSquare(x: number, y: number, side: number, radius: number): string {
+  const [left, top, right, bottom] = [x, y, x + side, y + side]
+  const reach = radius * (1 - handle)
+  const corner = (...places: readonly number[]): string => `${places.map(number).join(' ')} c\n`
+  const to = (x: number, y: number): string => `${number(x)} ${number(y)} l\n`
+  return [
+    `${number(left + radius)} ${number(top)} m\n`,
+    to(right - radius, top),
+    corner(right - reach, top, right, top + reach, right, top + radius),
+    to(right, bottom - radius),
+    corner(right, bottom - reach, right - reach, bottom, right - radius, bottom),
+    to(left + radius, bottom),
+    corner(left + reach, bottom, left, bottom - reach, left, bottom - radius),
+    to(left, top + radius),
+    corner(left, top + reach, left + reach, top, left + radius, top),
+    'h\n',
+  ].join('')
+}
+
+/** Words from a place on their baseline, in the font and colour that are set; the page is upside down, so the letters are turned. */
+export function words(shapes: readonly Shape[], size: number, x: number, baseline: number): string {
+  let shown = '['
+  let lift = 0
+  for (const { pieces } of shapes) {
+    for (const piece of pieces) {
+      if (piece.lift !== lift) shown += `] TJ ${number(piece.lift * size)} Ts [`
+      lift = piece.lift
+      shown += piece.show
+    }
+  }
+  return `BT 1 0 0 -1 ${number(x)} ${number(baseline)} Tm ${shown}] TJ${lift === 0 ? '' : ' 0 Ts'} ET\n`
+}
