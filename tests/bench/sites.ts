@@ -1,15 +1,6 @@
-import { cpSync, mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join, resolve } from 'node:path'
-
-const project = resolve(import.meta.dirname, '../..')
-
-function emptySite(name: string): string {
-  const root = mkdtempSync(join(tmpdir(), `${name}-`))
-  symlinkSync(join(project, 'node_modules'), join(root, 'node_modules'))
-  cpSync(join(project, 'package.json'), join(root, 'package.json'))
-  return root
-}
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { copyProject, emptySite } from '../site/project-copy.ts'
 
 function writeDrafts(root: string, drafts: readonly string[]): void {
   for (const [index, draft] of drafts.entries()) {
@@ -21,10 +12,7 @@ function writeDrafts(root: string, drafts: readonly string[]): void {
 
 /** This project with other drafts. */
 export function patternSite(drafts: readonly string[]): string {
-  const root = emptySite('patterns')
-  for (const part of ['src', 'plugins', 'public', 'astro.config.mjs', 'tsconfig.json', 'content/studio.yaml']) {
-    cpSync(join(project, part), join(root, part), { recursive: true })
-  }
+  const root = copyProject('patterns', ['content/studio.yaml'])
   writeDrafts(root, drafts)
   return root
 }

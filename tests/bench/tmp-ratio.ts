@@ -1,0 +1,2 @@
+import { draftRatio } from './draft.ts'
+console.log(draftRatio())

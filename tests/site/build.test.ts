@@ -1,0 +1,74 @@
+import { spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { copyProject, project } from './project-copy.ts'
+
+/** Every file of a folder with its hash, by path. */
+function hashes(folder: string): Record<string, string> {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((path) =>
+    statSync(join(folder, path)).isFile(),
+  )
+  return Object.fromEntries(
+    files.sort().map((path) => [
+      path,
+      createHash('sha256')
+        .update(readFileSync(join(folder, path)))
+        .digest('hex'),
+    ]),
+  )
+}
+
+/** Builds as a person would at a terminal: what the test runner has set for itself must not reach the site. */
+function build(root: string, environment: Readonly<Record<string, string>> = {}) {
+  const { PATH, HOME } = process.env
+  return spawnSync(process.execPath, ['src/cli/main.ts', 'build'], {
+    cwd: root,
+    encoding: 'utf8',
+    env: { PATH, HOME, ASTRO_TELEMETRY_DISABLED: '1', ...environment },
+  })
+}
+
+describe('a build in another place, time zone and language', () => {
+  let root: string
+  let built: ReturnType<typeof build>
+  beforeAll(() => {
+    root = copyProject('site', ['content'])
+    built = build(root, { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' })
+  })
+  afterAll(() => rmSync(root, { recursive: true, force: true }))
+
+  it('gives the same bytes', () => {
+    expect(built.status, built.stderr).toBe(0)
+    const expected = hashes(join(project, 'site'))
+    expect(Object.keys(expected).filter((path) => path.endsWith('.pdf')).length).toBeGreaterThan(4)
+    expect(hashes(join(root, 'site'))).toEqual(expected)
+  })
+
+  it('prints a line for each pattern', () => {
+    expect(built.stdout).toMatch(/^Pattern\s+Sizes\s+Rows worked\s+Unread\s+Findings\s+Pages\s+PDF files$/m)
+    for (const slug of readdirSync(join(root, 'content/patterns'))) {
+      const title = /^title: (.*)$/m.exec(readFileSync(join(root, 'content/patterns', slug, 'index.md'), 'utf8'))?.[1]
+      expect(built.stdout).toMatch(new RegExp(`^${title}\\s+\\d+\\s+\\d+\\s+0\\s+none\\s+1\\s+2$`, 'm'))
+    }
+  })
+
+  it('stops at drafts with errors, names them all, and leaves the site built last', () => {
+    const before = hashes(join(root, 'site'))
+    const [first = '', second = ''] = readdirSync(join(root, 'content/patterns'))
+    for (const [slug, slip] of [
+      [first, 'sizs: [A]'],
+      [second, 'title: A\nsizes: [S]\n---\n{{nothing}}\n---'],
+    ] as const) {
+      writeFileSync(join(root, 'content/patterns', slug, 'index.md'), `---\n${slip}\n---\n`)
+    }
+    const { status, stderr } = build(root)
+    expect(status).toBe(1)
+    expect(stderr).toContain('key-unknown')
+    expect(stderr).toContain('name-unknown')
+    expect(stderr).toContain('The site built last is still in place.')
+    expect(hashes(join(root, 'site'))).toEqual(before)
+    expect(readdirSync(root)).not.toContain('site.new')
+  })
+})
