@@ -12,6 +12,8 @@ import { tag } from './tag.ts'
 const columnSpace = 20
 const termWidth = 58
 const leading = 14
+const termStyle = { ...styles.label, size: 9.5 }
+const meaningStyle = { ...styles.text, size: 9.5 }
 
 interface Entry {
   readonly term: readonly Line[]
@@ -42,10 +44,9 @@ export function setAbbreviations(abbreviations: readonly Abbreviation[], compose
 
 function setEntry({ abbreviation, meaning }: Abbreviation, width: number, list: Tag, composer: Composer): Entry {
   const item = tag('LI', list)
-  const size = 9.5
   return {
-    term: breakLines(composer, [{ text: abbreviation, style: { ...styles.label, size } }], termWidth - 6),
-    meaning: breakLines(composer, [{ text: meaning, style: { ...styles.text, size } }], width - termWidth),
+    term: breakLines(composer, [{ text: abbreviation, style: termStyle }], termWidth - 6),
+    meaning: breakLines(composer, [{ text: meaning, style: meaningStyle }], width - termWidth),
     tags: [tag('Lbl', item), tag('LBody', item)],
   }
 }

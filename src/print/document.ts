@@ -4,10 +4,27 @@ import type { Pattern } from '../pattern/pattern.ts'
 /** The date in the file of a pattern that gives none: a clock would make two builds differ. */
 const undated = '2000-01-01'
 
+/**
+ * A document that keeps what is written instead of streaming it: a structure is thousands of short writes,
+ * and each would go through the stream's machinery on its own.
+ */
+class CollectedDocument extends PDFDocument {
+  // Written to while PDFKit's constructor runs, so nothing may be set here after it.
+  declare chunks: Uint8Array[]
+  declare whole: boolean
+
+  override push(chunk: Uint8Array | null): boolean {
+    this.chunks ??= []
+    if (chunk === null) this.whole = true
+    else this.chunks.push(chunk)
+    return true
+  }
+}
+
 /** An empty tagged document whose bytes depend on nothing but what is drawn on it. */
-export function createDocument(pattern: Pattern, studio: string): PDFKit.PDFDocument {
+export function createDocument(pattern: Pattern, studio: string): CollectedDocument {
   const title = pattern.title
-  const document = new PDFDocument({
+  const document = new CollectedDocument({
     autoFirstPage: false,
     // No default face: an unembedded one would be entered.
     font: '',
@@ -48,14 +65,10 @@ function escapeXml(text: string): string {
 }
 
 /** Ends the document and gives its bytes. */
-export function finishDocument(document: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = []
-    document.on('data', (chunk: Uint8Array) => chunks.push(chunk))
-    document.on('end', () => resolve(join(chunks)))
-    document.on('error', reject)
-    document.end()
-  })
+export function finishDocument(document: CollectedDocument): Uint8Array {
+  document.end()
+  if (!document.whole) throw new Error('PDFKit has not written all of the document at its end')
+  return join(document.chunks)
 }
 
 function join(chunks: readonly Uint8Array[]): Uint8Array {

@@ -1,4 +1,5 @@
 import type { Font, Glyph } from 'fontkit'
+import { deflate } from './deflate.ts'
 import type { Face } from './face.ts'
 import type { Shape } from './shape.ts'
 import { subsetFont } from './subset.ts'
@@ -18,21 +19,20 @@ export interface Embedded {
  * Enters a face in a document, with glyph numbers as its codes. PDFKit would number the glyphs anew in each
  * document, so that no word could be kept for the next.
  */
-export function embedFace(document: PDFKit.PDFDocument, { key, font, file }: Face, index: number): Embedded {
-  const baseName = `${subsetTag(index)}+${font.postscriptName.replaceAll(' ', '_')}`
+export function embedFace(document: PDFKit.PDFDocument, face: Face, index: number): Embedded {
+  const baseName = `${subsetTag(index)}+${face.font.postscriptName.replaceAll(' ', '_')}`
   const dictionary = { Type: 'Font', Subtype: 'Type0', BaseFont: baseName, Encoding: 'Identity-H' }
   const reference = document.ref(dictionary)
   const shown = new Set<Shape>()
   const end = (): void => {
-    const glyphs = glyphsOf(shown)
-    const program = subsetFont(file, glyphs.keys())
+    const part = partOf(face, glyphsOf(shown))
     Object.assign(dictionary, {
-      DescendantFonts: [descendant(document, font, baseName, glyphs, stream(document, program, program.length))],
-      ToUnicode: stream(document, toUnicode(font, glyphs)),
+      DescendantFonts: [descendant(document, face.font, baseName, part)],
+      ToUnicode: stream(document, part.characters),
     })
     reference.end(undefined)
   }
-  return { name: key, reference, shown, end }
+  return { name: face.key, reference, shown, end }
 }
 
 /** Six capitals, another six for each face of a document (ISO 32000-1, 9.6.4). */
@@ -47,20 +47,57 @@ function glyphsOf(shapes: Iterable<Shape>): ReadonlyMap<number, Glyph> {
   return new Map([...glyphs].sort(([a], [b]) => a - b))
 }
 
-function stream(document: PDFKit.PDFDocument, bytes: Uint8Array | string, length?: number): PDFKit.PDFKitReference {
-  const reference = document.ref(length === undefined ? {} : { Length1: length })
+/** What a document holds of a face that shows some of its glyphs. */
+interface Part {
+  readonly widths: readonly (number | readonly number[])[]
+  readonly program: Deflated
+  readonly characters: Deflated
+}
+
+/** A stream's bytes, and how many they were. */
+interface Deflated {
+  readonly bytes: Uint8Array
+  readonly length: number
+}
+
+const parts = new WeakMap<Face, Map<string, Part>>()
+
+/** Both papers of a pattern show the same letters, and so do many patterns of one studio. */
+const mostParts = 64
+
+function partOf(face: Face, glyphs: ReadonlyMap<number, Glyph>): Part {
+  const known = parts.get(face) ?? new Map<string, Part>()
+  parts.set(face, known)
+  const key = [...glyphs.keys()].join()
+  const before = known.get(key)
+  if (before !== undefined) return before
+  if (known.size >= mostParts) known.clear()
+  const part = makePart(face, glyphs)
+  known.set(key, part)
+  return part
+}
+
+function makePart({ font, file }: Face, glyphs: ReadonlyMap<number, Glyph>): Part {
+  const scale = 1000 / font.unitsPerEm
+  return {
+    widths: [...glyphs].flatMap(([id, glyph]) => [id, [glyph.advanceWidth * scale]]),
+    program: deflated(subsetFont(file, glyphs.keys())),
+    characters: deflated(new TextEncoder().encode(toUnicode(font, glyphs))),
+  }
+}
+
+function deflated(bytes: Uint8Array): Deflated {
+  return { bytes: deflate(bytes), length: bytes.length }
+}
+
+/** `Length1` is wanted of a font's stream and means nothing in another. */
+function stream(document: PDFKit.PDFDocument, { bytes, length }: Deflated): PDFKit.PDFKitReference {
+  const reference = document.ref({ Filter: 'FlateDecode', Length1: length })
   reference.end(bytes)
   return reference
 }
 
-function descendant(
-  document: PDFKit.PDFDocument,
-  font: Font,
-  baseName: string,
-  glyphs: ReadonlyMap<number, Glyph>,
-  program: PDFKit.PDFKitReference,
-): PDFKit.PDFKitReference {
-  const scale = 1000 / font.unitsPerEm
+function descendant(document: PDFKit.PDFDocument, font: Font, baseName: string, part: Part): PDFKit.PDFKitReference {
   const reference = document.ref({
     Type: 'Font',
     Subtype: 'CIDFontType2',
@@ -68,8 +105,8 @@ function descendant(
     // PDFKit writes an object of strings as text, a plain string as a name.
     CIDSystemInfo: { Registry: Object('Adobe'), Ordering: Object('Identity'), Supplement: 0 },
     CIDToGIDMap: 'Identity',
-    FontDescriptor: descriptor(document, font, baseName, program),
-    W: [...glyphs].flatMap(([id, glyph]) => [id, [glyph.advanceWidth * scale]]),
+    FontDescriptor: descriptor(document, font, baseName, stream(document, part.program)),
+    W: part.widths,
   })
   reference.end(undefined)
   return reference

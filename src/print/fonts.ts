@@ -24,8 +24,8 @@ let loaded: Fonts | undefined
 
 /**
  * The project's typefaces, read from the installed packages once: Atkinson Hyperlegible Next for text
- * and rows, Literata for headings and for the letters that the first lacks. Only this file and `woff.ts`
- * need Node; elsewhere the bytes may come from anywhere.
+ * and rows, Literata for headings and for the letters that the first lacks. The bytes may come from
+ * anywhere else.
  */
 export function loadFonts(): Fonts {
   loaded ??= {

@@ -46,12 +46,14 @@ interface Word {
 
 /** Sets runs in lines no wider than `width` points; at least one line comes back. */
 export function breakLines(setter: Setter, runs: readonly Run[], width: number): readonly Line[] {
-  const words = readWords(setter, runs).flatMap((word) => (word.width > width ? cutWord(word, width) : [word]))
+  const read = readWords(setter, runs)
+  const tooWide = read.some((word) => word.width > width)
+  const words = tooWide ? read.flatMap((word) => (word.width > width ? cutWord(word, width) : [word])) : read
   const lines: Line[] = []
   let start = 0
   while (start < words.length) {
     const end = fill(words, start, width)
-    lines.push(joinWords(words.slice(start, end)))
+    lines.push(joinWords(words, start, end))
     start = end
   }
   return lines.length === 0 ? [{ fragments: [], width: 0 }] : lines
@@ -59,16 +61,71 @@ export function breakLines(setter: Setter, runs: readonly Run[], width: number):
 
 /** Width that runs take on one line, and the widest word in them; points. */
 export function measureRuns(setter: Setter, runs: readonly Run[]): { readonly whole: number; readonly word: number } {
-  const lines = breakLines(setter, runs, Number.POSITIVE_INFINITY)
-  const words = readWords(setter, runs)
-  return {
-    whole: Math.max(0, ...lines.map((line) => line.width)),
-    word: words.reduce((widest, word) => Math.max(widest, word.width), 0),
+  let whole = 0
+  let widest = 0
+  let x = 0
+  for (const { width, space, ends } of readWords(setter, runs)) {
+    whole = Math.max(whole, x + width)
+    widest = Math.max(widest, width)
+    x = ends === 'must' ? 0 : x + width + space
   }
+  return { whole, word: widest }
 }
 
+/** The words of runs. Those of one look are remembered: a text is measured, broken, and set again for another paper. */
 function readWords(setter: Setter, runs: readonly Run[]): readonly Word[] {
-  const words: Word[] = []
+  const [run, ...more] = joinRuns(runs)
+  if (run === undefined) return []
+  const { words, missing } =
+    more.length === 0 ? rememberedText(setter.faces, run) : readText(setter.faces, [run, ...more])
+  for (const character of missing) setter.missing.add(character)
+  return words
+}
+
+/** Neighbours of one look as one: the words of a row stand in many pieces, its numbers among them. */
+function joinRuns(runs: readonly Run[]): readonly Run[] {
+  if (runs.length < 2) return runs
+  const joined: { text: string; style: Style }[] = []
+  for (const { text, style } of runs) {
+    const last = joined.at(-1)
+    if (last?.style === style) last.text += text
+    else joined.push({ text, style })
+  }
+  return joined
+}
+
+interface ReadText {
+  readonly words: readonly Word[]
+  /** Characters that no face has. */
+  readonly missing: readonly string[]
+}
+
+const texts = new WeakMap<Faces, WeakMap<Style, Map<string, ReadText>>>()
+
+/** Enough for the texts of a few dozen patterns; then memory is started afresh. */
+const mostTexts = 4000
+
+function rememberedText(faces: Faces, run: Run): ReadText {
+  const known = textsOf(faces, run.style)
+  const before = known.get(run.text)
+  if (before !== undefined) return before
+  if (known.size >= mostTexts) known.clear()
+  const read = readText(faces, [run])
+  known.set(run.text, read)
+  return read
+}
+
+function textsOf(faces: Faces, style: Style): Map<string, ReadText> {
+  const byStyle = texts.get(faces) ?? new WeakMap<Style, Map<string, ReadText>>()
+  texts.set(faces, byStyle)
+  const known = byStyle.get(style) ?? new Map<string, ReadText>()
+  byStyle.set(style, known)
+  return known
+}
+
+function readText(faces: Faces, runs: readonly Run[]): ReadText {
+  const words: { parts: readonly Part[]; text: string; width: number; space: number; ends: Word['ends'] }[] = []
+  const missing: string[] = []
   let parts: Part[] = []
   const close = (space: number, ends: Word['ends']): void => {
     words.push({ parts, text: textOf(parts), width: widthOf(parts), space, ends })
@@ -78,22 +135,23 @@ function readWords(setter: Setter, runs: readonly Run[]): readonly Word[] {
     for (const token of text.split(/( +|\n)/)) {
       if (token === '\n') close(0, 'must')
       else if (token.startsWith(' ')) {
-        if (parts.length > 0) close(spaceOf(setter, style), 'here')
-      } else if (token !== '') parts.push(...setParts(setter, token, style))
+        if (parts.length > 0) close(spaceOf(faces, style), 'here')
+      } else if (token !== '') parts.push(...setParts(faces, token, style, missing))
     }
   }
   if (parts.length > 0) close(0, 'here')
-  return words.map((word, index) => (staysWith(word, words[index + 1]) ? { ...word, ends: 'never' } : word))
+  for (const [index, word] of words.entries()) if (staysWith(word, words[index + 1])) word.ends = 'never'
+  return { words, missing }
 }
 
-function setParts(setter: Setter, text: string, style: Style): readonly Part[] {
-  const word = setWord(setter.faces, style.face, style.tabular, text)
-  for (const character of word.missing) setter.missing.add(character)
+function setParts(faces: Faces, text: string, style: Style, missing: string[]): readonly Part[] {
+  const word = setWord(faces, style.face, style.tabular, text)
+  missing.push(...word.missing)
   return word.stretches.map((stretch) => ({ ...stretch, width: stretch.width * style.size, style }))
 }
 
-function spaceOf(setter: Setter, style: Style): number {
-  return setWord(setter.faces, style.face, style.tabular, ' ').width * style.size
+function spaceOf(faces: Faces, style: Style): number {
+  return setWord(faces, style.face, style.tabular, ' ').width * style.size
 }
 
 const textOf = (parts: readonly Part[]): string => parts.map((part) => part.text).join('')
@@ -152,13 +210,17 @@ function letters(part: Part): readonly Part[] {
   }))
 }
 
+type Draft = { -readonly [K in keyof Fragment]: Fragment[K] }
+
 /** Puts neighbours of one look together. Each line ends in a space, so that its last word stays apart when copied. */
-function joinWords(words: readonly Word[]): Line {
-  const fragments: Fragment[] = []
+function joinWords(words: readonly Word[], start: number, end: number): Line {
+  const fragments: Draft[] = []
   let x = 0
   let width = 0
   let space = ''
-  for (const word of words) {
+  for (let index = start; index < end; index++) {
+    const word = words[index]
+    if (word === undefined) break
     for (const part of word.parts) {
       append(fragments, part, space, x)
       space = ''
@@ -168,24 +230,21 @@ function joinWords(words: readonly Word[]): Line {
     if (word.space > 0 || word.ends === 'must') space = ' '
     x += word.space
   }
-  const last = fragments.pop()
-  if (last !== undefined) fragments.push({ ...last, text: `${last.text} ` })
+  const last = fragments.at(-1)
+  if (last !== undefined) last.text += ' '
   return { fragments, width }
 }
 
-function append(fragments: Fragment[], part: Part, space: string, x: number): void {
+function append(fragments: Draft[], part: Part, space: string, x: number): void {
   const last = fragments.at(-1)
   const size = part.style.size * part.scale
   const same = last?.face === part.face && last.style === part.style && last.size === size && last.rise === part.rise
+  if (last !== undefined) last.text += space
   if (last !== undefined && same && part.rise === 0 && part.text !== '\u2044') {
-    fragments[fragments.length - 1] = {
-      ...last,
-      text: `${last.text}${space}${part.text}`,
-      width: x + part.width - last.x,
-    }
+    last.text += part.text
+    last.width = x + part.width - last.x
     return
   }
-  if (last !== undefined && space !== '') fragments[fragments.length - 1] = { ...last, text: `${last.text}${space}` }
   const { text, face, style } = part
   fragments.push({ text, face, style, size, rise: part.rise * part.style.size, x, width: part.width })
 }

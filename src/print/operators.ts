@@ -21,31 +21,41 @@ export function rgb(colour: string): string {
   return text
 }
 
+/** A line in the stroke that is set. */
 export function line(x1: number, y1: number, x2: number, y2: number): string {
-  return `${number(x1)} ${number(y1)} m ${number(x2)} ${number(y2)} l\n`
+  return `${number(x1)} ${number(y1)} m ${number(x2)} ${number(y2)} l S\n`
 }
 
 /** How far the handles of a quarter of a circle reach, as a part of its radius. */
 const handle = (4 * (Math.SQRT2 - 1)) / 3
 
-/** A square with rounded corners, by its upper left corner. */
-export function roundedSquare(x: number, y: number, side: number, radius: number): string {
-  const [left, top, right, bottom] = [x, y, x + side, y + side]
-  const reach = radius * (1 - handle)
+/** The outline of a square with rounded corners, from the upper left corner of its box. */
+export function roundedSquare(side: number, radius: number): string {
+  const [near, far] = [radius * (1 - handle), side - radius * (1 - handle)]
   const corner = (...places: readonly number[]): string => `${places.map(number).join(' ')} c\n`
   const to = (x: number, y: number): string => `${number(x)} ${number(y)} l\n`
   return [
-    `${number(left + radius)} ${number(top)} m\n`,
-    to(right - radius, top),
-    corner(right - reach, top, right, top + reach, right, top + radius),
-    to(right, bottom - radius),
-    corner(right, bottom - reach, right - reach, bottom, right - radius, bottom),
-    to(left + radius, bottom),
-    corner(left + reach, bottom, left, bottom - reach, left, bottom - radius),
-    to(left, top + radius),
-    corner(left, top + reach, left + reach, top, left + radius, top),
+    `${number(radius)} 0 m\n`,
+    to(side - radius, 0),
+    corner(far, 0, side, near, side, radius),
+    to(side, side - radius),
+    corner(side, far, far, side, side - radius, side),
+    to(radius, side),
+    corner(near, side, 0, far, 0, side - radius),
+    to(0, radius),
+    corner(0, near, near, 0, radius, 0),
     'h\n',
   ].join('')
+}
+
+/** An outline drawn at each of some places; as it is the same text each time, it takes little room. */
+export function repeated(outline: string, places: readonly (readonly [x: number, y: number])[]): string {
+  return places.map(([x, y]) => `q 1 0 0 1 ${number(x)} ${number(y)} cm\n${outline}S Q\n`).join('')
+}
+
+/** Width and colour of the lines that follow. */
+export function stroke(thickness: number, colour: string): string {
+  return `${number(thickness)} w ${rgb(colour)} RG\n`
 }
 
 /** Words from a place on their baseline, in the font and colour that are set; the page is upside down, so the letters are turned. */

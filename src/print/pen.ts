@@ -72,13 +72,16 @@ export class Pen {
   }
 
   rule(x1: number, y1: number, x2: number, y2: number, colour: string, thickness: number): void {
-    this.artifact('Layout', () => this.#stroke(colour, thickness, operators.line(x1, y1, x2, y2)))
+    this.artifact('Layout', () => {
+      this.#content += operators.stroke(thickness, colour) + operators.line(x1, y1, x2, y2)
+    })
   }
 
-  /** Empty squares to tick, by their upper left corners. */
-  boxes(corners: readonly (readonly [x: number, y: number])[], side: number, colour: string): void {
-    const path = corners.map(([x, y]) => operators.roundedSquare(x, y, side, 1)).join('')
-    this.artifact('Layout', () => this.#stroke(colour, 0.6, path))
+  /** The outline of an empty box to tick, by the upper left corners of the boxes. */
+  boxes(corners: readonly (readonly [x: number, y: number])[], outline: string, colour: string): void {
+    this.artifact('Layout', () => {
+      this.#content += operators.stroke(0.6, colour) + operators.repeated(outline, corners)
+    })
   }
 
   picture(image: PDFKit.Mixins.OpenedImage, tag: Tag, x: number, y: number, width: number, height: number): void {
@@ -169,11 +172,7 @@ export class Pen {
   }
 
   #underline(fragment: Fragment, x: number, y: number): void {
-    this.#stroke(fragment.style.colour, 0.5, operators.line(x, y, x + fragment.width, y))
-  }
-
-  #stroke(colour: string, thickness: number, path: string): void {
-    this.#content += `${operators.number(thickness)} w ${operators.rgb(colour)} RG\n${path}S\n`
+    this.#content += operators.stroke(0.5, fragment.style.colour) + operators.line(x, y, x + fragment.width, y)
   }
 
   #flush(): void {

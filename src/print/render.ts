@@ -56,7 +56,7 @@ export async function renderPdf(pattern: Pattern, options: PrintOptions): Promis
   const place = { frame: composer.frame, head: 34, foot: sheet.height - 48 }
   const furniture = setFurniture(pattern, options.studio, composer, place, root)
   drawPages(new Pen(document), sheet, pages, furniture)
-  return { bytes: await finishDocument(document), missing: [...composer.missing] }
+  return { bytes: finishDocument(document), missing: [...composer.missing] }
 }
 
 /** What stands above the first heading introduces the pattern; without a heading all of it is instructions. */

@@ -9,7 +9,7 @@ export interface Shape {
 
 /** Letters that stand at one height. */
 export interface Piece {
-  /** Elements of the array that the operator `TJ` takes: glyph numbers, and by how much to move between them. */
+  /** Elements of the array that the operator `TJ` takes: glyph numbers of two bytes, and by how much to move between them. */
   readonly show: string
   /** How far above the baseline they stand, as a part of the type size: the marks on letters. */
   readonly lift: number
@@ -61,12 +61,12 @@ function compose({ font }: Face, word: string, tabular: boolean): Shape {
     const { xOffset = 0, yOffset = 0, xAdvance = glyph.advanceWidth } = positions[index] ?? {}
     const lift = yOffset / font.unitsPerEm
     const piece = pieces.at(-1)?.lift === lift ? pieces.at(-1) : undefined
-    const parts = move(xOffset) + hex(glyph.id) + move(xAdvance - glyph.advanceWidth - xOffset)
+    const parts = move(xOffset) + code(glyph.id) + move(xAdvance - glyph.advanceWidth - xOffset)
     if (piece === undefined) pieces.push({ show: parts, lift })
     else piece.show += parts
   }
-  // Glyph numbers in a row are one string.
-  return { pieces: pieces.map(({ show, lift }) => ({ show: show.replaceAll('><', ''), lift })), glyphs }
+  // Glyph numbers in a row are one string. Brackets among them are escaped, so that none looks like a seam.
+  return { pieces: pieces.map(({ show, lift }) => ({ show: show.replaceAll(')(', ''), lift })), glyphs }
 
   /** A move to the right, in units of the font; the operator counts in thousandths of the type size, to the left. */
   function move(units: number): string {
@@ -75,6 +75,9 @@ function compose({ font }: Face, word: string, tabular: boolean): Shape {
   }
 }
 
-function hex(glyph: number): string {
-  return `<${glyph.toString(16).padStart(4, '0')}>`
+/** The two bytes of a glyph number as a string of the content stream, a letter for each byte. */
+function code(glyph: number): string {
+  const bytes = String.fromCharCode(glyph >> 8, glyph & 0xff)
+  // A bare carriage return would be read as a line feed (ISO 32000-1, 7.3.4.2).
+  return `(${bytes.replace(/[()\\]/g, '\\$&').replaceAll('\r', '\\r')})`
 }

@@ -6,11 +6,11 @@ import { colours, leading, styles } from './style.ts'
 import { tag } from './tag.ts'
 
 const sectionGap = 16
+const style = { ...styles.text, face: 'title', size: 11.5 } as const
 
 /** A section of the overview: a hairline, its heading in the gutter, its text beside it; on one page, where that can be. */
 export function sideHeading(title: string, strips: Strips, composer: Composer): Strips {
   const { start, text, end } = composer.frame
-  const style = { ...styles.text, face: 'title', size: 11.5 } as const
   const heading = tag('H2', composer.parent)
   const setting = { tag: heading, x: start, width: text - start, leading: leading.text }
   const lines = breakLines(composer, [{ text: title, style }], text - start - 8)

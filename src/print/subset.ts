@@ -13,7 +13,8 @@ export function subsetFont(file: Uint8Array, glyphs: Iterable<number>): Uint8Arr
   const outlines = readOutlines(tables)
   const wanted = withComponents(glyphs, outlines)
   const { glyf, loca } = writeOutlines(outlines, wanted)
-  const changed = new Map([...tables, ['glyf', glyf] as const, ['loca', loca] as const])
+  const hmtx = keepMetrics(tables, wanted)
+  const changed = new Map([...tables, ['glyf', glyf] as const, ['loca', loca] as const, ['hmtx', hmtx] as const])
   const parts = kept.flatMap((tag): readonly FontTable[] => {
     const bytes = changed.get(tag)
     return bytes === undefined ? [] : [{ tag, bytes }]
@@ -95,4 +96,15 @@ function writeOutlines(
     offset += outline.length
   }
   return { glyf, loca }
+}
+
+/** The table of widths with those of other glyphs at nought, which take next to no room. */
+function keepMetrics(tables: ReadonlyMap<string, Uint8Array>, wanted: ReadonlySet<number>): Uint8Array {
+  const all = needed(tables, 'hmtx')
+  // Glyphs from here on have the width before it, and only their own left bearing.
+  const last = (viewOf(needed(tables, 'hhea')).getUint16(34) - 1) * 4
+  const kept = new Uint8Array(all.length)
+  for (const glyph of wanted) if (glyph * 4 < last) kept.set(all.subarray(glyph * 4, glyph * 4 + 4), glyph * 4)
+  kept.set(all.subarray(last), last)
+  return kept
 }

@@ -1,7 +1,8 @@
+import { roundedSquare } from './operators.ts'
 import type { Strip } from './strip.ts'
 import { colours, leading } from './style.ts'
 
-const side = 7.5
+const box = roundedSquare(7.5, 1)
 const pitch = 11
 const groupSpace = 6
 
@@ -10,7 +11,7 @@ export function tickBox(strips: readonly Strip[], x: number): readonly Strip[] {
   return strips.map((strip, index) => {
     if (index > 0) return strip
     const draw: Strip['draw'] = (pen, top) => {
-      pen.boxes([[x, top + 4]], side, colours.soft)
+      pen.boxes([[x, top + 4]], box, colours.soft)
       strip.draw(pen, top)
     }
     return { ...strip, draw }
@@ -30,7 +31,7 @@ export function tickBoxes(count: number, x: number, width: number): readonly Str
       keep: true,
       draw: (pen, top) => {
         const corners = lefts.map((left) => [left, top + 4] as const)
-        pen.boxes(corners, side, colours.soft)
+        pen.boxes(corners, box, colours.soft)
       },
     }
   })

@@ -2,7 +2,7 @@ import type { Inline, RowBlock } from '../../pattern/node.ts'
 import type { Composer, Strips } from '../composer.ts'
 import { plainText, readRuns } from '../inline.ts'
 import type { Line, Run } from '../line.ts'
-import { breakLines, measureRuns } from '../line.ts'
+import { breakLines } from '../line.ts'
 import { onlyWords } from '../only-words.ts'
 import type { Setting, Strip } from '../strip.ts'
 import { after, drawLine, together } from '../strip.ts'
@@ -73,9 +73,11 @@ function bodyStrips(block: RowBlock, composer: Composer, setting: Setting): Stri
   if (block.stated.length === 0) return strips
   const runs = readRuns(block.stated, { style: styles.stated, sizes: composer.sizes })
   const right: Setting = { ...setting, align: 'right' }
-  const stated = breakLines(composer, runs, setting.width).map((line) => strip(line, right))
+  const lines = breakLines(composer, runs, setting.width)
+  const stated = lines.map((line) => strip(line, right))
   const room = setting.width - (steps.at(-1)?.width ?? 0) - 14
-  return measureRuns(composer, runs).whole > room ? [...strips, ...stated] : overlay(strips, stated)
+  const fits = lines.length === 1 && (lines[0]?.width ?? 0) <= room
+  return fits ? overlay(strips, stated) : [...strips, ...stated]
 }
 
 /** Draws what fits on one line into the last of the strips. */
