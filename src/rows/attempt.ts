@@ -1,13 +1,13 @@
 import type { Kinds, Row } from './fabric.ts'
-import { kindNumber, turned } from './fabric.ts'
+import { stitchNumber, turned } from './fabric.ts'
 import type { Step, StepOf, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
-import { countMeant } from './work/place.ts'
+import { countMeant, countMeantIn } from './work/place.ts'
 import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
-import { add } from './work/state.ts'
 import { stitchOfParts } from './work/stitching.ts'
+import { add, createTally } from './work/tally.ts'
 import { run } from './work.ts'
 
 /** What lies on the hook's side before a row, for one size. */
@@ -119,7 +119,33 @@ export function splitPending(steps: readonly Step[]): { own: readonly Step[]; pe
   return { own: steps.toSpliced(at, 1), pending: chain }
 }
 
-function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
+/** What the words of a row come to, whoever works them: found once. */
+interface Words {
+  readonly own: readonly Step[]
+  readonly pending: StepOf<'chain'> | null
+  readonly opensWithChain: boolean
+  readonly stitch: Stitch | null
+  readonly namesTurningChain: boolean
+}
+
+const known = new WeakMap<readonly Step[], Words>()
+
+function wordsOf(steps: readonly Step[]): Words {
+  const before = known.get(steps)
+  if (before !== undefined) return before
+  const { own, pending } = splitPending(steps)
+  const found = {
+    own,
+    pending,
+    opensWithChain: opensWithChain(own),
+    stitch: firstStitch(own),
+    namesTurningChain: namesTurningChain(own),
+  }
+  known.set(steps, found)
+  return found
+}
+
+function begin(job: Job, choose: Choose, words: Words): Work {
   const { fabric } = job
   const row = fabric.row === null ? null : fabric.turns ? turned(fabric.row, fabric.joined) : fabric.row
   return {
@@ -127,9 +153,10 @@ function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
     size: job.size,
     choose,
     rules: job.rules,
-    rowStitch: firstStitch(steps),
-    namesTurningChain: namesTurningChain(steps),
+    rowStitch: words.stitch,
+    namesTurningChain: words.namesTurningChain,
     resting: job.resting,
+    freedom: null,
     resumed: null,
     below: row,
     cursor: 0,
@@ -140,8 +167,8 @@ function begin(job: Job, choose: Choose, steps: readonly Step[]): Work {
     joinedBelow: fabric.joined,
     opening: null,
     made: { places: [], groups: [], names: [] },
-    tally: new Map(),
-    inside: new Map(),
+    tally: createTally(),
+    inside: createTally(),
     stitches: 0,
     slips: 0,
     turningStitches: 0,
@@ -165,12 +192,9 @@ const slipStitch: Stitch = { base: 'slipStitch', style: 'plain' }
 function settleSlips(work: Work): void {
   if (work.slips === 0) return
   add(work.tally, stitchKey(slipStitch), work.slips)
-  if (work.stitches > 0 || work.tally.size > 1) return
-  const number = kindNumber(work.kinds, { what: 'stitch', stitch: slipStitch, name: null, turning: false })
-  for (let made = 0; made < work.slips; made += 1) {
-    work.made.places.push(number)
-    work.made.groups.push(-1)
-  }
+  if (work.stitches > 0 || work.tally.counts.size > 1) return
+  const number = stitchNumber(work.kinds, slipStitch)
+  for (let made = 0; made < work.slips; made += 1) work.made.places.push(number)
   work.stitches = work.slips
 }
 
@@ -199,6 +223,10 @@ function fabricAfter(work: Work, job: Job, pending: Fabric['pending']): Fabric {
 
 const stitchesOnly: Target = [{ kind: 'stitch', said: true }]
 
+function stitchesOf(work: Work, row: Row | null): number {
+  return row === null ? 0 : countMeantIn(work, row, stitchesOnly, 0, row.places.length)
+}
+
 function restOf(work: Work): Worked['rest'] {
   if (work.below === null || !(work.leaveSaid || work.resumed !== null)) return null
   return { resumed: work.resumed, resting: { row: work.below, cursor: work.cursor } }
@@ -206,45 +234,28 @@ function restOf(work: Work): Worked['rest'] {
 
 /** Works a row for one size. Never fails: what can't be worked is in `stop`. */
 export function workFor(job: Job, choose: Choose): Worked {
-  const { own, pending } = splitPending(job.steps)
+  const words = wordsOf(job.steps)
+  const { own, pending } = words
   const carried = job.fabric.pending
-  const steps = carried === null || opensWithChain(own) ? own : [carried, ...own]
-  const work = begin(job, choose, steps)
-  const startsHere = work.below === null
-  const there = countMeant(work, stitchesOnly, 0, work.end)
+  const steps = carried === null || words.opensWithChain ? own : [carried, ...own]
+  const work = begin(job, choose, words)
+  const { below } = work
   const stop = run(work, steps) ?? settleOpening(work)
   settleSlips(work)
-  const chains = startsHere && work.made.places.length === 0 ? (work.below?.places.length ?? 0) : 0
+  const chains = below === null && work.made.places.length === 0 ? (work.below?.places.length ?? 0) : 0
   if (chains > 0) add(work.tally, 'chain', chains)
   const left = stop === null ? leftOver(work) : 0
   return {
     stop,
     fabric: fabricAfter(work, job, pending),
-    tally: work.tally,
-    inside: work.inside,
+    tally: work.tally.counts,
+    inside: work.inside.counts,
     total: work.stitches,
     turningStitches: work.turningStitches,
     left,
     leftSaid: work.leaveSaid,
-    endless: work.endless === null ? null : { ...work.endless, there },
+    endless: work.endless === null ? null : { ...work.endless, there: stitchesOf(work, below) },
     chosen: work.chosen,
     rest: restOf(work),
   }
-}
-
-/** Whether all numbers of the steps are the same for every size, so that one working serves them all. */
-export function isUniform(steps: readonly Step[]): boolean {
-  return steps.every((step) => uniformValue(step, 0))
-}
-
-function uniformValue(value: unknown, depth: number): boolean {
-  if (depth > 60) return false
-  if (Array.isArray(value)) {
-    const [first] = value
-    if (typeof first === 'number' || first === null) return value.every((each) => each === first)
-    return value.every((each) => uniformValue(each, depth + 1))
-  }
-  if (typeof value !== 'object' || value === null) return true
-  if ('kind' in value && value.kind === 'bySize') return false
-  return Object.values(value).every((each) => uniformValue(each, depth + 1))
 }

@@ -1,4 +1,4 @@
-import type { Target } from './step.ts'
+import type { Special, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 
@@ -16,13 +16,22 @@ export type PlaceKind =
 export interface Kinds {
   readonly list: PlaceKind[]
   readonly numbers: Map<string, number>
-  /** Which kinds a target accepts, found once for each. */
-  readonly accepted: WeakMap<Target, Map<number, boolean>>
+  /** Numbers of stitches made over and over, by the object that stands for each, so that no key is built. */
+  readonly made: WeakMap<Stitch | Special, number>
+  readonly accepted: WeakMap<Target, Acceptance>
+}
+
+/** Which kinds of place a target accepts, found once for each. */
+export interface Acceptance {
+  readonly byKind: (boolean | undefined)[]
+  /** A kind alone tells whether a place is meant, and a place is used as a whole. */
+  readonly simple: boolean
 }
 
 /**
  * A row as the next one finds it, in the order in which it is worked. `groups` numbers the special
- * stitch or the group in one place that a place belongs to, -1 for none; `names` has the special
+ * stitch or the group in one place that a place belongs to, -1 for none; it may end before `places`, where
+ * the rest belongs to none. `names` has the special
  * stitch's name by that number, empty for a group without a name.
  */
 export interface Row {
@@ -37,7 +46,7 @@ export interface Row {
 }
 
 export function createKinds(): Kinds {
-  return { list: [], numbers: new Map(), accepted: new WeakMap() }
+  return { list: [], numbers: new Map(), made: new WeakMap(), accepted: new WeakMap() }
 }
 
 function kindKey(kind: PlaceKind): string {
@@ -58,6 +67,24 @@ export function kindNumber(kinds: Kinds, kind: PlaceKind): number {
   return number
 }
 
+/** The number of a plain stitch. */
+export function stitchNumber(kinds: Kinds, stitch: Stitch): number {
+  const known = kinds.made.get(stitch)
+  if (known !== undefined) return known
+  const number = kindNumber(kinds, { what: 'stitch', stitch, name: null, turning: false })
+  kinds.made.set(stitch, number)
+  return number
+}
+
+/** The number of a special stitch that is one stitch. */
+export function specialNumber(kinds: Kinds, special: Special): number {
+  const known = kinds.made.get(special)
+  if (known !== undefined) return known
+  const number = kindNumber(kinds, { what: 'stitch', stitch: null, name: special.name, turning: false })
+  kinds.made.set(special, number)
+  return number
+}
+
 export function kindAt(kinds: Kinds, row: Row, at: number): PlaceKind | undefined {
   const number = row.places[at]
   return number === undefined ? undefined : kinds.list[number]
@@ -67,7 +94,7 @@ export function chainRow(kinds: Kinds, chains: number): Row {
   const chain = kindNumber(kinds, { what: 'chain' })
   return {
     places: new Array<number>(chains).fill(chain),
-    groups: new Array<number>(chains).fill(-1),
+    groups: [],
     names: [],
     circular: false,
     ring: false,
@@ -86,14 +113,20 @@ function ordered(row: Row, order: readonly number[]): Row {
   return {
     ...row,
     places: order.map((at) => row.places[at] ?? 0),
-    groups: order.map((at) => row.groups[at] ?? -1),
+    groups: row.groups.length === 0 ? [] : order.map((at) => row.groups[at] ?? -1),
   }
+}
+
+/** A group for every place; none at all where no place belongs to one. */
+function allGroups({ places, groups }: Row): readonly number[] {
+  if (groups.length === 0 || groups.length === places.length) return groups
+  return [...groups, ...new Array<number>(places.length - groups.length).fill(-1)]
 }
 
 /** The row seen from the other side. A joined round goes back from its joining stitch. */
 export function turned(row: Row, joined: boolean): Row {
   if (!(joined && row.circular)) {
-    return { ...row, places: row.places.toReversed(), groups: row.groups.toReversed() }
+    return { ...row, places: row.places.toReversed(), groups: allGroups(row).toReversed() }
   }
   const order = row.places.map((_, at) => (at === 0 ? 0 : row.places.length - at))
   return ordered(row, order)
@@ -114,6 +147,6 @@ export function withChains(kinds: Kinds, row: Row, chains: number): Row {
   return {
     ...row,
     places: [...before.places, ...row.places],
-    groups: [...before.groups, ...row.groups],
+    groups: row.groups.length === 0 ? [] : [...new Array<number>(chains).fill(-1), ...row.groups],
   }
 }

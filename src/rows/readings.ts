@@ -1,10 +1,11 @@
+import { alikeSizes } from './alike.ts'
 import type { Fabric, Job, Worked } from './attempt.ts'
-import { isUniform, workFor } from './attempt.ts'
+import { workFor } from './attempt.ts'
 import { sizesWhere } from './count.ts'
 import type { Kinds } from './fabric.ts'
 import type { Stated, StatedItem } from './stated.ts'
 import type { Step } from './step.ts'
-import type { OpeningRules, Resting } from './work/state.ts'
+import type { Choose, OpeningRules, Resting } from './work/state.ts'
 
 /** A row to be worked for all sizes. */
 export interface RowJob {
@@ -68,18 +69,28 @@ function differing(job: RowJob, worked: Worked, size: number): number {
 }
 
 /** Sizes that share fabric and numbers are worked once. */
-function sharedWith(job: RowJob, size: number, uniform: boolean): number {
-  if (!uniform) return size
+function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
+  // What was left of an earlier row may differ, though the row below does not.
+  if ((job.resting[size]?.size ?? 0) > 0) return size
+  const alike = alikeSizes(steps, job.sizes)
   for (let other = 0; other < size; other += 1) {
-    const same = job.fabrics[other]?.row === job.fabrics[size]?.row && job.steps[other] === job.steps[size]
-    // What was left of an earlier row may differ, though the row below does not.
-    if ((job.resting[size]?.size ?? 0) > 0) continue
-    if (same && job.fabrics[other]?.pending === job.fabrics[size]?.pending) return other
+    const same = job.fabrics[other] === job.fabrics[size] && job.steps[other] === steps
+    if (same && alike[other] === alike[size]) return other
   }
   return size
 }
 
-function readingWith(job: RowJob, choices: Choices, uniform: boolean): Reading {
+function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[], choose: Choose): Worked | null {
+  const steps = job.steps[size] ?? null
+  const fabric = job.fabrics[size]
+  if (steps === null || fabric === undefined) return null
+  const other = sharedWith(job, size, steps)
+  if (other < size) return earlier[other] ?? null
+  const { kinds, style, rules } = job
+  return workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? new Map() }, choose)
+}
+
+function readingWith(job: RowJob, choices: Choices): Reading {
   const met = new Map<string, number>()
   const choose = (key: string, options: number): number => {
     met.set(key, Math.max(options, met.get(key) ?? 0))
@@ -88,16 +99,7 @@ function readingWith(job: RowJob, choices: Choices, uniform: boolean): Reading {
   const worked: (Worked | null)[] = []
   const faults: [number, number, number] = [0, 0, 0]
   for (let size = 0; size < job.sizes; size += 1) {
-    const steps = job.steps[size] ?? null
-    const fabric = job.fabrics[size]
-    const other = sharedWith(job, size, uniform)
-    const { kinds, style, rules } = job
-    const result =
-      steps === null || fabric === undefined
-        ? null
-        : other < size
-          ? (worked[other] ?? null)
-          : workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? new Map() }, choose)
+    const result = workSize(job, size, worked, choose)
     worked.push(result)
     if (result === null) continue
     if (result.stop !== null) faults[0] += 1
@@ -134,13 +136,12 @@ function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Gene
  * counts met. Where none does, the first reading stands: the convention of the trade.
  */
 export function bestReading(job: RowJob): Reading {
-  const uniform = job.steps.every((steps) => steps === null || isUniform(steps))
-  const first = readingWith(job, new Map(), uniform)
+  const first = readingWith(job, new Map())
   if (comesOut(first) || first.met.size === 0) return first
   let tried = 0
   const misnamed = first.worked.some((result) => result?.stop?.why === 'no such place')
   for (const choices of departures(first.met, isStated(job) || misnamed)) {
-    const reading = readingWith(job, choices, uniform)
+    const reading = readingWith(job, choices)
     if (comesOut(reading)) return reading
     tried += 1
     if (tried === mostReadings) break

@@ -9,7 +9,7 @@ import { workEvenly, workPickUp } from './work/shaping.ts'
 import type { Stop, Work } from './work/state.ts'
 import { mostSteps, mostStitches } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
-import { inPlaces } from './work/where.ts'
+import { goTo } from './work/where.ts'
 
 type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
 
@@ -77,19 +77,17 @@ function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
   // An opening chain that counts stands on the first stitch: `sk first st` says so once more.
   if (where.kind === 'first' && work.last >= 0) return null
   if (where.kind === 'last') {
-    const stop = inPlaces(work, where, at, () => null)
+    const stop = goTo(work, where, at, () => null)
     work.unsaid = 0
     return stop
   }
-  if (where.kind !== 'next') return inPlaces(work, where, at, () => null)
+  if (where.kind !== 'next') return goTo(work, where, at, () => null)
   const of = skipTarget(where.of)
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
-  for (let skipped = 0; skipped < asked; skipped += 1) {
-    if (!advance(work, of)) return { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
-    work.lastTarget = where.of === of ? of : spaceOrStitch
-  }
-  return null
+  const skipped = advance(work, of, asked)
+  if (skipped > 0) work.lastTarget = where.of === of ? of : spaceOrStitch
+  return skipped === asked ? null : { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
 }
 
 /** Goes back to a row that was left, at the first stitch that has not been used. */

@@ -1,9 +1,12 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
+import { kindNumber, specialNumber, stitchNumber } from '../fabric.ts'
 import type { Part, Special } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
 import type { Stop, Work } from './state.ts'
-import { add, push } from './state.ts'
+import { cutTo, push } from './state.ts'
+import { add } from './tally.ts'
 
 /** Where what is made belongs: the group it is made in, and whether it is part of a special stitch. */
 export interface Within {
@@ -18,18 +21,18 @@ function tally(work: Work, key: string, by: number, within: Within): void {
   if (within.special) add(work.inside, key, by)
 }
 
-function makeStitches(work: Work, part: Part & { kind: 'stitch' }, within: Within, at: Span): Stop | null {
-  const count = forSize(part.count, work.size)
-  tally(work, stitchKey(part.stitch), count, within)
+function makeStitches(work: Work, stitch: Stitch, count: number, within: Within, at: Span): Stop | null {
+  tally(work, stitchKey(stitch), count, within)
   work.stitches += count
-  return push(work, { what: 'stitch', stitch: part.stitch, name: null, turning: false }, count, within.group, at)
+  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
 }
 
 /** Chains between stitches: a space that later rows work into. */
 export function makeSpace(work: Work, chains: number, within: Within, at: Span): Stop | null {
   if (chains === 0) return null
   tally(work, `space:${chains}`, 1, within)
-  return push(work, { what: 'space', chains, grouped: within.group >= 0 }, 1, within.group, at)
+  const kind = kindNumber(work.kinds, { what: 'space', chains, grouped: within.group >= 0 })
+  return push(work, kind, 1, within.group, at)
 }
 
 /** A new group: the stitches of one place, or of one special stitch. */
@@ -43,7 +46,7 @@ function makeSpecial(work: Work, special: Special, within: Within, at: Span): St
   const group = openGroup(work, special.name)
   if (special.makes === 'one stitch') {
     work.stitches += 1
-    return push(work, { what: 'stitch', stitch: null, name: special.name, turning: false }, 1, group, at)
+    return push(work, specialNumber(work.kinds, special), 1, group, at)
   }
   if (!Array.isArray(special.makes)) return null
   return makeParts(work, special.makes, { group, special: true }, at)
@@ -57,7 +60,7 @@ export function isSpread(special: Special): boolean {
 function makePart(work: Work, part: Part, within: Within, at: Span): Stop | null {
   switch (part.kind) {
     case 'stitch':
-      return makeStitches(work, part, within, at)
+      return makeStitches(work, part.stitch, forSize(part.count, work.size), within, at)
     case 'chain':
       return makeSpace(work, forSize(part.count, work.size), within, at)
     case 'special': {
@@ -77,8 +80,7 @@ export function closePicot(work: Work): Stop | null {
   const number = work.made.places.at(-1)
   const kind = number === undefined ? undefined : work.kinds.list[number]
   if (kind?.what === 'space') {
-    work.made.places.pop()
-    work.made.groups.pop()
+    cutTo(work.made, work.made.places.length - 1)
     add(work.tally, `space:${kind.chains}`, -1)
   }
   return null
@@ -99,7 +101,18 @@ function isGroup(work: Work, parts: readonly Part[]): boolean {
   return others.length > 0 || (only.kind === 'stitch' && forSize(only.count, work.size) > 1)
 }
 
-/** Makes all that goes into one place. */
-export function makeInPlace(work: Work, parts: readonly Part[], at: Span): Stop | null {
-  return makeParts(work, parts, isGroup(work, parts) ? { group: openGroup(work, ''), special: false } : alone, at)
+/** Makes all that goes into one place, in each of so many places. */
+export function makeInPlaces(work: Work, parts: readonly Part[], places: number, at: Span): Stop | null {
+  const groups = isGroup(work, parts)
+  const [first] = parts
+  // Single stitches stand side by side: a whole row of them is made at once.
+  if (!groups && first?.kind === 'stitch') {
+    return makeStitches(work, first.stitch, places * forSize(first.count, work.size), alone, at)
+  }
+  for (let made = 0; made < places; made += 1) {
+    const within = groups ? { group: openGroup(work, ''), special: false } : alone
+    const stop = makeParts(work, parts, within, at)
+    if (stop !== null) return stop
+  }
+  return null
 }

@@ -1,9 +1,12 @@
+import type { Kinds } from '../fabric.ts'
+import { kindNumber } from '../fabric.ts'
 import type { Counting } from '../step.ts'
 import type { BaseStitch, Stitch } from '../terms/stitch.ts'
 import { heightInChains, plain, stitchKey } from '../terms/stitch.ts'
 import { alone, makeSpace } from './make.ts'
 import type { Opening, Stop, Work } from './state.ts'
-import { add, push } from './state.ts'
+import { push } from './state.ts'
+import { add } from './tally.ts'
 
 const byHeight: readonly BaseStitch[] = [
   'singleCrochet',
@@ -54,10 +57,13 @@ function countAsStitch(work: Work, opening: Opening, stitch: Stitch, spare: numb
   add(work.tally, stitchKey(stitch), 1)
   work.stitches += 1
   work.turningStitches += 1
-  return (
-    push(work, { what: 'stitch', stitch, name: null, turning: true }, 1, -1, opening.at) ??
-    makeSpace(work, spare, alone, opening.at)
-  )
+  const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name: null, turning: true })
+  return push(work, kind, 1, -1, opening.at) ?? makeSpace(work, spare, alone, opening.at)
+}
+
+/** The number of an opening chain that does not count. */
+function turningNumber(kinds: Kinds): number {
+  return kindNumber(kinds, { what: 'turning' })
 }
 
 /** The first place of the row, where an opening chain stands. */
@@ -87,7 +93,7 @@ export function settleOpening(work: Work): Stop | null {
   const counting = decide(work, opening.chains, opening.counting, `opening ${opening.chains}`)
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
   if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
-  if (!counting.counts) return push(work, { what: 'turning' }, 1, -1, opening.at)
+  if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at)
   standOnFirst(work)
   const stitch = counting.as ?? standsFor(opening.chains, work.rowStitch)
   return countAsStitch(work, opening, stitch, extra(opening.chains, stitch))
@@ -100,7 +106,7 @@ export function settleOpening(work: Work): Stop | null {
 export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch | null, key: string): Stop | null {
   const height = stitch === null ? 3 : heightInChains[stitch.base]
   const over = opening.chains - height
-  const turning = { what: 'turning' } as const
+  const turning = turningNumber(work.kinds)
   const said = opening.counting
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at)
   const counting = said ?? decide(work, opening.chains, null, key)

@@ -1,4 +1,4 @@
-import type { Kinds, PlaceKind, Row } from '../fabric.ts'
+import type { Acceptance, Kinds, PlaceKind, Row } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import type { Work } from './state.ts'
@@ -92,22 +92,30 @@ function middleOf(kinds: Kinds, row: Row, at: number): number {
   return middle
 }
 
-function matchesKind(kinds: Kinds, target: Target, number: number): boolean {
-  const known = kinds.accepted.get(target) ?? new Map<number, boolean>()
-  if (known.size === 0) kinds.accepted.set(target, known)
-  const before = known.get(number)
-  if (before !== undefined) return before
+function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
+  const known = kinds.accepted.get(target)
+  if (known !== undefined) return known
+  const simple = target.every((accept) => !/^(?:chain|special|corner)$/.test(accept.kind))
+  const fresh: Acceptance = { byKind: [], simple }
+  kinds.accepted.set(target, fresh)
+  return fresh
+}
+
+function acceptsKind(kinds: Kinds, target: Target, acceptance: Acceptance, number: number): boolean {
+  const known = acceptance.byKind[number]
+  if (known !== undefined) return known
   const kind = kinds.list[number]
-  const matches = kind !== undefined && target.some((accept) => accepts(accept, kind))
-  known.set(number, matches)
-  return matches
+  const accepted = kind !== undefined && target.some((accept) => accepts(accept, kind))
+  acceptance.byKind[number] = accepted
+  return accepted
 }
 
 /** Whether a phrase that asks for `target` can mean this place of the row below. */
-export function isMeant(work: Work, row: Row, target: Target, at: number): boolean {
+function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, at: number): boolean {
   const number = row.places[at]
   if (number === undefined) return false
-  if (matchesKind(work.kinds, target, number)) return true
+  if (acceptsKind(work.kinds, target, acceptance, number)) return true
+  if (acceptance.simple) return false
   for (const accept of target) {
     if (accept.kind === 'corner' && corners(work, row).has(at)) return true
     if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
@@ -137,24 +145,49 @@ function found(work: Work, row: Row, target: Target, at: number, sub: number): F
 }
 
 function search(work: Work, row: Row, target: Target): Found | null {
+  const acceptance = acceptanceOf(work.kinds, target)
   for (let at = work.cursor; at < work.end; at += 1) {
     const sub = at === work.cursor ? work.sub : 0
-    if (isMeant(work, row, target, at)) return found(work, row, target, at, sub)
+    if (isMeant(work, row, target, acceptance, at)) return found(work, row, target, at, sub)
   }
   return null
 }
 
-/** Moves on to the next place that is meant; false when there is none before the end. */
-export function advance(work: Work, target: Target): boolean {
-  const row = work.below
-  if (row === null) return false
-  const next = search(work, row, target)
-  if (next === null) return false
+function moveTo(work: Work, target: Target, next: Found): void {
   work.last = next.at
   work.cursor = next.cursor
   work.sub = next.sub
   work.lastTarget = target
-  return true
+}
+
+/** Past up to `most` places of which the kind alone tells that they are meant. */
+function advancePlainly(work: Work, row: Row, target: Target, most: number): number {
+  const acceptance = acceptanceOf(work.kinds, target)
+  let passed = 0
+  let last = -1
+  for (let at = work.cursor; at < work.end && passed < most; at += 1) {
+    const number = row.places[at]
+    if (number === undefined || !acceptsKind(work.kinds, target, acceptance, number)) continue
+    passed += 1
+    last = at
+  }
+  if (passed > 0) moveTo(work, target, { at: last, cursor: last + 1, sub: 0 })
+  return passed
+}
+
+/** Moves on by up to `most` places that are meant. Returns how many there were before the end. */
+export function advance(work: Work, target: Target, most: number): number {
+  const row = work.below
+  if (row === null) return 0
+  if (acceptanceOf(work.kinds, target).simple) return advancePlainly(work, row, target, most)
+  let passed = 0
+  while (passed < most) {
+    const next = search(work, row, target)
+    if (next === null) return passed
+    moveTo(work, target, next)
+    passed += 1
+  }
+  return passed
 }
 
 const nextPlace: Target = [{ kind: 'stitch', said: false }, { kind: 'chain' }]
@@ -166,13 +199,17 @@ export function skipTarget(target: Target): Target {
 
 /** How many places that are meant lie between two. */
 export function countMeant(work: Work, target: Target, from: number, to: number): number {
-  const row = work.below
-  if (row === null) return 0
+  return work.below === null ? 0 : countMeantIn(work, work.below, target, from, to)
+}
+
+export function countMeantIn(work: Work, row: Row, target: Target, from: number, to: number): number {
+  const acceptance = acceptanceOf(work.kinds, target)
+  const byChain = !acceptance.simple && target.some((accept) => accept.kind === 'chain')
   let count = 0
   for (let at = from; at < to; at += 1) {
-    if (!isMeant(work, row, target, at)) continue
-    const kind = work.kinds.list[row.places[at] ?? -1]
-    count += kind?.what === 'space' && target.some((accept) => accept.kind === 'chain') ? kind.chains : 1
+    if (!isMeant(work, row, target, acceptance, at)) continue
+    const kind = byChain ? work.kinds.list[row.places[at] ?? -1] : undefined
+    count += kind?.what === 'space' ? kind.chains : 1
   }
   return count
 }
@@ -182,9 +219,10 @@ export function fromEnd(work: Work, target: Target, count: number): number {
   const row = work.below
   if (row === null) return -1
   if (count === 0) return work.end
+  const acceptance = acceptanceOf(work.kinds, target)
   let left = count
   for (let at = work.end - 1; at >= work.cursor; at -= 1) {
-    if (!isMeant(work, row, target, at)) continue
+    if (!isMeant(work, row, target, acceptance, at)) continue
     left -= 1
     if (left === 0) return at
   }

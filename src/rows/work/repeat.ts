@@ -1,5 +1,6 @@
 import { forSize } from '../count.ts'
 import type { Step, StepOf, Target, Until } from '../step.ts'
+import { copyPasses, looksNoFurther } from './copy.ts'
 import { countMeant, nextMeant } from './place.ts'
 import type { Snapshot, Stop, Work } from './state.ts'
 import { mostSteps, restore, snapshot } from './state.ts'
@@ -60,9 +61,13 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
   let first = start
   for (let done = 0; done < times; done += 1) {
     const from = work.cursor
+    const before = looksNoFurther(loop.body) ? snapshot(work) : null
     const stop = run(work, done === times - 1 ? lastBody(loop) : loop.body)
     if (done === 0) first = work.cursor
-    if (stop === null) continue
+    if (stop === null) {
+      if (before !== null) done += copyPasses(work, loop.body, before, times - done - 2)
+      continue
+    }
     // One pass that does not fit by itself is not the fault of the number of repeats.
     if (done === 0) return stop
     const rest = stitchesFrom(work, from, work.end)
@@ -81,8 +86,7 @@ function isExhausted(work: Work): boolean {
   return work.lastTarget !== null && !isPlain(work.lastTarget) && !hasPlace(work, work.lastTarget, work.end)
 }
 
-function onePass(work: Work, loop: Loop, run: RunSteps): Pass {
-  const before = snapshot(work)
+function onePass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass {
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
   if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work)))
@@ -116,7 +120,7 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
   for (;;) {
     const { cursor, sub } = work
     const before = snapshot(work)
-    const pass = onePass(work, loop, run)
+    const pass = onePass(work, loop, before, run)
     if (typeof pass !== 'string') return pass
     if (pass === 'full') break
     if (work.cursor === cursor && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
@@ -124,6 +128,7 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     done += 1
     snapshots.push(before)
     if (snapshots.length > 2) snapshots.shift()
+    if (loop.stop === null && loop.ending === null) done += copyPasses(work, loop.body, before, mostSteps)
   }
   giveBack(work, loop, snapshots)
   work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first) }
@@ -170,6 +175,7 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
       return doesNotComeOut(loop, stop, done, null, rest, uses, stitchesFrom(work, start, end))
     }
     if (work.cursor === from && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
+    done += copyPasses(work, loop.body, before, mostSteps)
   }
   return null
 }

@@ -1,26 +1,27 @@
 import { forSize } from '../count.ts'
+import { stitchNumber } from '../fabric.ts'
 import type { StepOf, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
 import { settleOpening } from './opening.ts'
 import { advance, countMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
-import { add, push } from './state.ts'
+import { cutTo, push } from './state.ts'
+import { add } from './tally.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
 
 function makePlain(work: Work, stitch: Stitch, count: number, at: StepOf<'evenly'>['at']): Stop | null {
   add(work.tally, stitchKey(stitch), count)
   work.stitches += count
-  return push(work, { what: 'stitch', stitch, name: null, turning: false }, count, -1, at)
+  return push(work, stitchNumber(work.kinds, stitch), count, -1, at)
 }
 
 /** The row has been worked to its end, and is said to have more or fewer stitches: they go in anywhere. */
 function changeMade(work: Work, step: StepOf<'evenly'>, by: number): Stop | null {
   if (by >= 0) return makePlain(work, step.stitch, by, step.at)
   if (work.stitches + by < 0) return { why: 'too few', at: step.at, wanted: `${-by} stitches`, there: work.stitches }
-  work.made.places.splice(work.made.places.length + by)
-  work.made.groups.splice(work.made.groups.length + by)
+  cutTo(work.made, Math.max(0, work.made.places.length + by))
   work.stitches += by
   add(work.tally, stitchKey(step.stitch), by)
   return null
@@ -36,7 +37,7 @@ export function workEvenly(work: Work, step: StepOf<'evenly'>): Stop | null {
   if (over > there) return { why: 'too few', at: step.at, wanted: `${over} stitches`, there }
   // A decrease needs two stitches for each.
   if (over + by < -by) return { why: 'too few', at: step.at, wanted: `${-2 * by} stitches`, there: over }
-  for (let used = 0; used < over; used += 1) advance(work, anyPlace)
+  advance(work, anyPlace, over)
   return makePlain(work, step.stitch, over + by, step.at)
 }
 

@@ -1,8 +1,10 @@
 import type { Span } from '../../diagnostic/index.ts'
-import type { Kinds, PlaceKind, Row } from '../fabric.ts'
-import { kindNumber } from '../fabric.ts'
+import type { Kinds, Row } from '../fabric.ts'
 import type { Counting, Step, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
+import type { Freedom } from './place.ts'
+import type { Tally } from './tally.ts'
+import { takeBack } from './tally.ts'
 
 /** Why a row can't be worked further. */
 export type Stop =
@@ -28,7 +30,7 @@ export type Stop =
 export const mostStitches = 20_000
 export const mostSteps = 100_000
 
-/** What a row is made of so far. */
+/** What a row is made of so far. `groups` may be shorter than `places`: the rest belongs to none. */
 export interface Made {
   readonly places: number[]
   readonly groups: number[]
@@ -71,6 +73,8 @@ export interface Work {
   readonly namesTurningChain: boolean
   /** Rows with stitches left, by number; the last one is last. */
   readonly resting: ReadonlyMap<number, Resting>
+  /** How freely the row's nouns are taken; null before it has been asked. */
+  freedom: Freedom | null
   /** The number of the resting row that this row has gone back to. */
   resumed: number | null
   below: Row | null
@@ -87,8 +91,8 @@ export interface Work {
   joinedBelow: boolean
   opening: Opening | null
   readonly made: Made
-  readonly tally: Map<string, number>
-  readonly inside: Map<string, number>
+  readonly tally: Tally
+  readonly inside: Tally
   stitches: number
   slips: number
   turningStitches: number
@@ -112,29 +116,37 @@ export interface Work {
 
 export type StepWorker<S extends Step> = (work: Work, step: S) => Stop | null
 
-export function add(counts: Map<string, number>, key: string, by: number): void {
-  counts.set(key, (counts.get(key) ?? 0) + by)
-}
-
-/** Pushes places of one kind; null, or the stop when the row grows past all bounds. */
-export function push(work: Work, kind: PlaceKind, count: number, group: number, at: Span): Stop | null {
+/** Pushes places of one kind, by its number; null, or the stop when the row grows past all bounds. */
+export function push(work: Work, kind: number, count: number, group: number, at: Span): Stop | null {
   const { places, groups } = work.made
   if (places.length + count > mostStitches) return { why: 'too many', at, most: mostStitches }
-  const number = kindNumber(work.kinds, kind)
+  if (group >= 0) padded(work.made)
   for (let made = 0; made < count; made += 1) {
-    places.push(number)
-    groups.push(group)
+    places.push(kind)
+    if (group >= 0) groups.push(group)
   }
   return null
 }
 
-/** What a repetition needs to be taken back: the lists are cut, the rest is copied. */
+/** The groups of all places, also of those at the end that belong to none. */
+export function padded({ places, groups }: Made): number[] {
+  while (groups.length < places.length) groups.push(-1)
+  return groups
+}
+
+/** Takes places off the end. */
+export function cutTo({ places, groups }: Made, length: number): void {
+  places.length = length
+  if (groups.length > length) groups.length = length
+}
+
+/** What a repetition needs to be taken back: lists and tallies are cut, the rest is copied. */
 export interface Snapshot {
   readonly scalars: Omit<Work, 'made' | 'tally' | 'inside' | 'chosen'>
   readonly places: number
   readonly names: number
-  readonly tally: ReadonlyMap<string, number>
-  readonly inside: ReadonlyMap<string, number>
+  readonly tally: number
+  readonly inside: number
 }
 
 export function snapshot(work: Work): Snapshot {
@@ -142,14 +154,9 @@ export function snapshot(work: Work): Snapshot {
     scalars: { ...work },
     places: work.made.places.length,
     names: work.made.names.length,
-    tally: new Map(work.tally),
-    inside: new Map(work.inside),
+    tally: work.tally.replaced.length,
+    inside: work.inside.replaced.length,
   }
-}
-
-function restoreCounts(counts: Map<string, number>, from: ReadonlyMap<string, number>): void {
-  counts.clear()
-  for (const [key, value] of from) counts.set(key, value)
 }
 
 export function restore(work: Work, from: Snapshot): void {
@@ -158,9 +165,8 @@ export function restore(work: Work, from: Snapshot): void {
   work.loops = loops
   // What was tried was done: a repeat may not try for ever.
   work.steps = steps
-  work.made.places.length = from.places
-  work.made.groups.length = from.places
+  cutTo(work.made, from.places)
   work.made.names.length = from.names
-  restoreCounts(work.tally, from.tally)
-  restoreCounts(work.inside, from.inside)
+  takeBack(work.tally, from.tally)
+  takeBack(work.inside, from.inside)
 }

@@ -1,14 +1,15 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
-import { withChains } from '../fabric.ts'
+import { stitchNumber, withChains } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
-import { alone, closePicot, isSpread, makeInPlace, makeParts, openGroup } from './make.ts'
+import { alone, closePicot, isSpread, makeInPlaces, makeParts, openGroup } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
-import { add, push } from './state.ts'
-import { inPlaces } from './where.ts'
+import { padded, push } from './state.ts'
+import { add } from './tally.ts'
+import { goTo } from './where.ts'
 
 /** The first stitch that parts make: what skipped chains stand for. */
 export function stitchOfParts(parts: readonly Part[]): Stitch | null {
@@ -62,11 +63,11 @@ function spread(work: Work, special: Special, run: RunSteps): Stop | null {
   const { makes, name } = special
   if (makes === 'one stitch' || !('steps' in makes)) return null
   const from = work.made.places.length
-  const before = new Map(work.tally)
+  const before = new Map(work.tally.counts)
   const group = openGroup(work, name)
   const stop = run(work, makes.steps)
-  for (let at = from; at < work.made.groups.length; at += 1) work.made.groups[at] = group
-  for (const [key, count] of work.tally) {
+  padded(work.made).fill(group, from)
+  for (const [key, count] of work.tally.counts) {
     const added = count - (before.get(key) ?? 0)
     if (added > 0) add(work.inside, key, added)
   }
@@ -138,7 +139,7 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
     return spreadPlaces(work, where, () => spread(work, special, run))
   }
   const each = perPlace(work, step)
-  return inPlaces(work, where, at, () => makeInPlace(work, each, at))
+  return goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
 }
 
 function inChainFromHook(
@@ -148,7 +149,7 @@ function inChainFromHook(
   at: Span,
 ): Stop | null {
   if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return closePicot(work)
-  return toChainFromHook(work, where, parts, at) ?? makeInPlace(work, parts, at)
+  return toChainFromHook(work, where, parts, at) ?? makeInPlaces(work, parts, 1, at)
 }
 
 /** Back at the first stitch of the round, with all of the row below used. */
@@ -157,16 +158,17 @@ function closesRound(work: Work, where: Where): boolean {
   return work.cursor > 1 && work.cursor >= work.end - work.passed
 }
 
-/** How many of the legs each decrease takes, and what it makes. */
-function makeTogether(work: Work, step: StepOf<'together'>): Stop | null {
+/** What so many decreases make: one stitch each. */
+function makeTogether(work: Work, step: StepOf<'together'>, count: number): Stop | null {
+  if (count === 0) return null
   const { stitch, name, at } = step
-  add(work.tally, stitchKey(stitch), 1)
+  add(work.tally, stitchKey(stitch), count)
   if (name !== null) {
-    add(work.tally, `together:${name}`, 1)
-    add(work.inside, stitchKey(stitch), 1)
+    add(work.tally, `together:${name}`, count)
+    add(work.inside, stitchKey(stitch), count)
   }
-  work.stitches += 1
-  return push(work, { what: 'stitch', stitch, name: null, turning: false }, 1, -1, at)
+  work.stitches += count
+  return push(work, stitchNumber(work.kinds, stitch), count, -1, at)
 }
 
 export function workTogether(work: Work, step: StepOf<'together'>): Stop | null {
@@ -174,14 +176,14 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
   if (settled !== null) return settled
   const legs = forSize(step.legs, work.size)
   if (step.where.kind === 'same' || step.where.kind === 'ring') {
-    return inPlaces(work, step.where, step.at, () => makeTogether(work, step))
+    return goTo(work, step.where, step.at, (places) => makeTogether(work, step, places))
   }
   if (step.where.kind === 'fromHook') return { why: 'no such place', at: step.at, wanted: 'stitches to work together' }
   let taken = 0
   const before = work.cursor
-  const stop = inPlaces(work, step.where, step.at, () => {
-    taken += 1
-    return taken % legs === 0 ? makeTogether(work, step) : null
+  const stop = goTo(work, step.where, step.at, (places) => {
+    taken = places
+    return makeTogether(work, step, legs > 0 ? Math.floor(places / legs) : 0)
   })
   if (stop !== null || taken % legs === 0) return stop
   const done = Math.floor(taken / legs)
@@ -226,9 +228,9 @@ function travel(work: Work, where: Where, at: Span, started: boolean): Stop | nu
       work.cursor = 1
     }
   }
-  return inPlaces(work, where, at, () => {
+  return goTo(work, where, at, (places) => {
     // Only a row of nothing but slip stitches has them as its stitches.
-    work.slips += 1
+    work.slips += places
     return null
   })
 }

@@ -8,8 +8,8 @@ import { advance, countMeant, freely, fromEnd, nextMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
 
-/** What is done in each place that is found. */
-export type InPlace = () => Stop | null
+/** What is done in so many places that have been found, one after the other. */
+export type InPlaces = (places: number) => Stop | null
 
 /** Words for the places a phrase asks for, for a finding. */
 export function wantedWords(target: Target): string {
@@ -33,8 +33,10 @@ export function wantedWords(target: Target): string {
 
 /** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
 export function freedomOf(work: Work): Freedom {
+  if (work.freedom !== null) return work.freedom
   const chosen = work.choose('nouns', 3)
-  return chosen === 1 ? 1 : chosen === 2 ? 2 : 0
+  work.freedom = chosen === 1 ? 1 : chosen === 2 ? 2 : 0
+  return work.freedom
 }
 
 export function target(work: Work, asked: Target): Target {
@@ -66,7 +68,7 @@ function nothingMeant(work: Work, of: Target, at: Span): Stop | null {
   return there === 0 ? null : { why: 'no such place', at, wanted: wantedWords(of) }
 }
 
-function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlace: InPlace): Stop | null {
+function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
   const end = extentEnd(work, where.until, at)
   if (typeof end !== 'number') return end
   const of = target(work, where.of)
@@ -76,12 +78,8 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
     work.cursor = work.last
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
-  let stop: Stop | null = null
-  let done = 0
-  while (stop === null && advance(work, of)) {
-    done += 1
-    stop = inPlace()
-  }
+  const done = advance(work, of, Number.POSITIVE_INFINITY)
+  let stop = done > 0 ? inPlaces(done) : null
   if (done === 0 && stop === null && where.until.kind === 'end') stop = nothingMeant(work, where.of, at)
   work.end = outer
   // What lies before the end and is not meant has been passed over by name.
@@ -105,29 +103,25 @@ function isNowhere(work: Work, of: Target): boolean {
   return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
 }
 
-function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlace: InPlace): Stop | null {
+function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlaces: InPlaces): Stop | null {
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
   // A ring takes any number of stitches: `12 dc` needs no place of its own.
   const inRing = work.below?.ring === true && work.below.places.length === 0
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
-  for (let used = 0; used < asked; used += 1) {
-    if (!inRing && !advance(work, of)) {
-      if (isNowhere(work, of)) return { why: 'no such place', at, wanted: wantedWords(of) }
-      return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
-    }
-    const stop = inPlace()
-    if (stop !== null) return stop
-  }
-  return null
+  const used = inRing ? asked : advance(work, of, asked)
+  const stop = used > 0 ? inPlaces(used) : null
+  if (stop !== null || used === asked) return stop
+  if (isNowhere(work, of)) return { why: 'no such place', at, wanted: wantedWords(of) }
+  return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
 }
 
 /** The first place of the row, also when an opening chain stands on it already. */
-function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlace: InPlace): Stop | null {
+function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
   const standing = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
-  if (standing) return inPlace()
-  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
+  if (standing) return inPlaces(1)
+  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
 /** `dc in last st` passes what lies before it; unsaid only where stitch by stitch was worked. */
@@ -136,7 +130,7 @@ function passUnsaid(work: Work, to: number): void {
   if (!named) work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, to)
 }
 
-function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlace: InPlace): Stop | null {
+function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlaces: InPlaces): Stop | null {
   const of = target(work, where.of)
   const count = forSize(where.count, work.size)
   const from = fromEnd(work, of, count)
@@ -147,14 +141,14 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
   passUnsaid(work, from)
   work.cursor = from
   work.sub = 0
-  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlace)
+  return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
-function samePlace(work: Work, start: boolean, at: Span, inPlace: InPlace): Stop | null {
-  if (work.below?.ring === true && work.below.places.length === 0) return inPlace()
+function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): Stop | null {
+  if (work.below?.ring === true && work.below.places.length === 0) return inPlaces(1)
   if (start && work.last >= 0) {
     if (work.below === null || work.below.places.length === 0) return { why: 'nothing there', at }
-    return inPlace()
+    return inPlaces(1)
   }
   if (work.last < 0) {
     const first = firstPlace(work)
@@ -162,7 +156,7 @@ function samePlace(work: Work, start: boolean, at: Span, inPlace: InPlace): Stop
     work.last = first
     work.cursor = first + 1
   }
-  return inPlace()
+  return inPlaces(1)
 }
 
 /** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
@@ -174,41 +168,41 @@ function turningPlace(work: Work): number {
   return -1
 }
 
-function turningChain(work: Work, at: Span, inPlace: InPlace): Stop | null {
+function turningChain(work: Work, at: Span, inPlaces: InPlaces): Stop | null {
   const found = turningPlace(work)
   if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
   passUnsaid(work, found)
   work.last = found
   work.cursor = found + 1
   work.sub = 0
-  return inPlace()
+  return inPlaces(1)
 }
 
 /**
- * Goes to the place or places a phrase names and does `inPlace` in each.
+ * Goes to the place or places a phrase names and does `inPlaces` there, at most once.
  * `fromHook` and `ring` are settled by the caller, who knows what is made there.
  */
-export function inPlaces(work: Work, where: Where, at: Span, inPlace: InPlace): Stop | null {
+export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): Stop | null {
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
   switch (where.kind) {
     case 'next':
-      return nextPlaces(work, where, at, inPlace)
+      return nextPlaces(work, where, at, inPlaces)
     case 'each':
-      return eachPlace(work, where, at, inPlace)
+      return eachPlace(work, where, at, inPlaces)
     case 'first':
-      return firstPlaces(work, where, at, inPlace)
+      return firstPlaces(work, where, at, inPlaces)
     case 'last':
-      return lastPlaces(work, where, at, inPlace)
+      return lastPlaces(work, where, at, inPlaces)
     case 'same':
-      return samePlace(work, where.start, at, inPlace)
+      return samePlace(work, where.start, at, inPlaces)
     case 'turningChain':
-      return turningChain(work, at, inPlace)
+      return turningChain(work, at, inPlaces)
     case 'between':
     case 'ring':
     case 'fromHook':
-      return inPlace()
+      return inPlaces(1)
   }
 }
