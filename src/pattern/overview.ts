@@ -85,9 +85,11 @@ function finishedMeasure(
   return printed.value
 }
 
+const alphabet = new Intl.Collator('en')
+
 /** In the order of the alphabet, special stitches among the rest; their definitions stand in the text. */
 function abbreviations({ terms }: Ledger): Abbreviation[] {
   return [...terms]
-    .sort((a, b) => a.abbreviation.localeCompare(b.abbreviation, 'en'))
+    .sort((a, b) => alphabet.compare(a.abbreviation, b.abbreviation))
     .map(({ abbreviation, meaning }) => ({ abbreviation, meaning }))
 }

@@ -1,10 +1,12 @@
 import type { Word } from './words.ts'
 
+const openers = new Set(['blo', 'flo', 'tbl', 'the', 'back', 'front', 'both', 'bk', 'ft'])
 const prepositions = /^(?:in|into|through|working|work|using)$/
 const followers = /^(?:each|next|same|first|last|every|the|sts?|rem|following|\d)$/
 
 /** Words of `back loop only` from `at` on: how many, 0 for none. */
 function loopWords(words: readonly Word[], at: number): number {
+  if (!openers.has(words[at]?.text ?? '')) return 0
   const text = (ahead: number): string => words[at + ahead]?.text ?? ''
   if (/^(?:blo|flo|tbl)$/.test(text(0))) return 1
   const the = text(0) === 'the' ? 1 : 0
@@ -19,6 +21,7 @@ function loopWords(words: readonly Word[], at: number): number {
  *     sc in BLO across             →   sc across
  */
 export function withoutLoops(words: readonly Word[]): readonly Word[] {
+  if (!words.some((_, at) => loopWords(words, at) > 0)) return words
   const out: Word[] = []
   for (let at = 0; at < words.length; ) {
     const length = loopWords(words, at)

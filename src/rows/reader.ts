@@ -135,20 +135,49 @@ export function passClause(reader: Reader, ...stops: readonly string[]): void {
   while (!atClauseEnd(reader) && !(stops.length > 0 && stops.includes(textAt(reader)))) reader.at += 1
 }
 
-/** The text of the next `count` words, parted by blanks, hyphens between glued pieces kept. */
-export function phraseText(reader: Reader, count: number): string | null {
-  const pieces: string[] = []
-  for (let ahead = 0; ahead < count; ahead += 1) {
-    const text = textAt(reader, ahead)
-    if (text === '' || !/^\p{L}/u.test(text)) return null
-    pieces.push(text)
-  }
-  return pieces.join(' ')
+/** Whether a word in letters is ahead, not a number or a mark. */
+export function isWordAhead(reader: Reader): boolean {
+  return peek(reader)?.kind === 'word'
 }
 
+/** The text of the next `count` words, parted by blanks; null where fewer of them follow. */
+function phraseText(reader: Reader, count: number): string | null {
+  let text = ''
+  for (let ahead = 0; ahead < count; ahead += 1) {
+    const word = peek(reader, ahead)
+    if (word?.kind !== 'word') return null
+    text = ahead === 0 ? word.text : `${text} ${word.text}`
+  }
+  return text
+}
+
+/** How many words the longest name has that begins with a word; `size` tells when names have been added. */
+interface Openings {
+  readonly size: number
+  readonly longest: ReadonlyMap<string, number>
+}
+
+const openings = new WeakMap<ReadonlyMap<string, unknown>, Openings>()
+
+function longestNames(names: ReadonlyMap<string, unknown>): ReadonlyMap<string, number> {
+  const known = openings.get(names)
+  if (known?.size === names.size) return known.longest
+  const longest = new Map<string, number>()
+  for (const name of names.keys()) {
+    const words = name.split(' ')
+    const [first = ''] = words
+    longest.set(first, Math.max(words.length, longest.get(first) ?? 0))
+  }
+  openings.set(names, { size: names.size, longest })
+  return longest
+}
+
+const mostWordsInName = 5
+
 /** The longest name ahead that `names` knows; the reader moves past it. */
-export function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>, longest = 5): T | null {
-  for (let count = longest; count > 0; count -= 1) {
+function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>): T | null {
+  const longest = longestNames(names).get(textAt(reader)) ?? 0
+  for (let count = Math.min(longest, mostWordsInName); count > 0; count -= 1) {
     const text = phraseText(reader, count)
     const found = text === null ? undefined : names.get(text)
     if (found !== undefined) {
@@ -157,6 +186,18 @@ export function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>, longe
     }
   }
   return null
+}
+
+/** Whether some word of the row holds these letters: a look that spares reading a form that can't be there. */
+export function holdsLetters(letters: string): (reader: Reader) => boolean {
+  const known = new WeakMap<readonly Word[], boolean>()
+  return ({ words }) => {
+    const before = known.get(words)
+    if (before !== undefined) return before
+    const found = words.some((word) => word.text.includes(letters))
+    known.set(words, found)
+    return found
+  }
 }
 
 export function takeStitch(reader: Reader): Stitch | null {

@@ -20,8 +20,10 @@ function note(gathering: Gathering, term: UsedTerm): void {
 
 function noteStitch(gathering: Gathering, stitch: Stitch, at: Step['at']): void {
   const { dictionary } = gathering
+  const abbreviation = printStitch(dictionary, stitch)
+  if (gathering.terms.has(abbreviation)) return
   note(gathering, {
-    abbreviation: printStitch(dictionary, stitch),
+    abbreviation,
     meaning: nameStitch(dictionary, stitch),
     special: false,
     at,
@@ -94,7 +96,9 @@ export function usedTerms(
   for (const row of rows) {
     for (const word of row.words) {
       const term = word.kind === 'word' ? common.get(word.text) : undefined
-      if (term !== undefined) note(gathering, { ...term, special: false, at: word.at })
+      if (term !== undefined && !gathering.terms.has(term.abbreviation)) {
+        note(gathering, { ...term, special: false, at: word.at })
+      }
     }
     noteSteps(gathering, stepsOf(row))
   }

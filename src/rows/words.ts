@@ -58,12 +58,12 @@ const plainForms: Readonly<Record<string, string>> = { '×': 'x', '&': 'and', '�
 
 const lexeme = new RegExp(
   [
-    '(?<blank>\\s+|__+)',
-    '\\\\(?<escaped>[^\\s\\w])',
-    '(?<ordinal>\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])',
-    '(?<number>\\d+(?:\\.\\d+)?)',
-    "(?<word>\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)",
-    '(?<mark>\\*\\*|=>|.)',
+    '(\\s+|__+)', // blank
+    '\\\\([^\\s\\w])', // escaped
+    '(\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])', // ordinal
+    '(\\d+(?:\\.\\d+)?)', // number
+    "(\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)", // word
+    '\\*\\*|=>|.', // mark
   ].join('|'),
   'iuy',
 )
@@ -87,8 +87,8 @@ function fromLetters(common: Common, sizes: number): Word {
   return { ...common, kind: 'word' }
 }
 
-function fromLexeme(groups: Record<string, string | undefined>, common: Common, sizes: number): Word {
-  const { ordinal, number, word, escaped } = groups
+function fromLexeme(match: RegExpExecArray, common: Common, sizes: number): Word {
+  const [, , escaped, ordinal, number, word] = match
   if (ordinal !== undefined) return numberWord(common, Number.parseInt(common.text, 10), true, sizes)
   if (number !== undefined) return numberWord(common, Number(common.text), false, sizes)
   if (word !== undefined) return fromLetters(common, sizes)
@@ -103,15 +103,14 @@ function cut(text: string, start: number, gluedFirst: boolean, sizes: number): W
   lexeme.lastIndex = 0
   let glued = gluedFirst
   for (let match = lexeme.exec(text); match !== null; match = lexeme.exec(text)) {
-    const groups = match.groups ?? {}
-    const { blank } = groups
-    if (blank !== undefined) {
+    // The first group is a blank.
+    if (match[1] !== undefined) {
       glued = false
       continue
     }
     const from = start + match.index
     const common = { at: { start: from, end: from + match[0].length }, text: match[0].toLowerCase(), glued }
-    words.push(fromLexeme(groups, common, sizes))
+    words.push(fromLexeme(match, common, sizes))
     glued = true
   }
   return words

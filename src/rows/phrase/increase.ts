@@ -1,9 +1,22 @@
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, numberAt, one, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
+import {
+  attempt,
+  holdsLetters,
+  isWordAhead,
+  numberAt,
+  one,
+  spanSince,
+  take,
+  takeNumber,
+  takeStitch,
+  textAt,
+} from '../reader.ts'
 import type { Step } from '../step.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
+
+const namesIncrease = holdsLetters('inc')
 
 const increaseWords = ['inc', 'incs', 'increase', 'increases']
 
@@ -19,7 +32,7 @@ function numberAfter(reader: Reader) {
  */
 export const increasePhrase: Phrase = {
   name: 'increase',
-  opens: (reader) => numberAt(reader) !== null || /^\p{L}/u.test(textAt(reader)),
+  opens: (reader) => namesIncrease(reader) && (isWordAhead(reader) || numberAt(reader) !== null),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const before = takeNumber(reader)

@@ -2,6 +2,7 @@ import type { Count } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import {
   attempt,
+  isWordAhead,
   numberAt,
   one,
   passClause,
@@ -87,7 +88,7 @@ function pickUp(reader: Reader, stitch: Named, count: Count, from: number): read
  */
 export const stitchPhrase: Phrase = {
   name: 'stitch',
-  opens: (reader) => numberAt(reader) !== null || /^\p{L}/u.test(textAt(reader)),
+  opens: (reader) => isWordAhead(reader) || numberAt(reader) !== null,
   read: (reader) => {
     const from = reader.at
     const stitch = named(reader)

@@ -1,7 +1,18 @@
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, numberAt, one, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
+import {
+  attempt,
+  holdsLetters,
+  isWordAhead,
+  numberAt,
+  one,
+  spanSince,
+  take,
+  takeNumber,
+  takeStitch,
+  textAt,
+} from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { anyStitch } from './target.ts'
@@ -13,6 +24,9 @@ interface Together {
   readonly legs: Count
   readonly places: Where | null
 }
+
+const namesTogether = holdsLetters('tog')
+const namesDecrease = holdsLetters('dec')
 
 const decreaseWords = ['dec', 'decs', 'decrease', 'decreases', 'invdec', 'inv-dec']
 
@@ -76,7 +90,8 @@ function isOne(count: Count): boolean {
  */
 export const togetherPhrase: Phrase = {
   name: 'together',
-  opens: (reader) => numberAt(reader) !== null || /^\p{L}/u.test(textAt(reader)),
+  opens: (reader) =>
+    (namesDecrease(reader) || namesTogether(reader)) && (isWordAhead(reader) || numberAt(reader) !== null),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const before = takeNumber(reader)
