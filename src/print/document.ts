@@ -11,7 +11,7 @@ const undated = '2000-01-01'
 class CollectedDocument extends PDFDocument {
   // Written to while PDFKit's constructor runs, so nothing may be set here after it.
   declare chunks: Uint8Array[]
-  declare whole: boolean
+  declare whole: boolean | undefined
 
   override push(chunk: Uint8Array | null): boolean {
     this.chunks ??= []

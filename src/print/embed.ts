@@ -32,7 +32,7 @@ export function embedFace(document: PDFKit.PDFDocument, face: Face, index: numbe
     })
     reference.end(undefined)
   }
-  return { name: face.key, reference, shown, end }
+  return { name: `F${index + 1}`, reference, shown, end }
 }
 
 /** Six capitals, another six for each face of a document (ISO 32000-1, 9.6.4). */

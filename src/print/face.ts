@@ -10,9 +10,8 @@ export type FaceName = 'text' | 'textBold' | 'textItalic' | 'textBoldItalic' | '
  */
 export type Fonts = Readonly<Record<FaceName, readonly Uint8Array[]>>
 
-/** An opened font file. `key` is unique among those of one `Fonts`. */
+/** An opened font file. */
 export interface Face {
-  readonly key: string
   readonly font: Font
   readonly file: Uint8Array
 }
@@ -38,7 +37,7 @@ export function openFaces(fonts: Fonts): Faces {
 function createFaces(fonts: Fonts): Faces {
   const byFile = new Map<Uint8Array, Face>()
   const open = (file: Uint8Array): Face => {
-    const face = byFile.get(file) ?? openFace(file, `face-${byFile.size}`)
+    const face = byFile.get(file) ?? openFace(file)
     byFile.set(file, face)
     return face
   }
@@ -67,8 +66,8 @@ function createFaces(fonts: Fonts): Faces {
   }
 }
 
-function openFace(file: Uint8Array, key: string): Face {
+function openFace(file: Uint8Array): Face {
   const font = fontkit.create(file)
   if (font.type !== 'TTF') throw new Error('a font file is not a single TrueType font')
-  return { key, font, file }
+  return { font, file }
 }

@@ -1,4 +1,4 @@
-import type { Font } from 'fontkit'
+import type { Font, FontCollection } from 'fontkit'
 
 /** It reads any bytes, not only Node's. */
 declare module 'fontkit' {
@@ -13,10 +13,6 @@ declare global {
     }
   }
   namespace PDFKit.Mixins {
-    interface PDFFont {
-      /** An opened font may stand for its bytes, so that it is parsed once for many documents. */
-      registerFont(name: string, font: Font): this
-    }
     interface PDFImage {
       openImage(bytes: Uint8Array): OpenedImage
       image(image: OpenedImage, x: number, y: number, options: ImageOption): this

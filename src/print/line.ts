@@ -102,8 +102,8 @@ interface ReadText {
 
 const texts = new WeakMap<Faces, WeakMap<Style, Map<string, ReadText>>>()
 
-/** Enough for the texts of a few dozen patterns; then memory is started afresh. */
-const mostTexts = 4000
+/** Enough for the texts of ten patterns; then memory is started afresh. */
+const mostTexts = 1000
 
 function rememberedText(faces: Faces, run: Run): ReadText {
   const known = textsOf(faces, run.style)

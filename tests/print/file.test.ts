@@ -160,6 +160,17 @@ describe('the same pattern gives the same bytes', () => {
     expect(digests[1]).toBe(digests[0])
   })
 
+  it('whatever was printed before it', async () => {
+    const options = { paper: 'a4', studio } as const
+    // The same files in another object: nothing is remembered of them.
+    const afresh = await renderPdf(cases.three, { ...options, fonts: { ...loadFonts() } })
+    const fonts = { ...loadFonts() }
+    // Faces are opened in another order, and other letters of them met first.
+    await renderPdf(tideLine(threeSizes, { title: 'Ж\u00a0Ő Ω\u00a0ě', summary: 'a\u00a0b−c' }), { ...options, fonts })
+    const later = await renderPdf(cases.three, { ...options, fonts })
+    expect(Buffer.from(later.bytes).equals(Buffer.from(afresh.bytes))).toBe(true)
+  })
+
   it('and other bytes where a word or the paper differs', async () => {
     const options = { paper: 'a4', fonts: loadFonts(), studio } as const
     const bytes = async (pattern: typeof cases.three, paper: 'a4' | 'letter'): Promise<string> =>
