@@ -6,6 +6,7 @@ import { createSource, type Diagnostic } from '../src/diagnostic/index.ts'
 import { findFrontMatter } from '../src/pattern/front-matter.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
 import { type Finding, findingsOf } from '../src/proof/finding.ts'
+import { withoutFacts } from './markdown.ts'
 
 /** What a page gets of a draft: the pattern, or why there is none. */
 export interface DraftEntry extends Record<string, unknown> {
@@ -40,7 +41,7 @@ async function loadDraft(slug: string, folder: string, context: LoaderContext): 
   const path = join(folder, slug, 'index.md')
   const text = readText(path)
   if (text === null) return
-  const rendered = await context.renderMarkdown(withoutFacts(text), { fileURL: pathToFileURL(path) })
+  const rendered = await context.renderMarkdown(forHost(text), { fileURL: pathToFileURL(path) })
   const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
   const filePath = relative(fileURLToPath(context.config.root), path)
   const findings = findingsOf(createSource(filePath, text), pattern?.sizes ?? [], diagnostics)
@@ -58,11 +59,9 @@ function readText(path: string): string | null {
   }
 }
 
-/** The host would cut the front matter off and move every offset; blank lines in its place keep them. */
-function withoutFacts(text: string): string {
-  const { value } = findFrontMatter(createSource('', text))
-  const end = value?.bodyStart ?? 0
-  return text.slice(0, end).replace(/[^\r\n]/g, ' ') + text.slice(end)
+/** The host would cut the front matter off and move every offset; blanks in its place keep them. */
+function forHost(text: string): string {
+  return withoutFacts(text, findFrontMatter(createSource('', text)).value?.bodyStart ?? 0)
 }
 
 /** What the remark plugin left in the front matter. */

@@ -1,5 +1,4 @@
 import type { Root } from 'mdast'
-import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import { unified } from 'unified'
@@ -8,13 +7,20 @@ import { addDraftSyntax } from './syntax.ts'
 const parser = unified()
   .use(remarkParse)
   .use(remarkGfm)
-  .use(remarkFrontmatter)
   .use(function draftSyntax() {
     addDraftSyntax(this.data())
   })
   .freeze()
 
-/** A draft's text as a Markdown tree: CommonMark, GFM, placeholders and `:sizes` directives. */
+/** A text as a Markdown tree: CommonMark, GFM, placeholders and `:sizes` directives. */
 export function parseMarkdown(text: string): Root {
   return parser.parse(text)
+}
+
+/**
+ * A draft with blanks for its front matter, line for line, so that Markdown sees only the body and every offset
+ * still counts from the top of the file. A byte order mark goes too: it would move them by one.
+ */
+export function withoutFacts(text: string, bodyStart: number): string {
+  return text.slice(0, bodyStart).replace(/[^\r\n]/g, ' ') + text.slice(bodyStart)
 }

@@ -35,7 +35,10 @@ export function remarkSizewright(this: Processor): (tree: Root, file: VFile) => 
  */
 function wholeDraft(file: VFile): { text: string; shift: number } {
   const given = String(file.value)
-  if (/^\uFEFF?---/.test(given) || file.path === undefined || !existsSync(file.path)) return { text: given, shift: 0 }
+  // Markdown drops a byte order mark without counting it.
+  const mark = given.startsWith('\uFEFF') ? 1 : 0
+  if (/^\uFEFF?---/.test(given) || file.path === undefined || !existsSync(file.path))
+    return { text: given, shift: mark }
   const text = readFileSync(file.path, 'utf8')
   return { text, shift: text.endsWith(given) ? text.length - given.length : 0 }
 }

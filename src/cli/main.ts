@@ -27,9 +27,9 @@ const verbs: Readonly<Record<string, (args: readonly string[]) => Status | Promi
 }
 
 const [verb = '', ...args] = process.argv.slice(2)
-const run = verbs[verb]
+const asked = [verb, ...args].some((word) => word === '--help' || word === '-h') || verb === 'help'
+const run = asked ? undefined : verbs[verb]
 if (run === undefined) {
-  const asked = verb === '--help' || verb === '-h' || verb === 'help'
   process[asked ? 'stdout' : 'stderr'].write(
     asked || verb === '' ? usage : `There is no command “${verb}”.\n\n${usage}`,
   )

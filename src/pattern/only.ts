@@ -2,10 +2,15 @@ import type { Nodes } from 'mdast'
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive'
 import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
 import { diagnose, nearestTo } from '../diagnostic/index.ts'
-import { type Draft, spanOf } from './draft.ts'
+import { type Draft, spanOf, textAt } from './draft.ts'
 
 /** `:sizes[…]{only="…"}` in a line, or `:::sizes{only="…"}` around a passage. */
 export type OnlySizes = (TextDirective | ContainerDirective) & { name: 'sizes' }
+
+/** Whether a passage runs to the end of the draft because its closing `:::` is missing. */
+export function isUnclosed(draft: Draft, node: OnlySizes): boolean {
+  return node.type === 'containerDirective' && !/\n\s*:{3,}\s*$/.test(textAt(draft, spanOf(draft, node)))
+}
 
 export function isOnlySizes(node: Nodes): node is OnlySizes {
   return (node.type === 'textDirective' || node.type === 'containerDirective') && node.name === 'sizes'
@@ -21,7 +26,7 @@ export function sizesOf(draft: Draft, node: OnlySizes): Outcome<readonly number[
   }
   const diagnostics: Diagnostic[] = []
   const chosen = new Set<number>()
-  for (const name of splitNames(written, sizes)) {
+  for (const name of splitNames(written.replace(/[“”„"]/g, ''), sizes)) {
     const index = sizes.findIndex((size) => size.toLowerCase() === name.toLowerCase())
     if (index === -1)
       diagnostics.push(diagnose('size-unknown', at, { size: name, nearest: nearestTo(name, sizes), sizes }))

@@ -1,4 +1,5 @@
 import type { Root } from 'mdast'
+import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import { findRow, workRows } from '../rows/index.ts'
@@ -9,7 +10,7 @@ import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft } from './grade.ts'
 import type { Printing } from './inlines.ts'
-import { isOnlySizes, sizesOf } from './only.ts'
+import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
 import { overview } from './overview.ts'
 import type { Pattern, ValueNode } from './pattern.ts'
 import type { Placeholder } from './placeholder.ts'
@@ -23,8 +24,11 @@ export interface DraftText {
   readonly source: Source
   /** Short name of the pattern, for addresses. */
   readonly slug: string
-  /** The Markdown tree, and what must be added to its offsets to get offsets into the file. */
-  readonly parse: () => { readonly tree: Root; readonly shift: number }
+  /**
+   * The Markdown tree of the body, which starts at the offset given, and what must be added to the tree's offsets to
+   * get offsets into the file.
+   */
+  readonly parse: (bodyStart: number) => { readonly tree: Root; readonly shift: number }
 }
 
 /**
@@ -36,7 +40,8 @@ export function resolveDraft({ source, slug, parse }: DraftText): Outcome<Patter
   if (fences.value === null) return { value: null, diagnostics: fences.diagnostics }
   const facts = readFacts(source, fences.value)
   if (facts.value === null) return { value: null, diagnostics: facts.diagnostics }
-  const draft: Draft = { slug, source, facts: facts.value, ...parse(), bodyStart: fences.value.bodyStart }
+  const { bodyStart } = fences.value
+  const draft: Draft = { slug, source, facts: facts.value, ...parse(bodyStart), bodyStart }
   const findings: Diagnostic[] = [...textFindings(draft)]
   const value = assemble(draft, findings)
   return { value, diagnostics: inOrder(findings) }
@@ -79,13 +84,21 @@ function rowAround(draft: Draft, ledger: Ledger): (placeholder: Placeholder) => 
   }
 }
 
-/** What is wrong with the text itself: placeholders left open, passages for sizes that there are not. */
+/** What is wrong with the text itself: things left open, passages for sizes that there are not, rows made headings. */
 function* textFindings(draft: Draft): Generator<Diagnostic> {
   for (const node of walk(bodyNodes(draft))) {
-    if (node.type === 'text') yield* unclosed(draft, spanOf(draft, node))
-    if (isOnlySizes(node)) yield* sizesOf(draft, node).diagnostics
+    const at = spanOf(draft, node)
+    if (node.type === 'text') yield* unclosed(draft, at)
+    if (node.type === 'heading' && rowHeading.test(plainText(node))) {
+      yield diagnose('heading-is-label', at, { label: plainText(node).replace(/[:.]$/, '') })
+    }
+    if (!isOnlySizes(node)) continue
+    yield* sizesOf(draft, node).diagnostics
+    if (isUnclosed(draft, node)) yield diagnose('passage-unclosed', { start: at.start, end: at.start + 8 }, {})
   }
 }
+
+const rowHeading = /^(?:rows?|rnds?|rounds?)\.?\s*\d+(?:\s*[-–]\s*\d+)?\s*(?:\((?:RS|WS)\))?\s*[:.]?$/i
 
 function* unclosed(draft: Draft, at: Diagnostic['at']): Generator<Diagnostic> {
   for (const match of textAt(draft, at).matchAll(/(?<!\\)\{\{/g)) {

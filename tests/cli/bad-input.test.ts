@@ -44,9 +44,15 @@ describe('a slip is found at its place', () => {
     ],
     ['an empty file', '', ['1:1 draft-empty']],
     ['blank lines alone', '\n  \n', ['1:1 draft-empty']],
+    ['a passage for some sizes never closed', draft(':::sizes{only="M"}\nWord.'), ['7:1 passage-unclosed']],
+    ['a row label made a heading', draft('## Mat\n\n### Row 2\n\nSc in each st.'), ['9:1 heading-is-label']],
     ['a passage for a size that there is not', draft(':::sizes{only="XL"}\nWord.\n:::'), ['7:1 size-unknown']],
   ])('%s', (_, text, expected) => {
     expect(found(text)).toEqual(expected)
+  })
+
+  it('a slip behind a byte order mark, with carriage returns', () => {
+    expect(found(`\uFEFF${draft('About {{wdth}} wide.').replaceAll('\n', '\r\n')}`)).toEqual(['7:9 name-unknown'])
   })
 
   it('bytes that are not UTF-8', () => {

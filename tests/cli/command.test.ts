@@ -65,6 +65,12 @@ describe('sizewright proof', () => {
     expect(stdout).toContain('key-unknown')
   })
 
+  it('explains itself when asked', () => {
+    const { status, stdout } = sizewright(['proof', '--help'])
+    expect(status).toBe(0)
+    expect(stdout).toContain('sizewright proof DRAFT')
+  })
+
   it.each([
     ['a file that does not exist', ['proof', 'no-such-draft.md'], 'does not exist'],
     ['a folder', ['proof', 'content'], 'is a folder'],

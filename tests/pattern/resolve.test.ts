@@ -48,6 +48,7 @@ describe('prose', () => {
     ['the same for all', '{{24 cm}}', '24 cm (9½ in)', '24 cm (9½ in)'],
     ['none', '{{ {S: 1, M: none, L: 3} }}', '1 (–, 3)', '–'],
     ['words for some sizes', 'So. :sizes[Skip {{2}} rounds.]{only="M"}', 'So. Skip 2 rounds.', 'So. Skip 2 rounds.'],
+    ['words for a size in curly quotes', 'So. :sizes[Skip.]{only=“M”}', 'So. Skip.', 'So. Skip.'],
     ['words for other sizes', 'So.:sizes[ Skip it.]{only="S, L"}', 'So. Skip it.', 'So.'],
     ['escaped braces', '\\{{x}}', '{{x}}', '{{x}}'],
     ['raw HTML as written', 'a <b>c</b>', 'a <b>c</b>', 'a <b>c</b>'],
