@@ -1,6 +1,6 @@
 import { forSize } from './count.ts'
 import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
-import type { Step, StepOf, Target } from './step.ts'
+import type { Step, StepOf, Target, Where } from './step.ts'
 import { alone, makeSpace } from './work/make.ts'
 import { settleOpening } from './work/opening.ts'
 import { advance, skipTarget } from './work/place.ts'
@@ -70,12 +70,17 @@ function workTurn(work: Work, step: StepOf<'turn'>): Stop | null {
 
 const spaceOrStitch: Target = [{ kind: 'stitch', said: false }]
 
+/** An opening chain that counts stands on the first stitch: `sk first 2 sts` counts that one once more. */
+function skipFirst(work: Work, where: Where & { kind: 'first' }, at: Step['at']): Stop | null {
+  const more = where.count.map((count) => (count === null ? null : Math.max(0, count - 1)))
+  return goTo(work, { ...where, kind: 'next', count: more }, at, () => null)
+}
+
 function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
   const settled = settleOpening(work)
   if (settled !== null) return settled
   const { where, at } = step
-  // An opening chain that counts stands on the first stitch: `sk first st` says so once more.
-  if (where.kind === 'first' && work.last >= 0) return null
+  if (where.kind === 'first' && work.last >= 0) return skipFirst(work, where, at)
   if (where.kind === 'last') {
     const stop = goTo(work, where, at, () => null)
     work.unsaid = 0

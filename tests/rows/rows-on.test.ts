@@ -134,6 +134,14 @@ describe('opening chains', () => {
       'Row 2: Ch 4 (counts as dc and ch-1), sk 1, dc in next st, *ch 1, sk 1, dc in next st; rep from * to last st, dc in last st.',
       11,
     ],
+    // The chain stands on the first stitch, so that `first 2 sts` are that one and the next.
+    ['Row 2: Ch 3 (counts as dc), sk first st, dc in next 19.', 20],
+    ['Row 2: Ch 3 (counts as dc), sk first 2 sts, dc in next 18.', 19],
+    ['Row 2: Ch 3 (does not count), sk first 2 sts, dc in next 18.', 18],
+    [
+      'Row 2: Ch 4 (counts as dc, ch 1), sk first 3 sts, dc in next 2 sts, *ch 1, sk 2 sts, dc in next st; rep from * across. (8 dc, 6 ch-1 sps)',
+      8,
+    ],
     ['Row 2: Ch 3, sk 1, sc in next st, *ch 3, sk 1, sc in next st; rep from * across. (10 sc, 10 ch-3 sps)', 10],
     ['Row 2: Ch 1 and turn, sc in each st.', 20],
   ])('%s', (text, made) => {
