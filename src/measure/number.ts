@@ -54,6 +54,7 @@ function readRatio(text: string): Fraction | null {
  * The minus sign is the typographic one.
  */
 export function printDecimal(value: Fraction, places: number): string {
+  if (value.d === 1n) return value.s < 0n && value.n !== 0n ? `−${value.n}` : `${value.n}`
   const scale = 10n ** BigInt(places)
   const scaled = roundedQuotient(value.n * scale, value.d)
   const whole = scaled / scale

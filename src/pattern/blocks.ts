@@ -4,7 +4,7 @@ import { toString as plainText } from 'mdast-util-to-string'
 import type { Span } from '../diagnostic/index.ts'
 import type { Ledger, WrittenRow } from '../rows/ledger.ts'
 import { bodyNodes, spanOf, textAt } from './draft.ts'
-import { inlines, type Printing, sourceInlines } from './inlines.ts'
+import { cutInlines, cutsOf, inlines, type Printing, sourceInlines } from './inlines.ts'
 import type { Block, RowBlock } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 
@@ -71,7 +71,8 @@ function rowsWithin(at: Span, ledger: Ledger): WrittenRow[] {
 }
 
 function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, forSome }: Building): RowBlock {
-  const show = (at: Span | null) => (at === null ? [] : sourceInlines(at, [node], row.lists, printing))
+  const cuts = cutsOf([node], row.lists, printing)
+  const show = (at: Span | null) => (at === null ? [] : cutInlines(at, cuts, printing))
   const entry = ledger.rows[row.entries[0]]
   const name = `${entry?.piece ?? ''} ${entry?.label ?? 'row'}`.trim()
   return {

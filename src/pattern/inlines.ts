@@ -86,16 +86,15 @@ export function sourceInlines(
   lists: WrittenRow['lists'],
   printing: Printing,
 ): Inline[] {
-  const cuts = [
-    ...cutsOf(within, printing),
-    ...lists.map((list) => ({ at: list.at, shown: () => [printing.value(list.segments)] })),
-  ]
-    .filter((cut) => cut.at.start >= at.start && cut.at.end <= at.end)
-    .sort((a, b) => a.at.start - b.at.start)
+  return cutInlines(at, cutsOf(within, lists, printing), printing)
+}
+
+/** The same for one of several stretches of a text whose `cuts` are known, in order. */
+export function cutInlines(at: Span, cuts: readonly Cut[], printing: Printing): Inline[] {
   const nodes: Inline[] = []
   let from = at.start
   for (const cut of cuts) {
-    if (cut.at.start < from) continue
+    if (cut.at.start < from || cut.at.end > at.end) continue
     nodes.push(words(textAt(printing.draft, { start: from, end: cut.at.start })), ...cut.shown())
     from = cut.at.end
   }
@@ -103,14 +102,16 @@ export function sourceInlines(
   return joinText(nodes.filter((node) => node.type !== 'text' || node.text !== ''))
 }
 
-function cutsOf(nodes: readonly Nodes[], printing: Printing): Cut[] {
+/** What is not shown in its own words, in the order of the text. */
+export function cutsOf(nodes: readonly Nodes[], lists: WrittenRow['lists'], printing: Printing): Cut[] {
   const cuts: Cut[] = []
   for (const node of walk(nodes)) {
     const at = spanOf(printing.draft, node)
     if (node.type === 'placeholder') cuts.push({ at, shown: () => [printing.value(printing.printed(node))] })
     else if (node.type === 'textDirective' && isOnlySizes(node)) cuts.push({ at, shown: () => inline(node, printing) })
   }
-  return cuts
+  for (const list of lists) cuts.push({ at: list.at, shown: () => [printing.value(list.segments)] })
+  return cuts.sort((a, b) => a.at.start - b.at.start)
 }
 
 /** Source text as it reads: lines joined, Markdown's escapes taken off. */

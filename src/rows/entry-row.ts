@@ -32,11 +32,13 @@ function finished(result: Worked | null): result is Worked {
 
 function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
   const counts: Record<string, number[]> = {}
+  const names = new Map<string, string>()
   worked.forEach((result, size) => {
     if (!finished(result)) return
     for (const [key, count] of result.tally) {
       if (count === 0) continue
-      const shown = printTally(key, dictionary)
+      const shown = names.get(key) ?? printTally(key, dictionary)
+      names.set(key, shown)
       const bySize = counts[shown] ?? new Array<number>(worked.length).fill(0)
       bySize[size] = (bySize[size] ?? 0) + count
       counts[shown] = bySize

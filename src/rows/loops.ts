@@ -25,8 +25,9 @@ export function withoutLoops(words: readonly Word[]): readonly Word[] {
   const out: Word[] = []
   for (let at = 0; at < words.length; ) {
     const length = loopWords(words, at)
-    if (length === 0) {
-      out.push(...words.slice(at, at + 1))
+    const word = words[at]
+    if (length === 0 && word !== undefined) {
+      out.push(word)
       at += 1
       continue
     }

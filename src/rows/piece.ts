@@ -17,9 +17,10 @@ export interface Piece {
   readonly rows: number[]
   /** Rows with stitches left on purpose, by number. */
   readonly resting: Map<number, Resting>[]
-  readonly labels: Set<string>
-  /** Numbering restarts with each name: `Row`, `Heel row`. */
-  readonly lastByName: Map<string, number>
+  /** Labels so far, with the sizes that have each. */
+  readonly labels: Map<string, Set<number>>
+  /** Numbering restarts with each name: `Row`, `Heel row`. The last number of each, by size. */
+  readonly lastByName: Map<string, number[]>
   /** By how much the row below missed its stated count: the same miss is not told twice. */
   missed: ReadonlyMap<number, number>
   missedAt: Span | null
@@ -34,7 +35,7 @@ export function newPiece(name: string, sizes: number): Piece {
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
     resting: Array.from({ length: sizes }, () => new Map()),
-    labels: new Set(),
+    labels: new Map(),
     lastByName: new Map(),
     missed: new Map(),
     missedAt: null,
@@ -71,7 +72,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Pi
   if (current === null || startsPiece(row)) {
     const piece = newPiece(row.piece, sizes)
     // A second part under the same heading shares its labels: `Row 1` twice is worth a word.
-    if (current?.name === row.piece) for (const label of current.labels) piece.labels.add(label)
+    if (current?.name === row.piece) for (const [label, own] of current.labels) piece.labels.set(label, new Set(own))
     return piece
   }
   if (current.name === row.piece) return current

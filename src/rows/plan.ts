@@ -66,6 +66,7 @@ function fromExtent(extent: Extent | null, cycle: number, size: number, before: 
 
 function cycled(cycle: readonly (readonly Step[])[], count: number): SizePlan {
   if (count > longestRange) return { rows: [], trouble: { kind: 'too long' } }
+  if (count === cycle.length) return { rows: cycle, trouble: null }
   const rows = Array.from({ length: count }, (_, index) => cycle[index % cycle.length] ?? [])
   return { rows, trouble: null }
 }

@@ -18,7 +18,7 @@ import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
-import type { Counting, Step, Where } from './step.ts'
+import type { Counting, Part, Step, Where } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
 import { wordsOfText } from './words.ts'
@@ -133,13 +133,14 @@ function isSinglePlace(where: Where): boolean {
 }
 
 /** `2 dc, ch 2, 2 dc in corner`: where the list without places before a placed step begins; -1 for none. */
-function listBefore(steps: readonly Step[], from: number): number {
+function listBefore(steps: readonly Step[], from: number, last: Part): number {
   let start = steps.length
   for (let index = steps.length - 1; index >= from; index -= 1) {
     const step = steps[index]
-    const placeless = step?.kind === 'chain' || (step?.kind === 'work' && isPlaceless(step.where))
+    const closed = last.kind === 'together' && step?.kind === 'together'
+    const placeless = step?.kind === 'chain' || ((step?.kind === 'work' || closed) && isPlaceless(step.where))
     if (!placeless) break
-    if (step.kind === 'work') start = index
+    if (step.kind !== 'chain') start = index
   }
   return start === steps.length ? -1 : start
 }
@@ -152,7 +153,8 @@ function goesIntoStitch(where: Where): boolean {
 function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
   const [placed, ...others] = added
   if (placed?.kind !== 'work' || others.length > 0 || !isSinglePlace(placed.where)) return added
-  const start = listBefore(steps, from)
+  const [part] = placed.parts
+  const start = part === undefined ? -1 : listBefore(steps, from, part)
   if (start < 0) return added
   const list = steps.slice(start)
   const parts = partsOf(list)

@@ -188,16 +188,15 @@ function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>): T | null {
   return null
 }
 
-/** Whether some word of the row holds these letters: a look that spares reading a form that can't be there. */
-export function holdsLetters(letters: string): (reader: Reader) => boolean {
-  const known = new WeakMap<readonly Word[], boolean>()
-  return ({ words }) => {
-    const before = known.get(words)
-    if (before !== undefined) return before
-    const found = words.some((word) => word.text.includes(letters))
-    known.set(words, found)
-    return found
-  }
+const shaping = new WeakMap<readonly Word[], boolean>()
+
+/** Whether some word of the row can name an increase or a decrease: most rows need not be read for one. */
+export function namesShaping({ words }: Reader): boolean {
+  const known = shaping.get(words)
+  if (known !== undefined) return known
+  const found = words.some((word) => /inc|dec|tog/.test(word.text))
+  shaping.set(words, found)
+  return found
 }
 
 export function takeStitch(reader: Reader): Stitch | null {

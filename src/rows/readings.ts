@@ -72,10 +72,10 @@ function differing(job: RowJob, worked: Worked, size: number): number {
 function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
   // What was left of an earlier row may differ, though the row below does not.
   if ((job.resting[size]?.size ?? 0) > 0) return size
-  const alike = alikeSizes(steps, job.sizes)
   for (let other = 0; other < size; other += 1) {
-    const same = job.fabrics[other] === job.fabrics[size] && job.steps[other] === steps
-    if (same && alike[other] === alike[size]) return other
+    if (job.fabrics[other] !== job.fabrics[size] || job.steps[other] !== steps) continue
+    const alike = alikeSizes(steps, job.sizes)
+    if (alike[other] === alike[size]) return other
   }
   return size
 }

@@ -110,12 +110,14 @@ function labelTwice(piece: Piece, row: ReadRow, entries: readonly Entry[]): Diag
   let twice: string | null = null
   for (const entry of entries) {
     const text = labelText(label, entry.number)
+    if (text === null) continue
+    const sizes = piece.labels.get(text) ?? new Set()
+    piece.labels.set(text, sizes)
     entry.number?.forEach((number, size) => {
       const skips = row.only !== null && !row.only.includes(size)
-      if (text === null || number === null || skips) return
-      const key = `${text} ${size}`
-      if (piece.labels.has(key)) twice ??= text
-      piece.labels.add(key)
+      if (number === null || skips) return
+      if (sizes.has(size)) twice ??= text
+      sizes.add(size)
     })
   }
   return twice === null ? null : diagnose('row-label-twice', label.at, { row: twice, piece: row.piece })
@@ -124,7 +126,7 @@ function labelTwice(piece: Piece, row: ReadRow, entries: readonly Entry[]): Diag
 /** The number a size would expect next under this name; null when the row has it or the size skips the row. */
 function expected(piece: Piece, row: ReadRow, first: Entry | undefined, size: number): number | null {
   const number = first?.number?.[size] ?? null
-  const last = piece.lastByName.get(`${row.label?.name ?? ''} ${size}`) ?? 0
+  const last = piece.lastByName.get(row.label?.name ?? '')?.[size] ?? 0
   const skips = row.only !== null && !row.only.includes(size)
   return number === null || last === 0 || skips || number <= last + 1 ? null : last + 1
 }
@@ -142,9 +144,11 @@ export function labelFindings(
   const gaps = sizesWhere(sizes, (size) => expected(piece, row, first, size) !== null)
   const next = expected(piece, row, first, gaps[0] ?? -1)
   const twice = labelTwice(piece, row, entries)
+  const lasts = piece.lastByName.get(label.name) ?? new Array<number>(sizes).fill(0)
+  piece.lastByName.set(label.name, lasts)
   for (const entry of entries) {
     entry.number?.forEach((number, size) => {
-      if (number !== null) piece.lastByName.set(`${label.name} ${size}`, number)
+      if (number !== null) lasts[size] = number
     })
   }
   if (twice !== null) return [twice]

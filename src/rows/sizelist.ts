@@ -159,8 +159,9 @@ export function foldSizeLists(words: readonly Word[], sizes: number, source: (sp
   const wrong: WrongLength[] = []
   for (let at = 0; at < words.length; ) {
     const found = listAt(words, at, sizes)
+    const word = words[at]
+    if (found === null && word !== undefined) out.push(word)
     if (found === null) {
-      out.push(...words.slice(at, at + 1))
       at += 1
       continue
     }

@@ -101,9 +101,16 @@ function asWritten(name: string): string {
     : name
 }
 
+/** A definition is read before any row can tell between two readings. */
+function likelier(step: Step): readonly Step[] {
+  return step.kind === 'either' ? (step.options[0] ?? []) : [step]
+}
+
 function makesOf(steps: readonly Step[]): Special['makes'] {
-  const working = steps.filter((step) => step.kind !== 'remark')
+  const working = steps.filter((step) => step.kind !== 'remark').flatMap(likelier)
   const [only, ...others] = working
+  // `sc2tog` by itself goes over two stitches.
+  if (only?.kind === 'together' && others.length === 0) return { steps: working }
   if (only?.kind === 'work' && others.length === 0) {
     const { where } = only
     const single = where.kind === 'same' || where.kind === 'next' || where.kind === 'ring' || where.kind === 'first'

@@ -45,6 +45,14 @@ export type Part =
   | { readonly kind: 'stitch'; readonly stitch: Stitch; readonly count: Count }
   | { readonly kind: 'chain'; readonly count: Count }
   | { readonly kind: 'special'; readonly special: Special; readonly count: Count }
+  /** Stitches begun in the one place and closed as one: `dc5tog in next st`. */
+  | {
+      readonly kind: 'together'
+      readonly stitch: Stitch
+      readonly name: string | null
+      readonly legs: Count
+      readonly count: Count
+    }
   | { readonly kind: 'picot' }
 
 /** A named stitch of the pattern's own. */

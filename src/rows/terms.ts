@@ -1,6 +1,6 @@
 import type { ReadRow } from './cut.ts'
 import type { UsedTerm } from './ledger.ts'
-import type { Special, Step } from './step.ts'
+import type { Special, Step, StepOf } from './step.ts'
 import { commonTerms } from './terms/common.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { nameStitch, printStitch } from './terms/dictionary.ts'
@@ -35,6 +35,17 @@ function noteSpecial(gathering: Gathering, special: Special, at: Step['at']): vo
   note(gathering, { abbreviation: special.name, meaning: special.meaning, special: true, at })
 }
 
+function noteTogether(
+  gathering: Gathering,
+  closed: Pick<StepOf<'together'>, 'stitch' | 'name' | 'legs'>,
+  at: Step['at'],
+) {
+  noteStitch(gathering, closed.stitch, at)
+  if (closed.name === null) return
+  const meaning = `${nameStitch(gathering.dictionary, closed.stitch)} ${closed.legs[0] ?? 2} together`
+  note(gathering, { abbreviation: closed.name, meaning, special: false, at })
+}
+
 function noteStep(gathering: Gathering, step: Step): void {
   const { at } = step
   switch (step.kind) {
@@ -42,15 +53,11 @@ function noteStep(gathering: Gathering, step: Step): void {
       for (const part of step.parts) {
         if (part.kind === 'stitch') noteStitch(gathering, part.stitch, at)
         if (part.kind === 'special') noteSpecial(gathering, part.special, at)
+        if (part.kind === 'together') noteTogether(gathering, part, at)
       }
       return
     case 'together':
-      noteStitch(gathering, step.stitch, at)
-      if (step.name !== null) {
-        const legs = step.legs[0] ?? 2
-        const meaning = `${nameStitch(gathering.dictionary, step.stitch)} ${legs} together`
-        note(gathering, { abbreviation: step.name, meaning, special: false, at })
-      }
+      noteTogether(gathering, step, at)
       return
     case 'evenly':
     case 'pickUp':

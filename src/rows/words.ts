@@ -40,20 +40,8 @@ export interface Text {
   readonly holes: readonly Hole[]
 }
 
-const numberWords: Readonly<Record<string, number>> = {
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-}
-const ordinalWords: Readonly<Record<string, number>> = { second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6 }
+const numberWords = numbered('two three four five six seven eight nine ten eleven twelve')
+const ordinalWords = numbered('second third fourth fifth sixth')
 const plainForms: Readonly<Record<string, string>> = { '×': 'x', '&': 'and', '—': '–', '−': '-', '‐': '-', '‑': '-' }
 
 const lexeme = new RegExp(
@@ -68,6 +56,11 @@ const lexeme = new RegExp(
   'iuy',
 )
 
+/** Words that stand for the numbers from 2 on. */
+function numbered(words: string): ReadonlyMap<string, number> {
+  return new Map(words.split(' ').map((word, index) => [word, index + 2]))
+}
+
 function numberWord(common: Common, value: number, ordinal: boolean, sizes: number): Word {
   return {
     ...common,
@@ -80,9 +73,9 @@ function numberWord(common: Common, value: number, ordinal: boolean, sizes: numb
 }
 
 function fromLetters(common: Common, sizes: number): Word {
-  const value = numberWords[common.text]
+  const value = numberWords.get(common.text)
   if (value !== undefined) return numberWord(common, value, false, sizes)
-  const ordinal = ordinalWords[common.text]
+  const ordinal = ordinalWords.get(common.text)
   if (ordinal !== undefined) return numberWord(common, ordinal, true, sizes)
   return { ...common, kind: 'word' }
 }

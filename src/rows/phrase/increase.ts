@@ -2,8 +2,8 @@ import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import {
   attempt,
-  holdsLetters,
   isWordAhead,
+  namesShaping,
   numberAt,
   one,
   spanSince,
@@ -15,8 +15,6 @@ import {
 import type { Step } from '../step.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
-
-const namesIncrease = holdsLetters('inc')
 
 const increaseWords = ['inc', 'incs', 'increase', 'increases']
 
@@ -32,7 +30,7 @@ function numberAfter(reader: Reader) {
  */
 export const increasePhrase: Phrase = {
   name: 'increase',
-  opens: (reader) => namesIncrease(reader) && (isWordAhead(reader) || numberAt(reader) !== null),
+  opens: (reader) => namesShaping(reader) && (isWordAhead(reader) || numberAt(reader) !== null),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const before = takeNumber(reader)

@@ -1,5 +1,5 @@
 import type { Count } from '../count.ts'
-import type { Part, Step, Where } from '../step.ts'
+import type { Part, Step, StepOf, Where } from '../step.ts'
 
 /** Whether a step names no place: `3 dc`, `shell`. */
 export function isPlaceless(where: Where): boolean {
@@ -17,6 +17,16 @@ function multiplied(part: Part, by: Count): Part {
   return part.kind === 'picot' ? part : { ...part, count: product(part.count, by) }
 }
 
+/** `(dc3tog, ch 3, dc3tog) in next sp`: inside a group each closes its stitches in the one place. */
+function closedParts({ stitch, name, legs, where }: StepOf<'together'>): readonly Part[] | null {
+  if (where.kind !== 'next' || !isPlaceless(where)) return null
+  const count = where.count.map((places, size) => {
+    const each = legs[size] ?? null
+    return places === null || each === null || each === 0 ? null : Math.floor(places / each)
+  })
+  return [{ kind: 'together', stitch, name, legs, count }]
+}
+
 function partsOfStep(step: Step): readonly Part[] | null {
   switch (step.kind) {
     case 'chain':
@@ -25,6 +35,8 @@ function partsOfStep(step: Step): readonly Part[] | null {
       if (step.where.kind === 'same') return step.parts
       if (step.where.kind !== 'next' || !isPlaceless(step.where)) return null
       return step.parts.map((part) => multiplied(part, step.where.kind === 'next' ? step.where.count : []))
+    case 'together':
+      return closedParts(step)
     case 'slip':
       // `ch 3, sl st in 3rd ch from hook` inside a group: a picot.
       return step.where.kind === 'fromHook' ? [{ kind: 'picot' }] : null

@@ -1,10 +1,11 @@
+import type { Span } from '../../diagnostic/index.ts'
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import {
   attempt,
-  holdsLetters,
   isWordAhead,
+  namesShaping,
   numberAt,
   one,
   spanSince,
@@ -22,11 +23,10 @@ interface Together {
   readonly stitch: Stitch
   readonly name: string | null
   readonly legs: Count
+  /** `in` leads to the place: one for all the legs. */
+  readonly into: boolean
   readonly places: Where | null
 }
-
-const namesTogether = holdsLetters('tog')
-const namesDecrease = holdsLetters('dec')
 
 const decreaseWords = ['dec', 'decs', 'decrease', 'decreases', 'invdec', 'inv-dec']
 
@@ -36,12 +36,22 @@ function glued(reader: Reader): Together | null {
   const stitch = reader.vocabulary.dictionary.stitches.get(match?.[1] ?? '')
   if (match === null || stitch === undefined) return null
   reader.at += 1
-  return {
-    stitch,
-    name: match[0],
-    legs: everySize(Number(match[2]), reader.vocabulary.sizes),
-    places: attempt(reader, readWhere),
-  }
+  const legs = everySize(Number(match[2]), reader.vocabulary.sizes)
+  return { stitch, name: match[0], legs, into: saysInto(reader), places: attempt(reader, readWhere) }
+}
+
+/** `in next st`, `all in same st`; not `over next 2 sts` */
+function saysInto(reader: Reader): boolean {
+  return /^(?:in|into)$/.test(textAt(reader, textAt(reader) === 'all' ? 1 : 0))
+}
+
+/** `3 dc worked together in same st` */
+function counted(reader: Reader): Together | null {
+  const legs = takeNumber(reader)
+  const stitch = legs === null ? null : takeStitch(reader)
+  take(reader, 'worked', 'closed')
+  if (legs === null || stitch === null || !take(reader, 'tog', 'together')) return null
+  return { stitch, name: null, legs, into: saysInto(reader), places: attempt(reader, readWhere) }
 }
 
 /** `sc next 2 sts tog`, `dc 2 tog`, `sc 2 sts together` */
@@ -52,7 +62,8 @@ function parted(reader: Reader): Together | null {
   const legs = where?.kind === 'next' ? where.count : takeNumber(reader)
   if (where === null) take(reader, 'st', 'sts', 'stitches')
   if (legs === null || !take(reader, 'tog', 'together')) return null
-  return { stitch, name: null, legs, places: where ?? attempt(reader, readWhere) }
+  const into = where === null && saysInto(reader)
+  return { stitch, name: null, legs, into, places: where ?? attempt(reader, readWhere) }
 }
 
 /** `dec`, `invdec`, `sc dec`, `dec over next 2 sts` */
@@ -62,7 +73,17 @@ function decrease(reader: Reader): Together | null {
   if (!take(reader, ...decreaseWords)) return null
   const legs = everySize(2, reader.vocabulary.sizes)
   const where = attempt(reader, readWhere)
-  return { stitch, name: null, legs, places: where }
+  return { stitch, name: null, legs, into: false, places: where }
+}
+
+/** All legs in each of the places, closed as one there. */
+function inOnePlace(reader: Reader, together: Together, at: Span): Step | null {
+  const { stitch, name, legs, into, places } = together
+  if (!into || places === null) return null
+  const single = !('count' in places) || isOne(places.count)
+  return single
+    ? { kind: 'work', parts: [{ kind: 'together', stitch, name, legs, count: one(reader) }], where: places, at }
+    : null
 }
 
 /** `2 dec` and `dec 2` name how many; `over next 2 sts` how many stitches go in. */
@@ -78,6 +99,12 @@ function placed(together: Together, times: Count): Where {
   return single ? { ...where, count } : where
 }
 
+/** A place used before and a space have none beside them that the legs could go into. */
+function isOneByKind(where: Where | null): boolean {
+  if (where === null || !('of' in where)) return where?.kind === 'same' || where?.kind === 'ring'
+  return where.of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named')
+}
+
 function isOne(count: Count): boolean {
   return count.every((value) => value === 1 || value === null)
 }
@@ -85,21 +112,26 @@ function isOne(count: Count): boolean {
 /**
  * Stitches worked together.
  *
- *     sc2tog over next 2 sts     6 dec     dc next 3 sts tog
+ *     sc2tog over next 2 sts     6 dec     dc next 3 sts tog     dc5tog in next st
  *     ^
  */
 export const togetherPhrase: Phrase = {
   name: 'together',
-  opens: (reader) =>
-    (namesDecrease(reader) || namesTogether(reader)) && (isWordAhead(reader) || numberAt(reader) !== null),
+  opens: (reader) => namesShaping(reader) && (isWordAhead(reader) || numberAt(reader) !== null),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    const before = takeNumber(reader)
+    const closed = attempt(reader, counted)
+    const before = closed === null ? takeNumber(reader) : null
     if (before === null) take(reader, 'a', 'one')
-    const together = attempt(reader, glued) ?? attempt(reader, parted) ?? attempt(reader, decrease)
+    const together = closed ?? attempt(reader, glued) ?? attempt(reader, parted) ?? attempt(reader, decrease)
     if (together === null) return null
     const { stitch, name, legs } = together
-    const where = placed(together, before ?? one(reader))
-    return [{ kind: 'together', stitch, name, legs, where, at: spanSince(reader, from) }]
+    const at = spanSince(reader, from)
+    const over: Step = { kind: 'together', stitch, name, legs, where: placed(together, before ?? one(reader)), at }
+    const inOne = before === null ? inOnePlace(reader, together, at) : null
+    if (inOne === null) return [over]
+    return isOneByKind(together.places)
+      ? [inOne]
+      : [{ kind: 'either', options: [[inOne], [over]], about: 'together', at }]
   },
 }

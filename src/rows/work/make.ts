@@ -1,4 +1,5 @@
 import type { Span } from '../../diagnostic/index.ts'
+import type { Count } from '../count.ts'
 import { forSize } from '../count.ts'
 import { kindNumber, specialNumber, stitchNumber } from '../fabric.ts'
 import type { Part, Special } from '../step.ts'
@@ -23,6 +24,22 @@ function tally(work: Work, key: string, by: number, within: Within): void {
 
 function makeStitches(work: Work, stitch: Stitch, count: number, within: Within, at: Span): Stop | null {
   tally(work, stitchKey(stitch), count, within)
+  work.stitches += count
+  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
+}
+
+/** Stitches closed as one; by their own name they are counted apart from what they are made of. */
+export function makeClosed(
+  work: Work,
+  closed: { readonly stitch: Stitch; readonly name: string | null; readonly count: Count },
+  within: Within,
+  at: Span,
+): Stop | null {
+  const { stitch, name } = closed
+  const count = forSize(closed.count, work.size)
+  if (count === 0) return null
+  tally(work, stitchKey(stitch), count, { ...within, special: within.special || name !== null })
+  if (name !== null) tally(work, `together:${name}`, count, within)
   work.stitches += count
   return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
 }
@@ -70,6 +87,8 @@ function makePart(work: Work, part: Part, within: Within, at: Span): Stop | null
       }
       return null
     }
+    case 'together':
+      return makeClosed(work, part, within, at)
     case 'picot':
       return closePicot(work)
   }
@@ -98,7 +117,8 @@ export function makeParts(work: Work, parts: readonly Part[], within: Within, at
 function isGroup(work: Work, parts: readonly Part[]): boolean {
   const [only, ...others] = parts
   if (only === undefined) return false
-  return others.length > 0 || (only.kind === 'stitch' && forSize(only.count, work.size) > 1)
+  const several = only.kind === 'stitch' || only.kind === 'together'
+  return others.length > 0 || (several && forSize(only.count, work.size) > 1)
 }
 
 /** Makes all that goes into one place, in each of so many places. */

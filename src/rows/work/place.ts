@@ -165,9 +165,16 @@ function advancePlainly(work: Work, row: Row, target: Target, most: number): num
   const acceptance = acceptanceOf(work.kinds, target)
   let passed = 0
   let last = -1
+  let kind = -1
+  let meant = false
   for (let at = work.cursor; at < work.end && passed < most; at += 1) {
-    const number = row.places[at]
-    if (number === undefined || !acceptsKind(work.kinds, target, acceptance, number)) continue
+    const number = row.places[at] ?? -1
+    // Most places are like the one before.
+    if (number !== kind) {
+      kind = number
+      meant = acceptsKind(work.kinds, target, acceptance, number)
+    }
+    if (!meant) continue
     passed += 1
     last = at
   }

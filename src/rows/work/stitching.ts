@@ -1,20 +1,19 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
-import { stitchNumber, withChains } from '../fabric.ts'
+import { withChains } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
-import { stitchKey } from '../terms/stitch.ts'
-import { alone, closePicot, isSpread, makeInPlaces, makeParts, openGroup } from './make.ts'
+import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
-import { padded, push } from './state.ts'
+import { padded } from './state.ts'
 import { add } from './tally.ts'
 import { goTo } from './where.ts'
 
 /** The first stitch that parts make: what skipped chains stand for. */
 export function stitchOfParts(parts: readonly Part[]): Stitch | null {
   for (const part of parts) {
-    if (part.kind === 'stitch') return part.stitch
+    if (part.kind === 'stitch' || part.kind === 'together') return part.stitch
     if (part.kind !== 'special') continue
     const inner = Array.isArray(part.special.makes) ? stitchOfParts(part.special.makes) : null
     if (inner !== null) return inner
@@ -160,15 +159,8 @@ function closesRound(work: Work, where: Where): boolean {
 
 /** What so many decreases make: one stitch each. */
 function makeTogether(work: Work, step: StepOf<'together'>, count: number): Stop | null {
-  if (count === 0) return null
-  const { stitch, name, at } = step
-  add(work.tally, stitchKey(stitch), count)
-  if (name !== null) {
-    add(work.tally, `together:${name}`, count)
-    add(work.inside, stitchKey(stitch), count)
-  }
-  work.stitches += count
-  return push(work, stitchNumber(work.kinds, stitch), count, -1, at)
+  const { stitch, name, legs, at } = step
+  return makeClosed(work, { stitch, name, count: legs.map(() => count) }, alone, at)
 }
 
 export function workTogether(work: Work, step: StepOf<'together'>): Stop | null {
