@@ -96,6 +96,31 @@ describe('increases and decreases by their names', () => {
   })
 })
 
+describe('stitches closed as one in one place', () => {
+  it.each([
+    ['Sc in next 9 sts, dc5tog in next st, sc in next 10 sts', 20],
+    ['Sc in next 10 sts, dc3tog in same st, sc in next 10 sts', 21],
+    ['Sc in next 10 sts, dc3tog all in same st, sc in next 10 sts', 21],
+    ['Sc in next 10 sts, 3 dc worked together in same st, sc in next 10 sts', 21],
+    ['Sc in next 9 sts, 3 dc together in next st, sc in next 10 sts', 20],
+    ['*Dc3tog in next st, ch 1, sk 1; rep from * across', 10],
+    ['Dc3tog in each st across', 20],
+    // The stated count tells that the place is only where the legs begin.
+    ['Sc2tog in next st, sc in next 18 sts. (19)', 19],
+    ['Sc in next 9 sts, (dc3tog, ch 3, dc3tog) in next st, sc in next 10 sts', 21],
+    // Over places of their own, as before.
+    ['Dc3tog over next 3 sts, sc in next 17 sts', 18],
+    ['3 dc worked together over next 3 sts, sc in next 17 sts', 18],
+    ['Dc5tog in next st, sc in next 20 sts', null],
+  ])('%s', (row, made) => {
+    expect(on(20, row)).toBe(made)
+  })
+
+  it.each(['(dc3tog, ch 3, dc3tog) in next ch-2 sp', 'dc3tog, ch 3, dc3tog in next ch-2 sp'])('%s', (row) => {
+    expect(around(12, `*Sc in next st, ch 2, sk 2; rep from * around.\nRnd 3: *${row}; rep from * around. (8)`)).toBe(8)
+  })
+})
+
 describe('repeats', () => {
   it.each([
     ['*sc in next 3 sts, 2 sc in next st; rep from * across', 25],

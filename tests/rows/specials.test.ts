@@ -26,6 +26,12 @@ describe('special stitches', () => {
     ['- Puff: [yo, insert hook, pull up loop] 3 times, close. Counts as 1 st.', 'Puff in each st across', { puff: 20 }],
     ['- Bobble (bo): yo, pull up wildly, close', '(Bo, sc) across', { bobble: 10, sc: 10 }],
     ['- Picot: Ch 3, sl st in 3rd ch from hook.', '*Sc in next 5 sts, picot; rep from * across', { sc: 20, picot: 4 }],
+    [
+      '**Bobble (bo):** dc5tog in same st.',
+      '*Bo in next st, sc in next st; rep from *',
+      { bobble: 10, dc: 10, dc5tog: 10, sc: 10 },
+    ],
+    ['**Joint:** dc2tog.', '*Joint, sc in next 2 sts; rep from *', { joint: 5, dc: 5, dc2tog: 5, sc: 10 }],
     ['- **Crossed pair:** Sk next st, dc in next st, dc in skipped st.', 'sc across', { sc: 20 }],
     [
       '- Shell: 3 dc in same st.\n- Big shell: (shell, ch 1, shell) in same st.',
