@@ -1,4 +1,3 @@
-import { rehypeHeadingIds, remarkCollectImages } from '@astrojs/markdown-remark'
 import type { AstroUserConfig } from 'astro'
 import rehypeStringify from 'rehype-stringify'
 import remarkGfm from 'remark-gfm'
@@ -15,22 +14,21 @@ type MarkdownProcessor = NonNullable<NonNullable<AstroUserConfig['markdown']>['p
 /**
  * Astro's Markdown processor for a site of drafts: `markdown: { processor: draftMarkdown() }`. It does what
  * Astro's own `unified()` does with `remarkSizewright` among its plugins, without the step that parses raw HTML
- * again: a draft has none, and for pages of numbers that step costs more than all others together.
+ * again (a draft has none, and for pages of numbers that step costs more than all others together) and without
+ * those that look for headings and pictures, which the pattern knows.
  */
 export function draftMarkdown(): MarkdownProcessor {
-  return { name: 'sizewright', options: {}, createRenderer: async ({ image }) => createRenderer(image) }
+  return { name: 'sizewright', options: {}, createRenderer: async () => createRenderer() }
 }
 
-function createRenderer(image: Parameters<typeof remarkCollectImages>[0]) {
+function createRenderer() {
   const pipeline = unified()
     .use(remarkParse)
     .use(remarkGfm)
     .use(remarkSmartypants)
     .use(remarkSizewright)
-    .use(remarkCollectImages, image)
     .use(remarkRehype)
     .use(rehypeFitImages)
-    .use(rehypeHeadingIds)
     .use(rehypeStringify)
     .freeze()
   return {
@@ -41,16 +39,8 @@ function createRenderer(image: Parameters<typeof remarkCollectImages>[0]) {
         data: { astro: { frontmatter: given?.frontmatter ?? {} } },
       })
       const code = String(await pipeline.process(file))
-      const { headings, localImagePaths, remoteImagePaths, frontmatter } = file.data.astro ?? {}
-      return {
-        code,
-        metadata: {
-          headings: headings ?? [],
-          localImagePaths: localImagePaths ?? [],
-          remoteImagePaths: remoteImagePaths ?? [],
-          frontmatter: frontmatter ?? {},
-        },
-      }
+      const { localImagePaths = [], frontmatter = {} } = file.data.astro ?? {}
+      return { code, metadata: { headings: [], localImagePaths, remoteImagePaths: [], frontmatter } }
     },
   }
 }

@@ -1,24 +1,38 @@
-import type { Nodes, Root } from 'hast'
+import type { Element, Nodes, Root } from 'hast'
 import type { VFile } from 'vfile'
 
 /**
- * Marks the pictures that lie beside the draft so that Astro's image pipeline fits them: it looks for
- * `__ASTRO_IMAGE_` with the source, the other attributes, and the how-manieth use of that source it is.
+ * Hands the pictures that lie beside the draft to Astro's image pipeline: it looks for `__ASTRO_IMAGE_` with the
+ * source, the other attributes, and the how-manieth use of that source it is, and for the list of sources in
+ * `file.data.astro.localImagePaths`.
  */
 export function rehypeFitImages() {
   return (tree: Root, file: VFile): void => {
-    const local = new Set(file.data.astro?.localImagePaths)
-    if (local.size > 0) fitBelow(tree, local, new Map())
+    const uses = new Map<string, number>()
+    fitBelow(tree, uses)
+    file.data.astro = { ...file.data.astro, localImagePaths: [...uses.keys()] }
   }
 }
 
-function fitBelow(node: Nodes, local: ReadonlySet<string>, used: Map<string, number>): void {
-  if (node.type === 'element' && node.tagName === 'img' && typeof node.properties.src === 'string') {
-    const src = decodeURI(node.properties.src)
-    if (!local.has(src)) return
-    const index = used.get(src) ?? 0
-    used.set(src, index + 1)
-    node.properties = { __ASTRO_IMAGE_: JSON.stringify({ ...node.properties, src, index }) }
+function fitBelow(node: Nodes, uses: Map<string, number>): void {
+  if (node.type === 'element' && node.tagName === 'img') fitImage(node, uses)
+  else if ('children' in node) for (const child of node.children) fitBelow(child, uses)
+}
+
+function fitImage(image: Element, uses: Map<string, number>): void {
+  const { src: written } = image.properties
+  if (typeof written !== 'string' || URL.canParse(written) || /^[/#]/.test(written)) return
+  const src = decoded(written)
+  const index = uses.get(src) ?? 0
+  uses.set(src, index + 1)
+  image.properties = { __ASTRO_IMAGE_: JSON.stringify({ ...image.properties, src, index }) }
+}
+
+/** A path as the file system knows it; one with a stray percent sign stays as it is. */
+function decoded(path: string): string {
+  try {
+    return decodeURI(path)
+  } catch {
+    return path
   }
-  if ('children' in node) for (const child of node.children) fitBelow(child, local, used)
 }

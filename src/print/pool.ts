@@ -12,6 +12,13 @@ let pool: Piscina<PrintJob, Printed> | undefined
  * wherever this module has been bundled to.
  */
 export function printInBackground(job: PrintJob): Promise<Printed> {
-  pool ??= new Piscina({ filename: resolve('src/print/worker.ts'), maxThreads: availableParallelism() })
+  const threads = availableParallelism()
+  // A thread that has read the typefaces is kept: the next pattern may be a moment away.
+  pool ??= new Piscina({
+    filename: resolve('src/print/worker.ts'),
+    minThreads: threads,
+    maxThreads: threads,
+    idleTimeout: Number.POSITIVE_INFINITY,
+  })
   return pool.run(job)
 }
