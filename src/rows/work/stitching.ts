@@ -86,8 +86,8 @@ function spreadPlaces(work: Work, where: Where, run: () => Stop | null): Stop | 
 /** `2 dc in next 2 sts`: two in each, or, as some write it, one in each. */
 function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
   const { where, parts } = step
-  const [part, ...others] = parts
-  if (where.kind !== 'next' || part?.kind !== 'stitch' || others.length > 0) return parts
+  const part = parts[0]
+  if (where.kind !== 'next' || part?.kind !== 'stitch' || parts.length > 1) return parts
   const places = forSize(where.count, work.size)
   if (places < 2 || forSize(part.count, work.size) !== places) return parts
   const single = work.choose(`each ${step.at.start}`, 2) === 1
@@ -132,7 +132,7 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
     work.joined = true
     return null
   }
-  const [first] = parts
+  const first = parts[0]
   if (first?.kind === 'special' && isSpread(first.special)) {
     const { special } = first
     return spreadPlaces(work, where, () => spread(work, special, run))
