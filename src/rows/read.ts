@@ -251,6 +251,17 @@ function counted(step: Step, counting: Counting): Step {
   return step
 }
 
+function isInMagicRing(step: Step): boolean {
+  return step.kind === 'work' && step.where.kind === 'ring' && step.where.magic
+}
+
+/** `Ch 3, 11 dc in magic ring`: the ring is there before the chain, though it is named after it. */
+function withRing(steps: readonly Step[]): readonly Step[] {
+  const opening = steps.find((step) => step.kind !== 'remark')
+  const ring = opening?.kind === 'chain' ? steps.find(isInMagicRing) : undefined
+  return ring === undefined ? steps : [{ kind: 'ring', at: ring.at }, ...steps]
+}
+
 /**
  * Reads words as steps. Nothing is guessed: words that no form takes are given back as `unread`.
  *
@@ -259,7 +270,7 @@ function counted(step: Step, counting: Counting): Step {
 export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadSteps {
   const reader = createReader(withoutLoops(words), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
-  if (steps !== null) return { steps: withCounting(steps), stitch: reader.stitch, unread: null }
+  if (steps !== null) return { steps: withRing(withCounting(steps)), stitch: reader.stitch, unread: null }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }
   return { steps: null, stitch: reader.stitch, unread: reader.unread ?? fallback }
 }

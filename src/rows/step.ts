@@ -34,7 +34,8 @@ export type Where =
   | { readonly kind: 'same'; readonly start: boolean }
   /** `in 2nd ch from hook` */
   | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null }
-  | { readonly kind: 'ring' }
+  /** `magic`: the words make the ring by naming it. */
+  | { readonly kind: 'ring'; readonly magic: boolean }
   /** `in top of turning ch` */
   | { readonly kind: 'turningChain' }
   /** `between next 2 sts`: a gap, which uses no stitch */

@@ -48,6 +48,14 @@ function workJoin(work: Work): Stop | null {
   return settleOpening(work)
 }
 
+/** `ch 4, sl st in first ch`: the far end of a foundation that nothing has been worked into. */
+function closesFoundation({ below, made, opening, cursor, size }: Work, { where }: StepOf<'slip'>): boolean {
+  if (below?.foundation !== true || below.circular || made.places.length > 0 || opening !== null || cursor > 0)
+    return false
+  if (where.kind === 'fromHook') return forSize(where.nth, size) === below.places.length
+  return where.kind === 'first' && forSize(where.count, size) === 1
+}
+
 function workRing(work: Work): Stop | null {
   if (work.below?.ring === true) return null
   if (work.below?.foundation === true && work.made.places.length === 0) setBelow(work, joinedRow(work.below))
@@ -117,7 +125,7 @@ const workers = {
   work: (work, step) => workStitches(work, step, run),
   together: workTogether,
   skip: workSkip,
-  slip: workSlip,
+  slip: (work, step) => (closesFoundation(work, step) ? workJoin(work) : workSlip(work, step)),
   join: workJoin,
   ring: workRing,
   turn: workTurn,

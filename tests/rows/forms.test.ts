@@ -175,6 +175,42 @@ describe('rounds', () => {
   })
 })
 
+/** Works a first round that opens the piece, after `foundation`. */
+function opening(foundation: string, round: string): number | null {
+  const draft = work(`## A\n${foundation}\nRnd 1: ${round}`)
+  const last = draft.ledger.rows.at(-1)
+  return draft.codes.length === 0 ? (last?.total[0] ?? null) : null
+}
+
+describe('rings', () => {
+  it.each([
+    ['', 'Ch 3 (counts as dc), 11 dc in magic ring, join. (12 dc)', 12],
+    ['', 'Ch 1, 8 sc in magic ring.', 8],
+    ['', 'Ch 1, 8 sc into a magic circle, join.', 8],
+    ['', 'In a magic ring, work 6 sc.', 6],
+    ['', '6 sc in a magic loop.', 6],
+    ['Ch 4, sl st in first ch.', 'Ch 3, 11 dc in ring, join.', 12],
+    ['Ch 4, sl st in 4th ch from hook.', 'Ch 3, 11 dc in ring, join.', 12],
+    ['Ch 4, join.', '12 dc in ring.', 12],
+    // No ring without a join or its name.
+    ['', 'Ch 3, 11 dc in ring.', null],
+    ['Ch 4.', '12 dc in ring.', null],
+  ])('%s %s', (foundation, round, made) => {
+    expect(opening(foundation, round)).toBe(made)
+  })
+
+  it.each([
+    ['Ch 3 (counts as dc), dc in each ch around. (20 dc)', 20],
+    ['Ch 3 (counts as dc), dc in next ch and in each ch around. (20 dc)', 20],
+    ['Ch 3 (counts as dc), sk first ch, dc in each ch around. (20 dc)', 20],
+    ['Ch 3 (does not count), dc in each ch around. (20 dc)', 20],
+    ['Ch 1, sc in each ch around. (20)', 20],
+    ['Ch 3 (counts as dc), dc in each ch around. (21 dc)', null],
+  ])('a joined chain: %s', (round, made) => {
+    expect(opening('Ch 20, join to form a ring.', round)).toBe(made)
+  })
+})
+
 describe('words that make nothing', () => {
   it.each([
     'Sc in each st across, changing to B in last st.',

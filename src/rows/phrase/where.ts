@@ -23,6 +23,9 @@ function turningChain(reader: Reader): Where | null {
   const top = ordinal !== null || takeAll(reader, 'top', 'of')
   take(reader, 'the')
   let named = false
+  // `first ch` is a chain of the row below, `first ch-3` the one that opened it.
+  const firstChain = textAt(reader) === 'first' && chainWords.includes(textAt(reader, 1))
+  if (firstChain && !top && textAt(reader, 2) !== '-') return null
   while (take(reader, ...openings, 'skipped')) named = true
   if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain' }
   if (numberAt(reader) !== null && chainWords.includes(textAt(reader, 1))) reader.at += 1
@@ -46,11 +49,14 @@ function fromHook(reader: Reader): Where | null {
 
 /** `ring`, `center of ring`, `magic ring` */
 function ring(reader: Reader): Where | null {
-  take(reader, 'the')
+  take(reader, 'the', 'a')
   if (take(reader, 'center', 'centre')) take(reader, 'of')
-  take(reader, 'the')
-  take(reader, 'magic', 'adjustable', 'ch')
-  return take(reader, 'ring', 'mr', 'circle', 'mc', 'ml') ? { kind: 'ring' } : null
+  take(reader, 'the', 'a')
+  const magic = take(reader, 'magic', 'adjustable')
+  if (magic && take(reader, 'loop')) return { kind: 'ring', magic }
+  take(reader, 'ch')
+  if (take(reader, 'mr', 'mc', 'ml')) return { kind: 'ring', magic: true }
+  return take(reader, 'ring', 'circle') ? { kind: 'ring', magic } : null
 }
 
 /** `next 2 sts`, where two sizes may have other numbers than the rest; `between next 2 sts` */

@@ -68,7 +68,7 @@ function turningNumber(kinds: Kinds): number {
 
 /** The first place of the row, where an opening chain stands. */
 function standOnFirst(work: Work): void {
-  if (work.last >= 0 || work.below === null || work.below.ring) return
+  if (work.last >= 0 || work.below === null) return
   const first = firstPlace(work)
   if (first < 0) return
   work.last = first
