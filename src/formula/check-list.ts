@@ -1,8 +1,9 @@
 import { nearestTo } from '../diagnostic/index.ts'
+import { sizeNames } from '../measure/index.ts'
 import { check } from './check.ts'
 import { reportMix } from './mixing.ts'
 import type { Scope } from './scope.ts'
-import { report, sizeByName, sizeNames } from './scope.ts'
+import { report, sizeByName } from './scope.ts'
 import type { Sort } from './sort.ts'
 import { joinSorts } from './sort.ts'
 import type { BySizeNode, Expression, ListNode } from './tree.ts'
@@ -50,7 +51,7 @@ function checkSizeNames(node: BySizeNode, scope: Scope): boolean {
   }
   const missing = environment.sizes.flatMap((_, size) => (seen.has(size) ? [] : [size]))
   if (!sound || missing.length === 0) return sound
-  return report(scope, 'sizes-missing', node.at, { names: sizeNames(environment, missing) }, missing) !== null
+  return report(scope, 'sizes-missing', node.at, { names: sizeNames(environment.sizes, missing) }, missing) !== null
 }
 
 /** Reports a name that no size has. */

@@ -44,13 +44,6 @@ export function report<C extends Code>(
   return null
 }
 
-/** Names of sizes as they stand in a sentence: `Child and Adult S`. */
-export function sizeNames(environment: Environment, sizes: readonly number[]): string {
-  const names = sizes.map((size) => environment.sizes[size] ?? '')
-  const last = names.at(-1) ?? ''
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
-}
-
 /** Position of a size by its name, letter case and outer blanks aside; -1 when there is none. */
 export function sizeByName(environment: Environment, name: string): number {
   const exact = environment.sizes.indexOf(name)

@@ -1,10 +1,11 @@
 import type { BlockContent, Heading } from 'mdast'
+import { onlyWords } from '../measure/index.ts'
 import type { Block, BlockOf, RowBlock } from '../pattern/node.ts'
 import type { Context } from './context.ts'
 import { blockElement } from './element.ts'
 import { list } from './list.ts'
 import { rowList } from './row.ts'
-import { onlyClass, onlyLabel } from './sizes.ts'
+import { onlyClass } from './sizes.ts'
 import { table } from './table.ts'
 
 type Handlers = { readonly [T in Block['type']]: (node: BlockOf<T>, context: Context) => BlockContent }
@@ -62,7 +63,7 @@ function depthBelowTitle(depth: number): Heading['depth'] {
 }
 
 function only(node: BlockOf<'only'>, context: Context): BlockContent {
-  const label = onlyLabel(node.sizes, context.sizes)
+  const label = onlyWords(context.sizes, node.sizes)
   return blockElement('div', { className: [...onlyClass(node.sizes)] }, [
     blockElement('p', { className: ['only-for', 'c'] }, [{ type: 'text', value: label }]),
     ...context.blocks(node.children),

@@ -1,9 +1,10 @@
 import type { PhrasingContent } from 'mdast'
+import { onlyWords } from '../measure/index.ts'
 import type { Inline, InlineOf } from '../pattern/node.ts'
 import { isLinkAddress, isPictureAddress } from './address.ts'
 import type { Context } from './context.ts'
 import { phrasingElement } from './element.ts'
-import { onlyClass, onlyLabel } from './sizes.ts'
+import { onlyClass } from './sizes.ts'
 import { value } from './value.ts'
 
 type Handlers = { readonly [T in Inline['type']]: (node: InlineOf<T>, context: Context) => PhrasingContent }
@@ -44,7 +45,7 @@ function image(node: InlineOf<'image'>): PhrasingContent {
 }
 
 function onlyInline(node: InlineOf<'onlyInline'>, context: Context): PhrasingContent {
-  const label: PhrasingContent = { type: 'text', value: `${onlyLabel(node.sizes, context.sizes)}: ` }
+  const label: PhrasingContent = { type: 'text', value: `${onlyWords(context.sizes, node.sizes)}: ` }
   return phrasingElement('span', { className: [...onlyClass(node.sizes)] }, [
     phrasingElement('span', { className: ['only-for', 'c'] }, [label]),
     ...context.inlines(node.children),

@@ -20,11 +20,3 @@ export function sizeClass(size: number): readonly string[] {
 export function onlyClass(sizes: readonly number[] | null): readonly string[] {
   return sizes === null ? [] : ['only', ...sizes.map((size) => `s${size}`)]
 }
-
-const list = new Intl.ListFormat('en-GB', { type: 'conjunction' })
-
-/** `Sizes Child and Adult L only`: said beside the words where all sizes are shown. Positions without a name are left out. */
-export function onlyLabel(sizes: readonly number[], names: readonly string[]): string {
-  const named = sizes.flatMap((size) => names[size] ?? [])
-  return `${named.length === 1 ? 'Size' : 'Sizes'} ${list.format(named)} only`
-}

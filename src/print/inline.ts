@@ -1,7 +1,7 @@
+import { onlyWords } from '../measure/index.ts'
 import { textForAll } from '../measure/segment.ts'
 import type { Inline } from '../pattern/node.ts'
 import type { Run } from './line.ts'
-import { onlyWords } from './only-words.ts'
 import type { Style } from './style.ts'
 import { colours, slope, strengthen, styles } from './style.ts'
 
@@ -34,7 +34,7 @@ const handlers = {
   link: (node, within) => readInlines(node.children, { ...within, style: linked(within.style, node.href) }),
   image: (node) => [{ src: node.src, alt: node.alt }],
   onlyInline: (node, within) => [
-    { text: `${onlyWords(within.sizes, node.sizes)} `, style: { ...slope(within.style), colour: colours.accent } },
+    { text: `${onlyWords(within.sizes, node.sizes)}: `, style: { ...slope(within.style), colour: colours.accent } },
     ...readInlines(node.children, within),
   ],
 } satisfies Handlers

@@ -1,4 +1,5 @@
 import type { BodyTable } from './body-table.ts'
+import { howToMeasure } from './how-to-measure.ts'
 
 export const men: BodyTable = {
   source: {
@@ -10,19 +11,7 @@ export const men: BodyTable = {
     note: "Body measurements, no ease. The publisher's own page could not be read; the table is from memory, with the rows marked seen checked against independent copies. A teaching article confirms that the men's table ran from S to 2XL; Knitty's rules of winter 2019 ask for S to 5X by 'the CYC chart', so a longer, newer table probably exists. Its 3X to 5X rows are unknown here and are left out rather than invented.",
   },
   sizes: ['Small', 'Medium', 'Large', 'X-Large', '2X-Large'],
-  howToMeasure: {
-    bust_chest: 'around the fullest part, tape level',
-    center_back_neck_to_wrist:
-      'from the bone at the back of the neck over the shoulder and the slightly bent arm to the wrist (older editions: neck-to-cuff)',
-    back_waist_length: 'from the bone at the back of the neck to the natural waist',
-    back_hip_length: 'men: from the bone at the back of the neck to the hip, the usual sweater length',
-    cross_back: 'shoulder point to shoulder point across the back',
-    arm_length_to_underarm: 'from wrist to underarm, arm slightly bent (older editions: sleeve length)',
-    upper_arm: 'around the widest part of the upper arm',
-    armhole_depth: 'from the outer shoulder straight down to underarm level',
-    waist: 'around the natural waist',
-    hip: 'around the fullest part of the hips',
-  },
+  howToMeasure,
   measures: [
     {
       key: 'chest',

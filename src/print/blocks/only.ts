@@ -1,6 +1,6 @@
+import { onlyWords } from '../../measure/index.ts'
 import type { BlockOf } from '../../pattern/node.ts'
 import type { Composer, SetBlocks, Strips } from '../composer.ts'
-import { onlyWords } from '../only-words.ts'
 import { after, decorate, keptWithNext } from '../strip.ts'
 import { colours, styles } from '../style.ts'
 import { tag } from '../tag.ts'
@@ -9,7 +9,7 @@ import { setRuns } from './paragraph.ts'
 /** What only some sizes work: named above it, with a bar in the margin as far as it goes. */
 export function setOnly(block: BlockOf<'only'>, composer: Composer, setBlocks: SetBlocks): Strips {
   const within = { ...composer, parent: tag('Div', composer.parent) }
-  const words = [{ text: onlyWords(composer.sizes, block.sizes), style: styles.only }]
+  const words = [{ text: `${onlyWords(composer.sizes, block.sizes)}:`, style: styles.only }]
   const named = keptWithNext(setRuns(words, within, tag('P', within.parent)))
   const x = composer.frame.start - 9
   return decorate([...named, ...after(3, setBlocks(block.children, within))], (pen, top, height) => {

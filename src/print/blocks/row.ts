@@ -1,9 +1,9 @@
+import { onlyWords } from '../../measure/index.ts'
 import type { Inline, RowBlock } from '../../pattern/node.ts'
 import type { Composer, Strips } from '../composer.ts'
 import { plainText, readRuns } from '../inline.ts'
 import type { Line, Run } from '../line.ts'
 import { breakLines } from '../line.ts'
-import { onlyWords } from '../only-words.ts'
 import type { Setting, Strip } from '../strip.ts'
 import { after, drawLine, together } from '../strip.ts'
 import { leading, styles } from '../style.ts'
@@ -95,7 +95,7 @@ function overlay(strips: Strips, [line]: Strips): Strips {
 function stepRuns(block: RowBlock, { sizes }: Composer): readonly Run[] {
   const steps = readRuns(block.steps, { style: styles.text, sizes })
   if (block.only === null || namesSizes(block.label, sizes) || namesSizes(block.steps, sizes)) return steps
-  return [{ text: `${onlyWords(sizes, block.only)} `, style: styles.only }, ...steps]
+  return [{ text: `${onlyWords(sizes, block.only)}: `, style: styles.only }, ...steps]
 }
 
 /** The designer may have said it already, in the row's own words. */
