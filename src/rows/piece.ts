@@ -21,6 +21,8 @@ export interface Piece {
   readonly labels: Map<string, Set<number>>
   /** Numbering restarts with each name: `Row`, `Heel row`. The last number of each, by size. */
   readonly lastByName: Map<string, number[]>
+  /** Of these the numbers under the name used last, which rows without a number go on with. */
+  lasts: number[] | null
   /** By how much the row below missed its stated count: the same miss is not told twice. */
   missed: ReadonlyMap<number, number>
   missedAt: Span | null
@@ -37,6 +39,7 @@ export function newPiece(name: string, sizes: number): Piece {
     resting: Array.from({ length: sizes }, () => new Map()),
     labels: new Map(),
     lastByName: new Map(),
+    lasts: null,
     missed: new Map(),
     missedAt: null,
   }

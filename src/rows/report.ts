@@ -131,6 +131,17 @@ function expected(piece: Piece, row: ReadRow, first: Entry | undefined, size: nu
   return number === null || last === 0 || skips || number <= last + 1 ? null : last + 1
 }
 
+/** `Next row`, and rows without a label: each is one more, whatever its words call it. */
+function countOn(piece: Piece, entries: readonly Entry[]): void {
+  const { lasts } = piece
+  if (lasts === null) return
+  for (const entry of entries) {
+    entry.steps.forEach((steps, size) => {
+      if (steps !== null && entry.number !== null) lasts[size] = (lasts[size] ?? 0) + 1
+    })
+  }
+}
+
 /** Labels that stand twice, and numbers that skip. */
 export function labelFindings(
   piece: Piece,
@@ -139,13 +150,17 @@ export function labelFindings(
   sizes: number,
 ): readonly Diagnostic[] {
   const { label } = row
-  if (label === null || label.numbers.kind !== 'list') return []
+  if (label === null || label.numbers.kind !== 'list') {
+    countOn(piece, entries)
+    return []
+  }
   const [first] = entries
   const gaps = sizesWhere(sizes, (size) => expected(piece, row, first, size) !== null)
   const next = expected(piece, row, first, gaps[0] ?? -1)
   const twice = labelTwice(piece, row, entries)
   const lasts = piece.lastByName.get(label.name) ?? new Array<number>(sizes).fill(0)
   piece.lastByName.set(label.name, lasts)
+  piece.lasts = lasts
   for (const entry of entries) {
     entry.number?.forEach((number, size) => {
       if (number !== null) lasts[size] = number

@@ -93,6 +93,21 @@ describe('row labels', () => {
   })
 })
 
+describe('numbers go on', () => {
+  it.each([
+    ['Row 1: Sc across.\nNext row: Sc across.\nRow 3: Sc across.', []],
+    ['Row 1: Sc across.\nNext 3 (5) rows: Sc across.\nRow 5 (7): Sc across.', []],
+    ['Row 1: Sc across.\nNext 3 (0) rows: Sc across.\nRow 5 (2): Sc across.', []],
+    ['Row 1: Sc across.\nRep Row 1 twice more.\nRow 4: Sc across.', []],
+    ['Row 1: Sc across.\nNext row: Sc across.\nRow 2: Sc across.', []],
+    ['Row 1: Sc across.\nNext row: Sc across.\nRow 4: Sc across.', ['Row 4 follows where 3 would be next.']],
+    ['Row 1: Sc across.\nNext 3 (5) rows: Sc across.\nRow 6 (7): Sc across.', ['Row 6 follows where 5 would be next.']],
+  ])('%s', (rows, expected) => {
+    const draft = work(`${start}${rows}`, { sizes: ['S', 'M'] })
+    expect(draft.found.map((each) => each.message)).toEqual(expected)
+  })
+})
+
 describe('passages without a label', () => {
   it('are rows where they read whole as steps under a heading with rows', () => {
     const draft = work(
