@@ -33,11 +33,15 @@ interface Asked {
   readonly value: Value | null
 }
 
+/** Values by the words of their formulas: a draft asks for the same few again and again. */
+type Known = Map<string, Value>
+
 /** Reads every placeholder of a draft and calculates those that need no worked rows. Findings go to `findings`. */
 export function askAll(draft: Draft, settled: Settled, environment: Environment, findings: Diagnostic[]): Answers {
   const asked = new Map<Placeholder, Asked>()
+  const known: Known = new Map()
   for (const node of walk(bodyNodes(draft))) {
-    if (node.type === 'placeholder') asked.set(node, ask(node, draft, settled, environment, findings))
+    if (node.type === 'placeholder') asked.set(node, ask(node, draft, settled, environment, known, findings))
   }
   return {
     holeOf: (placeholder) => holeContent(asked.get(placeholder), settled, environment),
@@ -57,17 +61,25 @@ function ask(
   draft: Draft,
   settled: Settled,
   environment: Environment,
+  known: Known,
   findings: Diagnostic[],
 ): Asked {
   const at = spanOf(draft, node)
   const inside = { start: at.start + 2, end: at.end - 2 }
-  const read = readFormula(textAt(draft, inside), inside.start)
+  const text = textAt(draft, inside)
+  const read = readFormula(text, inside.start)
   findings.push(...read.diagnostics)
   if (read.value === null || usesLedger(read.value)) return { formula: read.value, value: null }
+  const before = known.get(text)
+  if (before !== undefined) return { formula: read.value, value: before }
   const outcome = evaluate(read.value, settled, environment)
   findings.push(...outcome.diagnostics)
+  if (outcome.value !== null && outcome.diagnostics.length === 0) known.set(text, outcome.value)
   return { formula: read.value, value: outcome.value }
 }
+
+/** Values as they are printed where nothing more is asked of them. */
+const plainly = new WeakMap<Value, readonly Segment[]>()
 
 function printed(
   value: Value | null,
@@ -76,8 +88,11 @@ function printed(
   findings: Diagnostic[],
 ): readonly Segment[] {
   if (value === null) return unsettled
+  const before = formula.format === null ? plainly.get(value) : undefined
+  if (before !== undefined) return before
   const outcome = printValue(value, formula, environment)
   findings.push(...outcome.diagnostics)
+  if (outcome.value !== null && formula.format === null) plainly.set(value, outcome.value)
   return outcome.value ?? unsettled
 }
 

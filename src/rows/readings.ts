@@ -68,6 +68,8 @@ function differing(job: RowJob, worked: Worked, size: number): number {
   return job.stated.items.filter((item) => !agrees(item, worked, size)).length
 }
 
+const nothingRests: ReadonlyMap<number, Resting> = new Map()
+
 /** Sizes that share fabric and numbers are worked once. */
 function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
   // What was left of an earlier row may differ, though the row below does not.
@@ -87,7 +89,7 @@ function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[]
   const other = sharedWith(job, size, steps)
   if (other < size) return earlier[other] ?? null
   const { kinds, style, rules } = job
-  return workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? new Map() }, choose)
+  return workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? nothingRests }, choose)
 }
 
 function readingWith(job: RowJob, choices: Choices): Reading {

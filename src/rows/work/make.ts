@@ -115,16 +115,15 @@ export function makeParts(work: Work, parts: readonly Part[], within: Within, at
 
 /** How many things go into the place: a group of two or more is remembered as one. */
 function isGroup(work: Work, parts: readonly Part[]): boolean {
-  const [only, ...others] = parts
-  if (only === undefined) return false
-  const several = only.kind === 'stitch' || only.kind === 'together'
-  return others.length > 0 || (several && forSize(only.count, work.size) > 1)
+  const first = parts[0]
+  if (parts.length > 1) return true
+  return (first?.kind === 'stitch' || first?.kind === 'together') && forSize(first.count, work.size) > 1
 }
 
 /** Makes all that goes into one place, in each of so many places. */
 export function makeInPlaces(work: Work, parts: readonly Part[], places: number, at: Span): Stop | null {
   const groups = isGroup(work, parts)
-  const [first] = parts
+  const first = parts[0]
   // Single stitches stand side by side: a whole row of them is made at once.
   if (!groups && first?.kind === 'stitch') {
     return makeStitches(work, first.stitch, places * forSize(first.count, work.size), alone, at)
