@@ -164,6 +164,14 @@ function readWordsOfRow(cutter: Cutter, words: readonly Word[]): Read {
   return { content: read.content, unread: read.unread, stated, words: steps, stitch: read.stitch }
 }
 
+/** A count with a wrong size list in it states nothing. */
+function soundCounts(stated: Stated | null, words: readonly Word[]): Stated | null {
+  if (stated === null) return null
+  const { start, end } = stated.at
+  const wrong = words.some((word) => word.kind === 'broken' && word.at.start >= start && word.at.end <= end)
+  return wrong ? { ...stated, items: [] } : stated
+}
+
 function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepared, read: Read, passage: Passage): void {
   const { label, lists, words } = prepared
   const at = spanOf(words, passage.at)
@@ -181,7 +189,7 @@ function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepare
     content: read.content,
     unread: read.unread,
     broken: words.some((word) => word.kind === 'broken'),
-    stated: read.stated,
+    stated: soundCounts(read.stated, words),
     lists: lists.lists,
     words: [...read.words],
   })

@@ -11,12 +11,12 @@ import { rowName } from './findings.ts'
 import { longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
 import type { Piece } from './piece.ts'
-import { pieceFor } from './piece.ts'
+import { hasNoFoundation, pieceFor } from './piece.ts'
 import type { Before, Entry } from './plan.ts'
 import { planRow } from './plan.ts'
 import { bestReading } from './readings.ts'
 import type { Reporting } from './report.ts'
-import { entryFindings, labelFindings, planFinding, unreadFinding } from './report.ts'
+import { entryFindings, labelFindings, planFinding, unreadFinding, wordsUnread } from './report.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { OpeningRules } from './work/state.ts'
@@ -78,7 +78,10 @@ function lastFor(lasts: readonly number[], index: number): (size: number) => boo
 }
 
 function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked: EntryWork['checked']): EntryWork {
-  const steps = entry.steps.map((each, size) => (piece.broken[size] ? null : each))
+  entry.steps.forEach((each, size) => {
+    if (each !== null && piece.fabrics[size]?.row === null && hasNoFoundation(each, size)) piece.skipped[size] = true
+  })
+  const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
   const { worked } = bestReading({
     kinds: book.kinds,
@@ -172,7 +175,7 @@ function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
   const reason =
     finding === null
       ? 'A placeholder or a size list in this row is wrong.'
-      : `The reader stopped at “${row.unread?.words ?? ''}”.`
+      : `The reader stopped at “${wordsUnread(book.reporting, row.unread)}”.`
   enterUnworked(book, piece, row, entries, 'unread', reason)
 }
 

@@ -11,6 +11,8 @@ export interface Piece {
   readonly fabrics: Fabric[]
   /** Sizes that can't go on. */
   readonly broken: boolean[]
+  /** Sizes that do not work this piece: its foundation has none for them. */
+  readonly skipped: boolean[]
   readonly steps: Map<number, readonly Step[]>[]
   /** Number of the last row, 0 before the first. */
   readonly last: number[]
@@ -33,6 +35,7 @@ export function newPiece(name: string, sizes: number): Piece {
     name,
     fabrics: new Array<Fabric>(sizes).fill(nothing),
     broken: new Array<boolean>(sizes).fill(false),
+    skipped: new Array<boolean>(sizes).fill(false),
     steps: Array.from({ length: sizes }, () => new Map()),
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
@@ -67,6 +70,17 @@ function startsPiece(row: ReadRow): boolean {
   return row.opensSection && next !== undefined && 'where' in next && next.where.kind === 'fromHook'
 }
 
+/** Whether a foundation has none for a size: `ch 40 (none, 48)`, `0 fsc`, `0 sc in magic ring`. */
+export function hasNoFoundation(steps: readonly Step[], size: number): boolean {
+  const first = steps.find((step) => step.kind !== 'remark' && step.kind !== 'ring')
+  if (first?.kind === 'chain') return (first.count[size] ?? 0) === 0
+  if (first?.kind !== 'work') return false
+  const [part] = first.parts
+  if (part?.kind !== 'stitch') return false
+  if (first.where.kind === 'ring') return (part.count[size] ?? 0) === 0
+  return part.stitch.style === 'foundation' && first.where.kind === 'next' && (first.where.count[size] ?? 0) === 0
+}
+
 /**
  * The piece that a row belongs to: a new one when it begins with a foundation or a ring; under a new
  * heading without one, the fabric so far goes on under the new name.
@@ -79,6 +93,6 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Pi
     return piece
   }
   if (current.name === row.piece) return current
-  const { fabrics, broken, rows, resting, steps, last } = current
-  return { ...newPiece(row.piece, sizes), fabrics, broken, rows, resting, steps, last }
+  const { fabrics, broken, skipped, rows, resting, steps, last } = current
+  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, rows, resting, steps, last }
 }

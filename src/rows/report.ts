@@ -58,6 +58,14 @@ function countFindings(
   return [finding, unread].filter((each) => each !== null)
 }
 
+/** Of a row that repeats another one the finding stands at its own words, and points to the repeated ones. */
+function atOwnWords(finding: Diagnostic, row: ReadRow): Diagnostic {
+  const { at } = finding
+  if (row.at.start <= at.start && at.end <= row.at.end) return finding
+  const related = [...finding.related, { at, note: 'The words that are repeated.' }]
+  return { ...finding, at: row.steps, related }
+}
+
 /** All that is wrong with an entry that has been worked. Keeps in mind by how much its count was missed. */
 export function entryFindings(reporting: Reporting, piece: Piece, work: EntryWork): readonly Diagnostic[] {
   const { row, worked, entry } = work
@@ -68,12 +76,17 @@ export function entryFindings(reporting: Reporting, piece: Piece, work: EntryWor
     ...stopFindings(worked, name, reporting.words, missedBelow(piece)),
     ...countFindings(reporting, piece, work, misses),
     ...leftFindings(worked, name, row.steps, (size) => missing.has(size)),
-  ]
+  ].map((each) => atOwnWords(each, row))
   if (row.stated !== null) {
     piece.missed = new Map(misses.map((miss) => [miss.size, miss.by]))
     piece.missedAt = misses.length > 0 ? row.stated.at : null
   }
   return found
+}
+
+/** The words that stopped the reader, as they stand in the draft. */
+export function wordsUnread(reporting: Reporting, unread: ReadRow['unread']): string {
+  return unread === null ? '' : reporting.words(unread.at) || unread.words
 }
 
 /** A row that could not be read. */
@@ -85,7 +98,7 @@ export function unreadFinding(reporting: Reporting, row: ReadRow, name: string):
   const own = foreign.get(words.split(' ').find((word) => foreign.has(word)) ?? '')
   const other = terms === 'us' ? 'UK' : 'US'
   const instead = own === undefined ? null : `This looks like ${other} terms; in the draft’s terms it is “${own}”.`
-  return diagnose('row-unread', at, { row: name, words: reporting.words(at) || words, expected, instead })
+  return diagnose('row-unread', at, { row: name, words: wordsUnread(reporting, row.unread), expected, instead })
 }
 
 /** What keeps a row from being laid out; null when nothing does. */

@@ -48,6 +48,21 @@ function bracket(words: readonly Word[], open: number): { end: number; entries: 
   }
 }
 
+/** `…, sc in last 3 (12, 14, 16)`: a count at the end of a sentence, the number before it is not part of it. */
+function standsAlone(words: readonly Word[], first: number, end: number): boolean {
+  const before = words[first - 1]?.text ?? ''
+  if (isChain(words[first - 1]) || /^[([=–]$/.test(before)) return false
+  return /^(?:|[.*]|\*\*|turn|join|fasten)$/.test(words[end]?.text ?? '')
+}
+
+/** `– (72, 84)`: a dash for a first size to which the number does not apply. */
+function afterNothing(words: readonly Word[], first: number, sizes: number): Found | null {
+  const start = words[first]
+  const group = isNothing(start) ? bracket(words, first + 1) : null
+  if (start === undefined || group === null || group.entries.length + 1 !== sizes) return null
+  return { first, end: group.end, entries: [start, ...group.entries], bracketed: false }
+}
+
 /** `60 (72, 84)` `60 (72, 84)[96, 108]` `60 (72) 84 (96)`, as far as it goes. */
 function afterNumber(words: readonly Word[], first: number, sizes: number): Found | null {
   const start = words[first]
@@ -57,8 +72,8 @@ function afterNumber(words: readonly Word[], first: number, sizes: number): Foun
   for (;;) {
     const group = bracket(words, end)
     if (group === null) break
-    // `3 (12, 14, 16)`: the bracket is a list by itself, the number before it is not part of it.
-    if (entries.length === 1 && sizes > 1 && group.entries.length === sizes && !isChain(words[first - 1])) return null
+    if (entries.length === 1 && sizes > 1 && group.entries.length === sizes && standsAlone(words, first, group.end))
+      return null
     entries.push(...group.entries)
     end = group.end
     if (entries.length >= sizes) break
@@ -99,6 +114,8 @@ function listAt(words: readonly Word[], at: number, sizes: number): Found | null
     }
     return null
   }
+  const later = afterNothing(words, at, sizes)
+  if (later !== null) return later
   const whole = bracket(words, at)
   if (whole === null || whole.entries.length < 2) return null
   return { first: at, end: whole.end, entries: whole.entries, bracketed: true }

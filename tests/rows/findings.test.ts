@@ -86,6 +86,28 @@ const cases: readonly Case[] = [
     sizes: ['S', 'M', 'L'],
     says: /2 numbers, but the draft has 3 sizes/,
   },
+  {
+    code: 'size-list-length',
+    text: '## A\nCh 60 (72, 84).\nRow 1: Sc in each ch across. (‹60 (72, 84, 96)› sc)',
+    sizes: ['S', 'M', 'L'],
+    says: /4 numbers, but the draft has 3 sizes/,
+  },
+  {
+    code: 'size-list-length',
+    text: '## A\nCh 60 (72, 84).\nRow 1: Sc in next ‹60 (72, 84, 96)› chs.',
+    sizes: ['S', 'M', 'L'],
+    says: /4 numbers, but the draft has 3 sizes/,
+  },
+  {
+    code: 'no-such-place',
+    text: `${twenty}Row 2: ‹Rep Row 1.›`,
+    says: /“Sc in 2nd ch from hook and in each ch across” goes into chains from the hook/,
+  },
+  {
+    code: 'no-such-place',
+    text: `${twenty}Row 2: ‹Sc in 2nd ch from hook and in each ch across›. (19)`,
+    says: /goes into chains from the hook/,
+  },
   { code: 'row-label-twice', text: `${twenty}‹Row 1:› Sc across.`, says: /Row 1 stands twice in A/ },
   { code: 'row-number-gap', text: `${twenty}‹Row 3:› Sc across.`, says: /follows where 2 would be next/ },
   { code: 'unknown-row-reference', text: `${twenty}Row 2: ‹Rep Row 5.›`, says: /no row 5/ },
@@ -137,6 +159,11 @@ describe('findings about rows', () => {
     const shown = new Set<string>(cases.map((each) => each.code))
     expect(Object.keys(rowFindings).filter((code) => !shown.has(code))).toEqual([])
   })
+})
+
+it('a reason shows the words as they are written', () => {
+  const draft = work('## A\nCh 60 (72).\nRow 1: Florble 10 (12) sc.', { sizes: ['S', 'M'] })
+  expect(row(draft, 'Row 1').reason).toBe('The reader stopped at “Florble 10 (12) sc”.')
 })
 
 describe('after a row that can’t be worked', () => {

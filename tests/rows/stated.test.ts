@@ -114,6 +114,25 @@ describe('size lists typed by hand', () => {
     expect(draft.codes.filter((code) => code === 'size-list-length').length).toBe(list.endsWith('x') ? 0 : 1)
   })
 
+  it.each([
+    ['– (15, 19)', [null, 15, 19]],
+    ['none (15, 19)', [null, 15, 19]],
+    ['15 (–, 19)', [15, null, 19]],
+    ['15 (19, none)', [15, 19, null]],
+    ['0 (15, 19)', [null, 15, 19]],
+  ])('a size without a foundation does not work the piece: %s', (list, made) => {
+    const draft = work(
+      `## A\nCh ${list}.\nRow 1: Sc in each ch across. (${list} sc)\nRow 2: Sc in next 15 sts, sc across.`,
+      {
+        sizes: ['S', 'M', 'L'],
+      },
+    )
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.map((each) => each.status)).toEqual(['worked', 'worked', 'worked'])
+    expect(draft.ledger.rows.slice(1).map((each) => each.total)).toEqual([made, made])
+    expect(draft.ledger.rows[0]?.total.map((total) => total === null)).toEqual(made.map((count) => count === null))
+  })
+
   it('give their pieces for one size or all', () => {
     const draft = work('## A\nCh 60 (72, 84).', { sizes: ['S', 'M', 'L'] })
     expect(draft.ledger.written[0]?.lists[0]?.segments).toEqual([

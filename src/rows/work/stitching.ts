@@ -43,7 +43,8 @@ export function toChainFromHook(
     work.opening = null
   }
   if (work.below === null) return { why: 'nothing there', at }
-  if (work.cursor !== 0 || work.made.places.length > 0)
+  // Chains from the hook are a foundation's, or those that this row or the end of the last one has brought.
+  if (!(work.below.foundation || opening !== null) || work.cursor !== 0 || work.made.places.length > 0)
     return { why: 'no such place', at, wanted: 'chains from the hook' }
   if (work.end < nth) return { why: 'too few', at, wanted: `${nth} chains`, there: work.end }
   const stitch = stitchOfParts(parts)

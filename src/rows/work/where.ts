@@ -31,6 +31,14 @@ export function wantedWords(target: Target): string {
   }
 }
 
+/** `3 stitches`, `1 stitch` */
+function countWords(count: number, of: Target): string {
+  const words = wantedWords(of)
+  return count === 1
+    ? `1 ${words.replace(/^stitches/, 'stitch').replace(/(chain|space|corner)s$/, '$1')}`
+    : `${count} ${words}`
+}
+
 /** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
 export function freedomOf(work: Work): Freedom {
   if (work.freedom !== null) return work.freedom
@@ -59,7 +67,7 @@ export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
   const found = fromEnd(work, of, count)
   if (found >= 0) return found
   const there = countMeant(work, of, work.cursor, work.end)
-  return { why: 'too few', at, wanted: `${count} ${wantedWords(of)} left`, there }
+  return { why: 'too few', at, wanted: `${countWords(count, of)} left`, there }
 }
 
 /** `dc in each dc` where stitches are left, but no dc among them. */
@@ -114,7 +122,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return { why: 'no such place', at, wanted: wantedWords(of) }
-  return { why: 'too few', at, wanted: `${asked} ${wantedWords(of)}`, there: used }
+  return { why: 'too few', at, wanted: countWords(asked, of), there: used }
 }
 
 /** The first place of the row, also when an opening chain stands on it already. */
@@ -136,7 +144,7 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
   const from = fromEnd(work, of, count)
   if (from < 0) {
     const there = countMeant(work, of, work.cursor, work.end)
-    return { why: 'too few', at, wanted: `${count} ${wantedWords(of)}`, there }
+    return { why: 'too few', at, wanted: countWords(count, of), there }
   }
   passUnsaid(work, from)
   work.cursor = from
