@@ -1,12 +1,13 @@
 import type { Kinds, Row } from './fabric.ts'
 import { stitchNumber, turned } from './fabric.ts'
+import type { RowWords } from './row-words.ts'
+import { wordsOf } from './row-words.ts'
 import type { Step, StepOf, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
 import { countMeant, countMeantIn } from './work/place.ts'
 import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
-import { stitchOfParts } from './work/stitching.ts'
 import { add, createTally } from './work/tally.ts'
 import { run } from './work.ts'
 
@@ -58,94 +59,7 @@ export interface Job {
   readonly resting: ReadonlyMap<number, Resting>
 }
 
-function stitchOfStep(step: Step): Stitch | null {
-  switch (step.kind) {
-    case 'work':
-      return stitchOfParts(step.parts)
-    case 'together':
-    case 'evenly':
-    case 'pickUp':
-      return step.stitch
-    case 'repeat':
-    case 'repeatAll':
-    case 'sequence':
-      return firstStitch(step.body)
-    case 'either':
-      return firstStitch(step.options[0] ?? [])
-    default:
-      return null
-  }
-}
-
-function firstStitch(steps: readonly Step[]): Stitch | null {
-  for (const step of steps) {
-    const stitch = stitchOfStep(step)
-    if (stitch !== null && stitch.base !== 'slipStitch') return stitch
-  }
-  return null
-}
-
-/** Whether some step of the row goes into the turning chain of the row below. */
-function namesTurningChain(steps: readonly Step[]): boolean {
-  return steps.some((step) => {
-    if (step.kind === 'work' || step.kind === 'together' || step.kind === 'skip')
-      return step.where.kind === 'turningChain'
-    if (step.kind === 'repeat' || step.kind === 'sequence') return namesTurningChain(step.body)
-    return false
-  })
-}
-
-const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
-
-function opensWithChain(steps: readonly Step[]): boolean {
-  return steps.find((step) => !quiet.has(step.kind))?.kind === 'chain'
-}
-
-/** A chain after the row is joined or before it is turned is the next row's opening. */
-export function splitPending(steps: readonly Step[]): { own: readonly Step[]; pending: StepOf<'chain'> | null } {
-  let at = steps.length - 1
-  let turns = false
-  while (at > 0 && quiet.has(steps[at]?.kind ?? 'chain')) {
-    turns ||= steps[at]?.kind === 'turn'
-    at -= 1
-  }
-  const chain = steps[at]
-  const before = steps[at - 1]
-  const ends = turns || before?.kind === 'join' || before?.kind === 'turn' || before?.kind === 'slip'
-  if (chain?.kind !== 'chain' || !ends || at === 0) return { own: steps, pending: null }
-  if (!steps.slice(0, at).some((step) => step.kind === 'work' || step.kind === 'together' || step.kind === 'repeat')) {
-    return { own: steps, pending: null }
-  }
-  return { own: steps.toSpliced(at, 1), pending: chain }
-}
-
-/** What the words of a row come to, whoever works them: found once. */
-interface Words {
-  readonly own: readonly Step[]
-  readonly pending: StepOf<'chain'> | null
-  readonly opensWithChain: boolean
-  readonly stitch: Stitch | null
-  readonly namesTurningChain: boolean
-}
-
-const known = new WeakMap<readonly Step[], Words>()
-
-function wordsOf(steps: readonly Step[]): Words {
-  const before = known.get(steps)
-  if (before !== undefined) return before
-  const { own, pending } = splitPending(steps)
-  const found = {
-    own,
-    pending,
-    opensWithChain: opensWithChain(own),
-    stitch: firstStitch(own),
-    namesTurningChain: namesTurningChain(own),
-  }
-  known.set(steps, found)
-  return found
-}
-
-function begin(job: Job, choose: Choose, words: Words): Work {
+function begin(job: Job, choose: Choose, words: RowWords): Work {
   const { fabric } = job
   const row = fabric.row === null ? null : fabric.turns ? turned(fabric.row, fabric.joined) : fabric.row
   return {
