@@ -104,6 +104,7 @@ function statusOf(
 }
 
 export const afterBroken = 'A row before it could not be worked.'
+export const afterTrouble = 'A row before it does not come out.'
 
 /** The ledger row of what has been worked. `broken` are the sizes that could not go on. */
 export function ledgerRow(work: EntryWork, broken: readonly boolean[], reason: string | null): LedgerRow {

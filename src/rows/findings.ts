@@ -1,8 +1,8 @@
-import type { Diagnostic, Related, Span } from '../diagnostic/index.ts'
+import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
-import { printCounts, printTally } from './print.ts'
+import { printTally } from './print.ts'
 import { agrees, countsMeant, statedFor } from './readings.ts'
 import type { Stated } from './stated.ts'
 import type { Dictionary } from './terms/dictionary.ts'
@@ -27,10 +27,9 @@ export function stopFinding(
   row: string,
   sizes: readonly number[],
   words: (at: Span) => string,
-  related: readonly Related[],
 ): Diagnostic {
   const { at } = stop
-  const extra = { sizes, related }
+  const extra = { sizes }
   switch (stop.why) {
     case 'too few':
       return diagnose('too-few-stitches', at, { row, words: words(at), wanted: stop.wanted, there: stop.there }, extra)
@@ -64,7 +63,6 @@ export function stopFindings(
   worked: readonly (Worked | null)[],
   row: string,
   words: (at: Span) => string,
-  related: readonly Related[],
 ): readonly Diagnostic[] {
   const groups: { stop: Stop; sizes: number[] }[] = []
   worked.forEach((result, size) => {
@@ -74,7 +72,7 @@ export function stopFindings(
     if (group === undefined) groups.push({ stop, sizes: [size] })
     else group.sizes.push(size)
   })
-  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words, related))
+  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words))
 }
 
 /** Whether a repeat to the end has left something over. */
@@ -114,45 +112,77 @@ export function leftFindings(
   return found
 }
 
-/** Where a stated count and the worked one differ, and by how much. */
+/** What one kind of stitch comes to, as stated and as worked. */
+interface Differing {
+  readonly shown: string
+  readonly stated: number
+  readonly worked: number
+}
+
+/** Where a stated count and the worked one differ, for one size. */
 export interface Mismatch {
   readonly size: number
   /** Worked less stated, for the first kind that differs. */
   readonly by: number
-  readonly stated: string
-  readonly worked: string
-  readonly kinds: readonly string[]
+  readonly parts: readonly Differing[]
 }
 
 export function mismatchOf(stated: Stated, worked: Worked, size: number, dictionary: Dictionary): Mismatch | null {
   const wrong = stated.items.filter((item) => !agrees(item, worked, size))
-  if (wrong.length === 0) return null
   const parts = wrong.map((item) => ({
     shown: item.tally === null || item.tally === 'space' ? item.shown : printTally(item.tally, dictionary),
     stated: statedFor(item, size) ?? 0,
     worked: item.tally === null ? worked.total : (countsMeant(worked, item.tally)[0] ?? 0),
   }))
-  return {
-    size,
-    by: (parts[0]?.worked ?? 0) - (parts[0]?.stated ?? 0),
-    stated: printCounts(parts.map((part) => ({ shown: part.shown, number: part.stated }))),
-    worked: printCounts(parts.map((part) => ({ shown: part.shown, number: part.worked }))),
-    kinds: parts.map((part) => part.shown),
-  }
+  const [first] = parts
+  return first === undefined ? null : { size, by: first.worked - first.stated, parts }
 }
 
-/** One finding for all sizes that state the wrong count; the sentence shows the first of them. */
+/** `60 (72, 84) sc, 10 shells`: one side of all that differs, for the sizes for which it does. */
+function printSide(mismatches: readonly Mismatch[], side: 'stated' | 'worked', named: boolean): string {
+  const kinds = new Set(mismatches.flatMap((each) => each.parts.map((part) => part.shown)))
+  const shown = [...kinds].map((kind) => {
+    const counts = mismatches.map((each) => each.parts.find((part) => part.shown === kind)?.[side] ?? null)
+    const number = printCount(counts)
+    if (!named && kinds.size === 1) return number
+    return `${number} ${kind === 'total' ? (number === '1' ? 'st' : 'sts') : kind}`
+  })
+  return shown.join(', ')
+}
+
+/** `S`, `S and L`, `S, M and L`; empty where all sizes are meant, or there is only one. */
+export function sizesNamed(sizes: readonly number[], names: readonly string[]): string {
+  if (names.length < 2 || sizes.length === names.length) return ''
+  const texts = sizes.map((size) => names[size] ?? '')
+  return texts.length < 2 ? texts.join() : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`
+}
+
+/** What a miss comes from where that is plain: stitches left over. */
+export function mismatchCause(mismatches: readonly Mismatch[], worked: readonly (Worked | null)[]): string | null {
+  const left = worked[mismatches[0]?.size ?? -1]?.left ?? 0
+  if (left === 0) return null
+  const words = left === 1 ? '1 stitch of the row below is' : `${left} stitches of the row below are`
+  return `${words} not worked; look for a repeat that is one too few.`
+}
+
+/** One finding for all sizes that state the wrong count, with both counts of each of them side by side. */
 export function mismatchFinding(
   mismatches: readonly Mismatch[],
   row: string,
   at: Span,
-  left: number,
+  cause: string | null,
   names: readonly string[],
 ): Diagnostic | null {
   const [first] = mismatches
   if (first === undefined) return null
   const sizes = mismatches.map((each) => each.size)
-  const shown = names.length > 1 ? ` for ${names[first.size] ?? ''}` : ''
-  const details = { row, kinds: first.kinds, stated: first.stated + shown, worked: first.worked, left }
+  const details = {
+    row,
+    kinds: first.parts.map((part) => part.shown),
+    stated: printSide(mismatches, 'stated', true),
+    worked: printSide(mismatches, 'worked', false),
+    sizes: sizesNamed(sizes, names),
+    cause,
+  }
   return diagnose('count-mismatch', at, details, { sizes })
 }

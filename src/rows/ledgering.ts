@@ -4,7 +4,7 @@ import type { Worked } from './attempt.ts'
 import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
-import { labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
+import { afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
 import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import { rowName } from './findings.ts'
@@ -14,11 +14,14 @@ import type { Piece } from './piece.ts'
 import { hasNoFoundation, pieceFor } from './piece.ts'
 import type { Before, Entry } from './plan.ts'
 import { planRow } from './plan.ts'
+import type { RowJob } from './readings.ts'
 import { bestReading } from './readings.ts'
 import type { Reporting } from './report.ts'
 import { entryFindings, labelFindings, planFinding, unreadFinding, wordsUnread } from './report.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
+import type { Asked } from './troubles.ts'
+import { follows, troubleAfter } from './troubles.ts'
 import type { OpeningRules } from './work/state.ts'
 import type { Settings } from './written.ts'
 
@@ -77,24 +80,65 @@ function lastFor(lasts: readonly number[], index: number): (size: number) => boo
   return (size) => lasts[size] === index
 }
 
+function rowJob(
+  book: Book,
+  piece: Piece,
+  row: ReadRow,
+  steps: RowJob['steps'],
+  fabrics: RowJob['fabrics'],
+  checked: RowJob['checked'],
+): RowJob {
+  return {
+    kinds: book.kinds,
+    sizes: book.settings.sizes.length,
+    style: row.label?.style ?? null,
+    rules: { said: book.said, topsUsed: book.topsUsed },
+    steps,
+    fabrics,
+    resting: piece.resting,
+    stated: row.stated,
+    checked,
+  }
+}
+
 function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked: EntryWork['checked']): EntryWork {
   entry.steps.forEach((each, size) => {
     if (each !== null && piece.fabrics[size]?.row === null && hasNoFoundation(each, size)) piece.skipped[size] = true
   })
   const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
-  const { worked } = bestReading({
-    kinds: book.kinds,
-    sizes: book.settings.sizes.length,
-    style: row.label?.style ?? null,
-    rules: { said: book.said, topsUsed: book.topsUsed },
-    steps,
-    fabrics: piece.fabrics,
-    resting: piece.resting,
-    stated: row.stated,
-    checked,
-  })
+  const { worked } = bestReading(rowJob(book, piece, row, steps, piece.fabrics, checked))
   return { row, entry, worked, checked, dictionary: book.reporting.dictionary }
+}
+
+/** The entry on the fabric as it ought to be, for the sizes of which an earlier row did not come out. */
+function workAsItOught(book: Book, piece: Piece, work: EntryWork): readonly (Worked | null)[] {
+  const { row, entry, checked } = work
+  const steps = entry.steps.map((each, size) => (piece.troubles[size]?.fabric && work.worked[size] ? each : null))
+  if (steps.every((each) => each === null)) return steps.map(() => null)
+  const fabrics = piece.fabrics.map((fabric, size) => piece.troubles[size]?.fabric ?? fabric)
+  return bestReading(rowJob(book, piece, row, steps, fabrics, checked)).worked
+}
+
+function isTold(piece: Piece, asked: Asked, work: EntryWork, ought: readonly (Worked | null)[]): boolean {
+  const result = work.worked[asked.size] ?? null
+  return result !== null && follows(piece.troubles[asked.size] ?? null, asked, result, ought[asked.size] ?? null)
+}
+
+/** Keeps in mind what did not come out, so that what follows from it is not told again. */
+function remember(
+  book: Book,
+  piece: Piece,
+  asked: (size: number) => Asked,
+  work: EntryWork,
+  ought: readonly (Worked | null)[],
+): void {
+  work.worked.forEach((result, size) => {
+    if (result === null) return
+    const before = piece.troubles[size] ?? null
+    const { at } = work.row
+    piece.troubles[size] = troubleAfter(book.kinds, before, asked(size), result, ought[size] ?? null, at)
+  })
 }
 
 function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]): void {
@@ -104,10 +148,13 @@ function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]
   )
   for (const [index, entry] of entries.entries()) {
     const work = workEntry(book, piece, row, entry, lastFor(lasts, index))
-    const found = entryFindings(book.reporting, piece, work)
+    const ought = workAsItOught(book, piece, work)
+    const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
+    const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
     book.found.push(...found)
-    book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? null))
+    book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     learn(book, work)
+    remember(book, piece, asked, work, ought)
     goOn(piece, entry, work.worked)
   }
 }

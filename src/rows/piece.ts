@@ -1,8 +1,8 @@
-import type { Span } from '../diagnostic/index.ts'
 import type { Fabric } from './attempt.ts'
 import { nothing } from './attempt.ts'
 import type { ReadRow } from './cut.ts'
 import type { Step } from './step.ts'
+import type { Trouble } from './troubles.ts'
 import type { Resting } from './work/state.ts'
 
 /** A piece in the making, size by size. */
@@ -25,9 +25,8 @@ export interface Piece {
   readonly lastByName: Map<string, number[]>
   /** Of these the numbers under the name used last, which rows without a number go on with. */
   lasts: number[] | null
-  /** By how much the row below missed its stated count: the same miss is not told twice. */
-  missed: ReadonlyMap<number, number>
-  missedAt: Span | null
+  /** What did not come out so far, by size; null for a size where all does. */
+  readonly troubles: (Trouble | null)[]
 }
 
 export function newPiece(name: string, sizes: number): Piece {
@@ -43,8 +42,7 @@ export function newPiece(name: string, sizes: number): Piece {
     labels: new Map(),
     lastByName: new Map(),
     lasts: null,
-    missed: new Map(),
-    missedAt: null,
+    troubles: new Array<null>(sizes).fill(null),
   }
 }
 
@@ -93,6 +91,6 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Pi
     return piece
   }
   if (current.name === row.piece) return current
-  const { fabrics, broken, skipped, rows, resting, steps, last } = current
-  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, rows, resting, steps, last }
+  const { fabrics, broken, skipped, troubles, rows, resting, steps, last } = current
+  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, troubles, rows, resting, steps, last }
 }

@@ -36,10 +36,3 @@ export function nameTally(key: string, dictionary: Dictionary): string | null {
   const stitch = stitchOfKey(key, dictionary)
   return stitch === null ? null : nameStitch(dictionary, stitch)
 }
-
-/** `60 (72, 84) sc, 10 shells`: several counts of one row in a sentence. */
-export function printCounts(parts: readonly { readonly shown: string; readonly number: number }[]): string {
-  return parts
-    .map(({ shown, number }) => `${number} ${shown === 'total' ? (number === 1 ? 'st' : 'sts') : shown}`)
-    .join(', ')
-}

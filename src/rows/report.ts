@@ -1,11 +1,19 @@
-import type { Diagnostic, Related, Span } from '../diagnostic/index.ts'
+import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { labelFor } from './entry-row.ts'
 import type { Mismatch } from './findings.ts'
-import { isEndless, leftFindings, mismatchFinding, mismatchOf, rowName, stopFindings } from './findings.ts'
+import {
+  isEndless,
+  leftFindings,
+  mismatchCause,
+  mismatchFinding,
+  mismatchOf,
+  rowName,
+  stopFindings,
+} from './findings.ts'
 import { labelText, longestRange } from './label.ts'
 import type { Piece } from './piece.ts'
 import type { Entry, Plan } from './plan.ts'
@@ -33,26 +41,12 @@ function mismatches(work: EntryWork): readonly Mismatch[] {
   return found
 }
 
-function missedBelow(piece: Piece): readonly Related[] {
-  return piece.missedAt === null
-    ? []
-    : [{ at: piece.missedAt, note: 'The row below does not make the count that it states.' }]
-}
-
-function countFindings(
-  reporting: Reporting,
-  piece: Piece,
-  work: EntryWork,
-  misses: readonly Mismatch[],
-): readonly Diagnostic[] {
+function countFindings(reporting: Reporting, work: EntryWork, misses: readonly Mismatch[]): readonly Diagnostic[] {
   const { row, worked, entry } = work
   if (row.stated === null) return []
   const { at, items } = row.stated
   const name = rowName(labelFor(row, entry.number))
-  // The row below missed by as much: that has been told.
-  const fresh = misses.filter((miss) => piece.missed.get(miss.size) !== miss.by)
-  const left = worked[fresh[0]?.size ?? -1]?.left ?? 0
-  const finding = mismatchFinding(fresh, name, at, left, reporting.sizes)
+  const finding = mismatchFinding(misses, name, at, mismatchCause(misses, worked), reporting.sizes)
   const unknown = items.find((item) => item.tally === 'unknown')
   const unread = unknown === undefined ? null : diagnose('count-unread', at, { row: name, noun: unknown.shown })
   return [finding, unread].filter((each) => each !== null)
@@ -66,22 +60,26 @@ function atOwnWords(finding: Diagnostic, row: ReadRow): Diagnostic {
   return { ...finding, at: row.steps, related }
 }
 
-/** All that is wrong with an entry that has been worked. Keeps in mind by how much its count was missed. */
-export function entryFindings(reporting: Reporting, piece: Piece, work: EntryWork): readonly Diagnostic[] {
-  const { row, worked, entry } = work
+/**
+ * All that is wrong with an entry that has been worked.
+ *
+ * @param told whether what is wrong for a size follows from what has been told of an earlier row
+ */
+export function entryFindings(
+  reporting: Reporting,
+  work: EntryWork,
+  told: (size: number) => boolean,
+): readonly Diagnostic[] {
+  const { row, entry } = work
   const name = rowName(labelFor(row, entry.number))
-  const misses = mismatches(work)
+  const worked = work.worked.map((result, size) => (told(size) ? null : result))
+  const misses = mismatches({ ...work, worked })
   const missing = new Set(misses.map((miss) => miss.size))
-  const found = [
-    ...stopFindings(worked, name, reporting.words, missedBelow(piece)),
-    ...countFindings(reporting, piece, work, misses),
+  return [
+    ...stopFindings(worked, name, reporting.words),
+    ...countFindings(reporting, work, misses),
     ...leftFindings(worked, name, row.steps, (size) => missing.has(size)),
   ].map((each) => atOwnWords(each, row))
-  if (row.stated !== null) {
-    piece.missed = new Map(misses.map((miss) => [miss.size, miss.by]))
-    piece.missedAt = misses.length > 0 ? row.stated.at : null
-  }
-  return found
 }
 
 /** The words that stopped the reader, as they stand in the draft. */

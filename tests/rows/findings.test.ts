@@ -19,14 +19,14 @@ const cases: readonly Case[] = [
   {
     code: 'count-mismatch',
     text: `${twenty}Row 2: Inc, sc in each st. ‹(20 sc)›`,
-    says: /Row 2 states 20 sc, but its steps make 21 sc/,
+    says: /Row 2 states 20 sc, but its steps make 21\./,
   },
   {
     code: 'count-mismatch',
     text: '## A\nCh 10 (12, 14).\nRow 1: Sc in each ch. ‹(10, 12, 13)›',
     sizes: ['S', 'M', 'L'],
     concerns: [2],
-    says: /13 sts for L, but its steps make 14 sts/,
+    says: /13 sts for L, but its steps make 14\./,
   },
   {
     code: 'repeat-does-not-come-out',
@@ -189,14 +189,66 @@ describe('after a row that can’t be worked', () => {
     expect(row(draft, 'Row 2')).toMatchObject({ total: [10, null], status: 'not-worked' })
   })
 
-  it('a miss of the stated count is told once, and again when it changes', () => {
+  it('a miss of the stated count is told once, and again when a row has one of its own', () => {
     const draft = work(`${twenty}Row 2: Inc, sc across. (20)\nRow 3: Sc across. (20)\nRow 4: Sc across. (22)`)
-    expect(draft.codes).toEqual(['count-mismatch', 'count-mismatch'])
+    expect(draft.found.map((each) => each.message)).toEqual([
+      'Row 2 states 20 sts, but its steps make 21.',
+      'Row 4 states 22 sts, but its steps make 21.',
+    ])
     expect(draft.ledger.rows.map((each) => each.agrees)).toEqual([null, null, false, false, false])
   })
+})
 
-  it('points to the row below that missed its count', () => {
-    const draft = work(`${twenty}Row 2: Sc2tog, sc across. (20)\nRow 3: (3 sc, inc) 5 times.`)
-    expect(draft.found.at(-1)?.related.map((each) => draft.text.slice(each.at.start, each.at.end))).toEqual(['(20)'])
+/** Codes of findings, each with the sizes it concerns. */
+function told(text: string): readonly string[] {
+  const draft = work(text, { sizes: ['S', 'M', 'L'] })
+  return draft.found.map((each) => `${each.code} ${each.sizes.join(' ')}`)
+}
+
+describe('one cause, one finding', () => {
+  const wrongFoundation = '## A\nCh 12 (18, 25).\nRow 1: Sc in each ch across. (12 (18, 24))\n'
+
+  it.each([
+    [`${wrongFoundation}Row 2: Sc in each st across. (12 (18, 24))`, ['count-mismatch 2']],
+    [`${wrongFoundation}Row 2: Inc in each st across. (24 (36, 48))`, ['count-mismatch 2']],
+    [`${wrongFoundation}Row 2: *Sc in next 2 sts, inc; rep from * across. (16 (24, 32))`, ['count-mismatch 2']],
+    [`${wrongFoundation}Row 2: (Sc in next 2 sts, inc) 4 (6, 8) times.\nRow 3: Sc across.`, ['count-mismatch 2']],
+    [`${wrongFoundation}Row 2: Sc in next 12 (18, 24) sts.`, ['count-mismatch 2']],
+    // A foundation short of what its rows ask for.
+    [
+      '## A\nCh 12 (18, 23).\nRow 1: Sc in each ch. (12 (18, 24))\nRow 2: Sc in next 12 (18, 24) sts.',
+      ['count-mismatch 2'],
+    ],
+    // Row 3 is wrong by itself, in one size of its own and in the one that was wrong before.
+    [
+      `${wrongFoundation}Row 2: Sc across. (12 (18, 24))\nRow 3: Inc, sc across. (13 (20, 27))`,
+      ['count-mismatch 2', 'count-mismatch 1 2'],
+    ],
+    // Row 2 comes out again.
+    [
+      `${wrongFoundation}Row 2: Sc in next 12 (18, 24) sts, leave rem sts unworked. (12 (18, 24))\nRow 3: Sc across. (12 (18, 25))`,
+      ['count-mismatch 2', 'count-mismatch 2'],
+    ],
+    [`${wrongFoundation}\n## B\nCh 10.\nRow 1: Sc in each ch. (10 (10, 11))`, ['count-mismatch 2', 'count-mismatch 2']],
+    [
+      '## A\nCh 12 (18, 25).\nRow 1: *Sc in next 2 chs, inc; rep from * across.\nRow 2: Sc across. (16 (24, 32))',
+      ['repeat-does-not-come-out 2'],
+    ],
+  ])('%s', (text, expected) => {
+    expect(told(text)).toEqual(expected)
+  })
+
+  it.each([
+    [['S', 'M', 'L'], '(60 (72, 84))', 'Row 2 states 60 (72, 84) sts, but its steps make 62 (74, 86).'],
+    [['S', 'M', 'L'], '(60 (74, 84) sc)', 'Row 2 states 60 (84) sc for S and L, but its steps make 62 (86).'],
+    [['S', 'M', 'Adult L'], '(62 (74, 84) sc)', 'Row 2 states 84 sc for Adult L, but its steps make 86.'],
+    [
+      ['S', 'M', 'L'],
+      '(60 (70, 80) sc, 2 dc)',
+      'Row 2 states 60 (70, 80) sc, 2 dc, but its steps make 62 (74, 86) sc, 0 dc.',
+    ],
+  ])('states and works side by side: %s %s', (sizes, count, message) => {
+    const text = `## A\nCh 60 (72, 84).\nRow 1: Sc in each ch.\nRow 2: Inc, sc to last st, inc. ${count}`
+    expect(work(text, { sizes }).found.map((each) => each.message)).toEqual([message])
   })
 })

@@ -6,13 +6,18 @@ function plural(count: number, one: string): string {
 
 /** Findings about rows. */
 export const rowFindings = {
-  'count-mismatch': entry<{ row: string; kinds: readonly string[]; stated: string; worked: string; left: number }>({
+  'count-mismatch': entry<{
+    row: string
+    kinds: readonly string[]
+    stated: string
+    worked: string
+    sizes: string
+    cause: string | null
+  }>({
     severity: 'error',
-    says: ({ row, stated, worked }) => `${row} states ${stated}, but its steps make ${worked}.`,
-    hint: ({ left }) =>
-      left > 0
-        ? `${plural(left, 'stitch')} of the row below ${left === 1 ? 'is' : 'are'} not worked; look for a repeat that is one too few.`
-        : undefined,
+    says: ({ row, stated, worked, sizes }) =>
+      `${row} states ${stated}${sizes === '' ? '' : ` for ${sizes}`}, but its steps make ${worked}.`,
+    hint: ({ cause }) => cause ?? undefined,
   }),
   'repeat-does-not-come-out': entry<{
     row: string

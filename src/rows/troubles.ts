@@ -1,0 +1,92 @@
+import type { Span } from '../diagnostic/index.ts'
+import type { Fabric, Worked } from './attempt.ts'
+import type { Kinds, Row } from './fabric.ts'
+import { isEndless } from './findings.ts'
+import { agrees, statedFor } from './readings.ts'
+import type { Stated } from './stated.ts'
+
+/**
+ * Something that did not come out for a size and has been told. What follows from it in later rows is
+ * not told again. `fabric` is the row as it should have been, to tell what follows from what does not;
+ * null where that is not known.
+ */
+export interface Trouble {
+  readonly at: Span
+  readonly fabric: Fabric | null
+}
+
+/** What a row must come to for one size; `stated` null where its count belongs to another entry. */
+export interface Asked {
+  readonly size: number
+  readonly stated: Stated | null
+}
+
+function missesCount({ stated, size }: Asked, worked: Worked): boolean {
+  return stated?.items.some((item) => !agrees(item, worked, size)) ?? false
+}
+
+function leaves(worked: Worked): boolean {
+  return worked.left > 0 && !worked.leftSaid
+}
+
+/** Whether a row does not come out: it stops, misses its count, or leaves stitches. */
+export function isWrong(asked: Asked, worked: Worked): boolean {
+  return worked.stop !== null || missesCount(asked, worked) || isEndless(worked) || leaves(worked)
+}
+
+/**
+ * Whether what is wrong with a row follows from an earlier trouble. `ought` is the same row worked on
+ * the fabric as it should have been; null where that is not known.
+ */
+export function follows(trouble: Trouble | null, asked: Asked, worked: Worked, ought: Worked | null): boolean {
+  if (trouble === null) return false
+  if (ought === null) return true
+  if (ought.stop !== null) return worked.stop === null
+  return !isWrong(asked, ought)
+}
+
+/** What the stated count lacks against the worked one, where it speaks of all stitches of the row. */
+function lacking({ stated, size }: Asked, worked: Worked): number | null {
+  const whole = stated?.items.find((item) => item.tally === null || worked.tally.get(item.tally) === worked.total)
+  const number = whole === undefined ? null : statedFor(whole, size)
+  return number === null ? null : number - worked.total
+}
+
+/** A row of stitches without spaces, with so many more or fewer of its commonest kind. */
+function resized(kinds: Kinds, row: Row, by: number): Row | null {
+  const stitches = row.places.every((place) => {
+    const kind = kinds.list[place]
+    return kind?.what === 'stitch' || kind?.what === 'turning'
+  })
+  const middle = row.places.length >> 1
+  const kind = row.places[middle]
+  if (!stitches || kind === undefined || row.places.length + by < 1 || by > row.places.length) return null
+  const places =
+    by < 0 ? row.places.toSpliced(middle, -by) : row.places.toSpliced(middle, 0, ...new Array<number>(by).fill(kind))
+  return { ...row, places, groups: [], names: [] }
+}
+
+/** The fabric after a row as its stated count has it; null where the count does not tell. */
+function oughtFabric(kinds: Kinds, asked: Asked, worked: Worked): Fabric | null {
+  const by = worked.stop === null ? lacking(asked, worked) : null
+  const { row } = worked.fabric
+  const own = by === null || row === null ? null : resized(kinds, row, by)
+  return own === null ? null : { ...worked.fabric, row: own }
+}
+
+/** The trouble of a size after a row; null when it has none, or a count has come out again. */
+export function troubleAfter(
+  kinds: Kinds,
+  before: Trouble | null,
+  asked: Asked,
+  worked: Worked,
+  ought: Worked | null,
+  at: Span,
+): Trouble | null {
+  const wrong = isWrong(asked, worked)
+  if (wrong && !follows(before, asked, worked, ought)) return { at, fabric: oughtFabric(kinds, asked, worked) }
+  if (before === null) return null
+  const counted = asked.stated?.items.some((item) => item.tally !== 'unknown' && statedFor(item, asked.size) !== null)
+  if (!wrong && counted === true) return null
+  return { ...before, fabric: ought === null || ought.stop !== null ? null : ought.fabric }
+}
