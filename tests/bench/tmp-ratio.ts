@@ -1,2 +1,0 @@
-import { draftRatio } from './draft.ts'
-console.log(draftRatio())
