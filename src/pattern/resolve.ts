@@ -6,6 +6,7 @@ import { findRow, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
+import { checkFacts } from './check-facts.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft } from './grade.ts'
@@ -49,6 +50,7 @@ export function resolveDraft({ source, slug, parse }: DraftText): Outcome<Patter
 
 function assemble(draft: Draft, findings: Diagnostic[]): Pattern {
   const graded = gradeDraft(draft, findings)
+  findings.push(...checkFacts(draft, graded.settled))
   const answers = askAll(draft, graded.settled, graded.environment, findings)
   const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))
   findings.push(...worked.diagnostics)

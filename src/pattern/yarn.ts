@@ -1,6 +1,7 @@
 import { readQuantity, units } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import { estimateGrams, type WeighedSample, type WeighedSwatch } from '../yarn/estimate.ts'
+import { swatchSides } from './check-facts.ts'
 import type { Draft } from './draft.ts'
 import type { Facts } from './facts.ts'
 import type { Graded } from './grade.ts'
@@ -44,12 +45,13 @@ function upward(amount: number): number {
 function weighedSwatch({ swatch }: Facts, { environment }: Graded): WeighedSwatch | null {
   const written = Object.values(swatch)[0]
   const grams = grammes(written?.weight)
-  const [width, height] = (written?.size ?? '').split(/\s*(?:x|×|by)\s*/i).map(readQuantity)
+  const sides = swatchSides(written?.size ?? '')
   const found = environment.gauge(null)
-  if (grams === null || !width || !height || found.kind !== 'found') return null
+  if (grams === null || sides === null || found.kind !== 'found') return null
   const { stitches, rows } = found.gauge
   if (stitches === null || rows === null) return null
-  const count = stitches.mul(width.base).valueOf() * rows.mul(height.base).valueOf()
+  const [width, height] = sides
+  const count = stitches.valueOf() * width * rows.valueOf() * height
   return { stitches: count, grams, stitch: written?.in ?? null }
 }
 

@@ -44,6 +44,22 @@ describe('a slip is found at its place', () => {
     ],
     ['an empty file', '', ['1:1 draft-empty']],
     ['blank lines alone', '\n  \n', ['1:1 draft-empty']],
+    [
+      'a skein’s weight without a known unit',
+      draft('', `${facts}\nyarn: [{skein: {weight: 100 gr}}]`),
+      ['5:25 measure-unreadable'],
+    ],
+    [
+      'a sample in a size that there is not',
+      draft('', `${facts}\nsample: {size: XL, used: {}}`),
+      ['5:16 size-unknown'],
+    ],
+    ['a sample of another yarn', draft('', `${facts}\nsample: {size: S, used: {mian: 9 g}}`), ['5:32 yarn-unknown']],
+    [
+      'a reader’s choice of nothing',
+      draft('', `${facts}\nreader: {dpth: {from: 1 cm, to: 2 cm}}`),
+      ['5:16 reader-unknown'],
+    ],
     ['a passage for some sizes never closed', draft(':::sizes{only="M"}\nWord.'), ['7:1 passage-unclosed']],
     ['a row label made a heading', draft('## Mat\n\n### Row 2\n\nSc in each st.'), ['9:1 heading-is-label']],
     ['a passage for a size that there is not', draft(':::sizes{only="XL"}\nWord.\n:::'), ['7:1 size-unknown']],

@@ -7,7 +7,7 @@ function square(more: string, [s, l]: readonly [number, number] = [12, 24]) {
   const text = `---
 title: Square
 sizes: [S, L]
-swatch: {in: sc, stitches: 12 per 10 cm, rows: 10 per 10 cm, size: 10 cm x 10 cm, weight: 6 g}
+swatch: {in: sc, stitches: 12 per 10 cm, rows: 10 per 10 cm, size: 10 x 10 cm, weight: 6 g}
 yarn: [{as: main, category: 4, skein: {weight: 50 g, length: 100 m}}]
 ${more}---
 

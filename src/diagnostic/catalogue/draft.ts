@@ -58,6 +58,30 @@ export const draftFindings = {
     says: ({ size }) => `The size “${size}” is listed twice.`,
     hint: () => 'Give each size a name of its own.',
   }),
+  'measure-unreadable': entry<{ key: string; text: string; kind: 'length' | 'mass' }>({
+    severity: 'error',
+    says: ({ key, text, kind }) => `“${text}” for “${key}” is not a ${kind === 'mass' ? 'weight' : 'length'}.`,
+    hint: ({ kind }) =>
+      kind === 'mass'
+        ? 'Write a number with g, kg, oz or lb, such as `100 g`.'
+        : 'Write a number with m, cm, yd or in, such as `200 m`.',
+  }),
+  'swatch-size-unreadable': entry<{ text: string }>({
+    severity: 'error',
+    says: ({ text }) => `“${text}” is not the size of a swatch.`,
+    hint: () => 'Write width and height, each with its unit: `12 cm x 15 cm`.',
+  }),
+  'yarn-unknown': entry<{ name: string; nearest: string | null }>({
+    severity: 'error',
+    says: ({ name }) => `There is no yarn called “${name}” under \`yarn\`.`,
+    hint: ({ nearest }) =>
+      nearest === null ? 'Use the name that stands after `as:`.' : `Write \`${nearest}\` instead.`,
+  }),
+  'reader-unknown': entry<{ name: string; nearest: string | null }>({
+    severity: 'error',
+    says: ({ name }) => `A reader can’t change “${name}”: the grading blocks define no such value.`,
+    hint: ({ nearest }) => (nearest === null ? undefined : `Write \`${nearest}\` instead.`),
+  }),
   'placeholder-unclosed': entry<Nothing>({
     severity: 'error',
     says: () => 'A placeholder opens here and is never closed.',

@@ -1,0 +1,78 @@
+import type { Diagnostic } from '../diagnostic/index.ts'
+import { diagnose, nearestTo } from '../diagnostic/index.ts'
+import type { Settled } from '../formula/index.ts'
+import { readQuantity, units } from '../measure/index.ts'
+import type { Draft } from './draft.ts'
+
+/** What the front matter's schema can't see: measures that are none, and names that are known only from the rest of the draft. */
+export function* checkFacts(draft: Draft, settled: Settled): Generator<Diagnostic> {
+  yield* skeinFindings(draft)
+  yield* swatchFindings(draft)
+  yield* sampleFindings(draft)
+  yield* readerFindings(draft, settled)
+}
+
+type Path = readonly (string | number)[]
+
+function* measureFinding(
+  draft: Draft,
+  text: string | undefined,
+  kind: 'length' | 'mass',
+  path: Path,
+): Generator<Diagnostic> {
+  const quantity = text === undefined ? null : readQuantity(text)
+  if (text === undefined || (quantity !== null && units[quantity.unit].kind === kind && quantity.base.s > 0n)) return
+  yield diagnose('measure-unreadable', draft.facts.locate(...path), { key: String(path.at(-1)), text, kind })
+}
+
+function* skeinFindings(draft: Draft): Generator<Diagnostic> {
+  for (const [index, { skein }] of draft.facts.facts.yarn.entries()) {
+    yield* measureFinding(draft, skein?.weight, 'mass', ['yarn', index, 'skein', 'weight'])
+    yield* measureFinding(draft, skein?.length, 'length', ['yarn', index, 'skein', 'length'])
+  }
+}
+
+function* swatchFindings(draft: Draft): Generator<Diagnostic> {
+  for (const [name, { size, weight }] of Object.entries(draft.facts.facts.swatch)) {
+    const path = name === '' ? ['swatch'] : ['swatch', name]
+    yield* measureFinding(draft, weight, 'mass', [...path, 'weight'])
+    if (size !== undefined && swatchSides(size) === null) {
+      yield diagnose('swatch-size-unreadable', draft.facts.locate(...path, 'size'), { text: size })
+    }
+  }
+}
+
+/** `12 cm x 15 cm`, `12 x 15 cm`: width and height in centimetres; null where it is not two lengths. */
+export function swatchSides(text: string): readonly [width: number, height: number] | null {
+  const sides = text.split(/\s*(?:x|×|by)\s*/i)
+  const unit = /[a-z]+$/.exec(text)?.[0] ?? ''
+  const [width, height] = sides.map((side) => readQuantity(side) ?? readQuantity(`${side} ${unit}`))
+  if (!width || !height || sides.length !== 2 || units[width.unit].kind !== 'length') return null
+  return units[height.unit].kind === 'length' ? [width.base.valueOf(), height.base.valueOf()] : null
+}
+
+function* sampleFindings(draft: Draft): Generator<Diagnostic> {
+  const { sample, sizes, yarn } = draft.facts.facts
+  if (sample === undefined) return
+  if (!sizes.includes(sample.size)) {
+    const details = { size: sample.size, nearest: nearestTo(sample.size, sizes), sizes }
+    yield diagnose('size-unknown', draft.facts.locate('sample', 'size'), details)
+  }
+  const names = yarn.map(({ as }) => as)
+  for (const [name, text] of Object.entries(sample.used)) {
+    const path = ['sample', 'used', name]
+    if (!names.includes(name))
+      yield diagnose('yarn-unknown', draft.facts.locate(...path), { name, nearest: nearestTo(name, names) })
+    yield* measureFinding(draft, text, 'mass', path)
+  }
+}
+
+function* readerFindings(draft: Draft, { values, unsound }: Settled): Generator<Diagnostic> {
+  for (const name of Object.keys(draft.facts.facts.reader)) {
+    if (values.has(name) || unsound.has(name)) continue
+    yield diagnose('reader-unknown', draft.facts.locate('reader', name), {
+      name,
+      nearest: nearestTo(name, values.keys()),
+    })
+  }
+}
