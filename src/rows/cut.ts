@@ -199,6 +199,7 @@ function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepare
 /** A label that stands alone; its steps are the next passage or line. */
 interface Waiting {
   readonly prepared: Prepared
+  readonly passage: Passage
 }
 
 interface SectionState {
@@ -219,8 +220,21 @@ function withLabel(waiting: Waiting, prepared: Prepared): Prepared {
   return { words, label: labelled.label, only: bothOnly(labelled.only, prepared.only), lists }
 }
 
+/** A label after which no steps have come. */
+function addEmpty(cutter: Cutter, state: SectionState): void {
+  const { waiting } = state
+  const label = waiting?.prepared.label ?? null
+  state.waiting = null
+  if (waiting === null || label === null || label.name === '' || waiting.passage.form === 'cell') return
+  const unread = { at: label.at, words: '', expected: 'steps', mark: null }
+  const read = { content: null, unread, stated: null, words: [], stitch: null }
+  addRow(cutter, state.piece, state.rows === 0, waiting.prepared, read, waiting.passage)
+  state.rows += 1
+}
+
 function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk: Chunk): boolean {
   let prepared = prepare(cutter, passage, chunk)
+  if (prepared.label !== null) addEmpty(cutter, state)
   if (prepared.label === null && state.waiting !== null && prepared.words.length > 0) {
     prepared = withLabel(state.waiting, prepared)
   }
@@ -228,7 +242,7 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
   const { label, words } = prepared
   const own = label === null ? words : withoutBold(words, label.end)
   if (label !== null && own.length === 0) {
-    state.waiting = { prepared }
+    state.waiting = { prepared, passage }
     return true
   }
   if (label === null && passage.form === 'cell') return false
@@ -271,6 +285,7 @@ function cutSection(cutter: Cutter, section: Section): void {
       if (!takeChunk(cutter, state, passage, chunk)) cutter.prose.push(chunk.text)
     }
   }
+  addEmpty(cutter, state)
 }
 
 /** The rows of a draft in order, and its other words. */

@@ -9,6 +9,8 @@ export type Numbers =
   | { readonly kind: 'list'; readonly items: readonly Count[] }
   /** `Next row`, `Next 5 rows` */
   | { readonly kind: 'next'; readonly count: Count | null }
+  /** `8–2`: it ends before it begins, for every size. */
+  | { readonly kind: 'backwards'; readonly from: Count }
   | { readonly kind: 'none' }
 
 export interface Label {
@@ -77,9 +79,14 @@ function range(from: Count, to: Count): readonly Count[] {
 }
 
 /** `7` `5–18` `8 and 9` `2, 4 and 6`; ordinals likewise. */
-function numbers(cursor: Cursor, ordinal: boolean): readonly Count[] | null {
+function numbers(cursor: Cursor, ordinal: boolean): Numbers | null {
   const first = number(cursor, ordinal)
   if (first === null) return null
+  const items = listed(cursor, ordinal, first)
+  return items.length === 0 ? { kind: 'backwards', from: first.count } : { kind: 'list', items }
+}
+
+function listed(cursor: Cursor, ordinal: boolean, first: NumberWord): readonly Count[] {
   cursor.at += 1
   const items: Count[] = [first.count]
   for (;;) {
@@ -111,10 +118,6 @@ interface Head {
   readonly weak: boolean
 }
 
-function list(items: readonly Count[] | null): Numbers | null {
-  return items === null ? null : { kind: 'list', items }
-}
-
 /** `Row 7`, `Edging rnd 1`, `R7` */
 function named(cursor: Cursor): Head | null {
   const start = cursor.at
@@ -136,7 +139,7 @@ function named(cursor: Cursor): Head | null {
   if (items === null) return null
   const own = singular[word] ?? word
   const name = before === '' ? capital(own) : `${before} ${own}`
-  return { name, glued: word === 'r', style, numbers: { kind: 'list', items }, weak: prefix > 0 }
+  return { name, glued: word === 'r', style, numbers: items, weak: prefix > 0 }
 }
 
 function wordsBefore(cursor: Cursor, start: number): string {
@@ -148,8 +151,7 @@ function wordsBefore(cursor: Cursor, start: number): string {
 /** `1st row`, `4th and 5th rows`, `9-16 row` */
 function numberFirst(cursor: Cursor): Head | null {
   const ordinal = number(cursor, true) !== null
-  const items = numbers(cursor, ordinal)
-  const found = list(items)
+  const found = numbers(cursor, ordinal)
   const style = rowWords[text(cursor)]
   if (found === null || style === undefined) return null
   const word = singular[text(cursor)] ?? text(cursor)
@@ -189,7 +191,7 @@ function foundation(cursor: Cursor): Head | null {
 function bare(cursor: Cursor): Head | null {
   const items = numbers(cursor, false)
   if (items === null || !/^(?:[.:)]|–)$/.test(text(cursor))) return null
-  return { name: '', glued: false, style: null, numbers: { kind: 'list', items }, weak: false }
+  return { name: '', glued: false, style: null, numbers: items, weak: false }
 }
 
 function either<T>(cursor: Cursor, ...reads: readonly ((cursor: Cursor) => T | null)[]): T | null {

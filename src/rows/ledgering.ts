@@ -1,6 +1,7 @@
 import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
+import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
@@ -8,6 +9,7 @@ import { afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
 import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import { rowName } from './findings.ts'
+import type { Label } from './label.ts'
 import { longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
 import type { Piece } from './piece.ts'
@@ -16,8 +18,8 @@ import type { Before, Entry } from './plan.ts'
 import { planRow } from './plan.ts'
 import type { RowJob } from './readings.ts'
 import { bestReading } from './readings.ts'
-import type { Reporting } from './report.ts'
-import { entryFindings, labelFindings, planFinding, unreadFinding, wordsUnread } from './report.ts'
+import type { Names, Reporting } from './report.ts'
+import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Asked } from './troubles.ts'
@@ -39,16 +41,20 @@ export interface Book {
   piece: Piece | null
 }
 
-/** @param words the draft's own words at a place */
+/**
+ * @param words the draft's own words at a place
+ * @param names the special stitches of the draft
+ */
 export function createBook(
   settings: Settings,
   dictionary: Dictionary,
   rules: OpeningRules,
   words: (at: Span) => string,
+  names: Names,
 ): Book {
   return {
     settings,
-    reporting: { sizes: settings.sizes, dictionary, words },
+    reporting: { sizes: settings.sizes, dictionary, words, names },
     kinds: createKinds(),
     said: new Map(rules.said),
     topsUsed: rules.topsUsed,
@@ -213,6 +219,10 @@ function enterUnworked(
   piece.broken.fill(true)
 }
 
+function reasonUnread(words: string): string {
+  return words === '' ? 'It has no steps.' : `The reader stopped at “${words}”.`
+}
+
 function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
   const entries = unreadEntries(row, book.settings.sizes.length)
   const name = rowName(labelFor(row, entries[0]?.number ?? null))
@@ -221,8 +231,8 @@ function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
   book.found.push(...labelFindings(piece, row, entries, book.settings.sizes.length))
   const reason =
     finding === null
-      ? 'A placeholder or a size list in this row is wrong.'
-      : `The reader stopped at “${wordsUnread(book.reporting, row.unread)}”.`
+      ? (specialUnread(book.reporting, row) ?? 'A placeholder or a size list in this row is wrong.')
+      : reasonUnread(wordsUnread(book.reporting, row.unread))
   enterUnworked(book, piece, row, entries, 'unread', reason)
 }
 
@@ -243,6 +253,19 @@ function enterEndless(book: Book, piece: Piece, row: ReadRow): void {
   enterUnworked(book, piece, row, first === undefined ? [] : [first], 'not-worked', 'It stands for too many rows.')
 }
 
+/** A range that runs backwards stands for no row that could be worked: it is entered once, as it is written. */
+function enterBackwards(book: Book, piece: Piece, row: ReadRow, label: Label, from: Count): void {
+  const written = book.reporting.words(label.at).replace(/[\s.:]+$/, '')
+  const finding = diagnose('range-backwards', label.at, { range: written })
+  const sizes = book.settings.sizes.length
+  book.found.push(finding)
+  book.rows.push({ ...unworkedRow(row, null, sizes, 'not-worked', finding.message), label: written })
+  from.forEach((number, size) => {
+    if (piece.lasts !== null) piece.lasts[size] = Math.max(piece.lasts[size] ?? 0, number ?? 0)
+  })
+  piece.broken.fill(true)
+}
+
 function isEndless(row: ReadRow): boolean {
   return row.label?.numbers.kind === 'list' && row.label.numbers.items.length > longestRange
 }
@@ -252,7 +275,9 @@ export function enterRow(book: Book, row: ReadRow): void {
   const first = book.rows.length
   const piece = pieceFor(book.piece, row, book.settings.sizes.length)
   book.piece = piece
-  if (isEndless(row)) enterEndless(book, piece, row)
+  const { label } = row
+  if (label?.numbers.kind === 'backwards') enterBackwards(book, piece, row, label, label.numbers.from)
+  else if (isEndless(row)) enterEndless(book, piece, row)
   else if (row.content === null || row.broken) enterUnread(book, piece, row)
   else enterRead(book, piece, row, row.content)
   book.entries.push([first, book.rows.length])

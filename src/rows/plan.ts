@@ -42,7 +42,7 @@ interface SizePlan {
 /** How many rows the label stands for; null when it leaves that to the words. */
 function labelled(row: ReadRow, size: number): number | null {
   const numbers = row.label?.numbers
-  if (numbers === undefined || numbers.kind === 'none') return null
+  if (numbers === undefined || numbers.kind === 'none' || numbers.kind === 'backwards') return null
   if (numbers.kind === 'next') return numbers.count === null ? null : (numbers.count[size] ?? 0)
   return numbers.items.filter((item) => item[size] !== null).length
 }

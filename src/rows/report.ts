@@ -17,7 +17,15 @@ import {
 import { labelText, longestRange } from './label.ts'
 import type { Piece } from './piece.ts'
 import type { Entry, Plan } from './plan.ts'
+import type { Special } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
+
+/** The names of special stitches, in lower case. */
+export interface Names {
+  readonly known: ReadonlyMap<string, Special>
+  /** Those whose definition could not be read, with the name that has been told. */
+  readonly unread: ReadonlyMap<string, string>
+}
 
 /** What a report needs beside the row itself. */
 export interface Reporting {
@@ -25,6 +33,7 @@ export interface Reporting {
   readonly dictionary: Dictionary
   /** The draft's own words at a place. */
   readonly words: (at: Span) => string
+  readonly names: Names
 }
 
 function mismatches(work: EntryWork): readonly Mismatch[] {
@@ -84,12 +93,24 @@ export function entryFindings(
 
 /** The words that stopped the reader, as they stand in the draft. */
 export function wordsUnread(reporting: Reporting, unread: ReadRow['unread']): string {
-  return unread === null ? '' : reporting.words(unread.at) || unread.words
+  return unread === null || unread.words === '' ? '' : reporting.words(unread.at) || unread.words
 }
 
-/** A row that could not be read. */
+/** Why a row can't be read that uses a special stitch whose definition could not be: that has been told. */
+export function specialUnread(reporting: Reporting, row: ReadRow): string | null {
+  const words = row.unread?.words.split(' ') ?? []
+  for (let from = 0; from < Math.min(words.length, 3); from += 1) {
+    for (let end = words.length; end > from; end -= 1) {
+      const name = reporting.names.unread.get(words.slice(from, end).join(' '))
+      if (name !== undefined) return `The definition of ${name} could not be read.`
+    }
+  }
+  return null
+}
+
+/** A row that could not be read; null where the cause has been told already. */
 export function unreadFinding(reporting: Reporting, row: ReadRow, name: string): Diagnostic | null {
-  if (row.broken || row.unread === null) return null
+  if (row.broken || row.unread === null || specialUnread(reporting, row) !== null) return null
   const { at, words, expected, mark } = row.unread
   if (mark !== null) return diagnose('repeat-without-mark', at, { row: name, mark })
   const { foreign, terms } = reporting.dictionary

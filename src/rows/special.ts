@@ -47,7 +47,7 @@ function wellKnown(sizes: number): readonly Special[] {
   ]
 }
 
-function spellings(special: Special): readonly string[] {
+function spellings(special: Pick<Special, 'name' | 'also'>): readonly string[] {
   const names = [special.name, ...special.also].map((name) => name.toLowerCase())
   return names.flatMap((name) => [name, name.endsWith('ch') ? `${name}es` : `${name}s`])
 }
@@ -160,6 +160,26 @@ function lines(passage: Passage): readonly { text: string; start: number }[] {
 }
 
 /**
+ * A definition that could not be read. A name that the trade knows keeps its common meaning.
+ *
+ * @returns that meaning; null where the name has none
+ */
+function enterUnread(
+  definition: Definition,
+  specials: Map<string, Special>,
+  unread: Map<string, string>,
+): string | null {
+  const { name, also, at, meaning } = definition
+  const known = specials.get(name.toLowerCase())
+  if (known !== undefined) {
+    enterSpecial(specials, { ...known, name, also, at, meaning })
+    return known.meaning
+  }
+  for (const spelling of spellings({ name, also })) unread.set(spelling, name)
+  return null
+}
+
+/**
  * Reads the definitions of a section and enters them, so that later ones can use earlier ones.
  *
  *     - **Shell (sh):** 5 dc in same st.
@@ -168,6 +188,7 @@ export function readDefinitions(
   section: Section,
   vocabulary: Vocabulary,
   specials: Map<string, Special>,
+  unread: Map<string, string>,
 ): readonly Diagnostic[] {
   const found: Diagnostic[] = []
   for (const passage of section.passages) {
@@ -176,8 +197,9 @@ export function readDefinitions(
       if (definition === null || isPlainAbbreviation(definition, section.title)) continue
       const read = special(definition, passage, vocabulary)
       if (read === 'unread') {
-        if (!/abbreviation/i.test(section.title ?? ''))
-          found.push(diagnose('special-unread', definition.at, { name: definition.name }))
+        if (/abbreviation/i.test(section.title ?? '')) continue
+        const { name, at } = definition
+        found.push(diagnose('special-unread', at, { name, meaning: enterUnread(definition, specials, unread) }))
       } else if (read !== null) enterSpecial(specials, read)
     }
   }

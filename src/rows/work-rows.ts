@@ -55,14 +55,15 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
   const dictionary = dictionaryFor(settings.terms)
   const specials = wellKnownSpecials(settings.sizes.length)
   const vocabulary: Vocabulary = { sizes: settings.sizes.length, dictionary, specials }
+  const unread = new Map<string, string>()
   const diagnostics: Diagnostic[] = []
   for (const section of sections) {
-    if (definesStitches(section.title)) diagnostics.push(...readDefinitions(section, vocabulary, specials))
+    if (definesStitches(section.title)) diagnostics.push(...readDefinitions(section, vocabulary, specials, unread))
   }
   const others = sections.filter((section) => !definesStitches(section.title))
   const cut = cutRows(others, vocabulary, settings.sizes)
   const rules = { said: notesIn(cut.prose, dictionary), topsUsed: tops(cut.rows) }
-  const book = createBook(settings, dictionary, rules, wordsAt(sections))
+  const book = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread })
   for (const row of cut.rows) enterRow(book, row)
   const used = usedTerms(cut.rows, dictionary)
   for (const special of used.specials) {

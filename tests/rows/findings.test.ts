@@ -119,6 +119,23 @@ const cases: readonly Case[] = [
   },
   { code: 'range-too-long', text: `${twenty}‹Rows 2–9999: Sc across.›`, says: /more than 2000 rows/ },
   {
+    code: 'range-backwards',
+    text: `${twenty}‹Rows 8–2:› Sc across.\nRow 9: Sc across.`,
+    says: /Rows 8–2: the last number/,
+  },
+  { code: 'row-unread', text: `${twenty}‹Row 2:›\nRow 3: Sc across.`, says: /Row 2 has no steps/ },
+  { code: 'row-unread', text: `${twenty}\n**‹Row 2:›**`, says: /Row 2 has no steps/ },
+  {
+    code: 'special-unread',
+    text: `## Special stitches\n- ‹Loopy (lo): pull up wildly 3 times.›\n\n${twenty}Row 2: Sc across, lo in next st.`,
+    says: /can’t be worked/,
+  },
+  {
+    code: 'special-unread',
+    text: `## Special stitches\n- ‹Bobble (bo): pull up wildly 3 times.›\n\n${twenty}Row 2: (Sc, bo) 10 times. (10 bo, 10 sc)`,
+    says: /worked as several stitches in one place closed as one/,
+  },
+  {
     code: 'special-unread',
     text: `## Special stitches\n- ‹Loopy thing: pull up wildly 3 times.›\n\n${twenty}`,
     says: /Loopy thing|loopy thing/,
@@ -159,6 +176,16 @@ describe('findings about rows', () => {
     const shown = new Set<string>(cases.map((each) => each.code))
     expect(Object.keys(rowFindings).filter((code) => !shown.has(code))).toEqual([])
   })
+})
+
+it('what can’t be read is in the ledger once, under its own label', () => {
+  const draft = work(`${twenty}Rows 8–2: Sc across.\n\n## B\nCh 9.\nRow 1:\n\nSc in each ch.\n\nRow 2:`)
+  expect(draft.ledger.rows.slice(2).map((each) => [each.label, each.status, each.reason])).toEqual([
+    ['Rows 8–2', 'not-worked', 'Rows 8–2: the last number is lower than the first.'],
+    [null, 'worked', null],
+    ['Row 1', 'worked', null],
+    ['Row 2', 'unread', 'It has no steps.'],
+  ])
 })
 
 it('a reason shows the words as they are written', () => {

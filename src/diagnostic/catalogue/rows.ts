@@ -76,7 +76,9 @@ export const rowFindings = {
   'row-unread': entry<{ row: string; words: string; expected: string; instead: string | null }>({
     severity: 'warning',
     says: ({ row, words, expected }) =>
-      `${row} could not be read from “${words}” on, where ${expected} was expected. It and the rows after it have not been checked.`,
+      words === ''
+        ? `${row} has no steps. It and the rows after it have not been checked.`
+        : `${row} could not be read from “${words}” on, where ${expected} was expected. It and the rows after it have not been checked.`,
     hint: ({ instead }) => instead ?? undefined,
   }),
   'repeat-without-mark': entry<{ row: string; mark: string }>({
@@ -114,9 +116,17 @@ export const rowFindings = {
     severity: 'error',
     says: ({ most }) => `This stands for more than ${most} rows; a number in it must be wrong.`,
   }),
-  'special-unread': entry<{ name: string }>({
+  'range-backwards': entry<{ range: string }>({
+    severity: 'error',
+    says: ({ range }) => `${range}: the last number is lower than the first.`,
+    hint: () => 'Put the lower number first.',
+  }),
+  'special-unread': entry<{ name: string; meaning: string | null }>({
     severity: 'warning',
-    says: ({ name }) => `The definition of ${name} could not be read, so rows that use it can’t be worked.`,
+    says: ({ name, meaning }) =>
+      meaning === null
+        ? `The definition of ${name} could not be read, so rows that use it can’t be worked.`
+        : `The definition of ${name} could not be read; it has been worked as ${meaning}.`,
     hint: () => 'Write it in steps, such as “5 dc in same st”, or add “counts as 1 st”.',
   }),
   'special-undefined': entry<{ name: string; meaning: string }>({
