@@ -1,11 +1,16 @@
 import type { AstroUserConfig } from 'astro'
+import type { Element } from 'hast'
+import type { Root } from 'mdast'
+import type { State } from 'mdast-util-to-hast'
 import rehypeStringify from 'rehype-stringify'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import remarkRehype from 'remark-rehype'
 import remarkSmartypants from 'remark-smartypants'
 import { unified } from 'unified'
+import type { Node } from 'unist'
 import { VFile } from 'vfile'
+import type { BlockElement, PhrasingElement } from '../src/html/element.ts'
 import { rehypeFitImages } from './rehype-fit-images.ts'
 import { remarkSizewright } from './remark-sizewright.ts'
 
@@ -21,13 +26,43 @@ export function draftMarkdown(): MarkdownProcessor {
   return { name: 'sizewright', options: {}, createRenderer: async () => createRenderer() }
 }
 
+/** The text of a pattern as one node, without `children` that a walk over the tree would find. */
+interface FoldedBody extends Node {
+  type: 'foldedBody'
+  body: Root
+}
+
+declare module 'mdast' {
+  interface RootContentMap {
+    foldedBody: FoldedBody
+  }
+}
+
+/** The step to HTML first walks the whole tree in search of link definitions; a pattern has none and is long. */
+function foldBody() {
+  return (tree: Root): void => {
+    tree.children = [{ type: 'foldedBody', body: { type: 'root', children: tree.children } }]
+  }
+}
+
+function foldedBody(state: State, { body }: FoldedBody): ReturnType<State['all']> {
+  return state.all(body)
+}
+
+/** Our own elements as they are: the usual way clones the properties of each, and a page has thousands. */
+function asElement(state: State, node: BlockElement | PhrasingElement): Element {
+  const { hName, hProperties } = node.data
+  return { type: 'element', tagName: hName, properties: hProperties, children: state.all(node) }
+}
+
 function createRenderer() {
   const pipeline = unified()
     .use(remarkParse)
     .use(remarkGfm)
     .use(remarkSmartypants)
     .use(remarkSizewright)
-    .use(remarkRehype)
+    .use(foldBody)
+    .use(remarkRehype, { handlers: { foldedBody, blockElement: asElement, phrasingElement: asElement } })
     .use(rehypeFitImages)
     .use(rehypeStringify)
     .freeze()

@@ -19,6 +19,7 @@ export function printInBackground(job: PrintJob): Promise<Printed> {
     minThreads: threads,
     maxThreads: threads,
     idleTimeout: Number.POSITIVE_INFINITY,
+    resourceLimits: { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 256 },
   })
   return pool.run(job)
 }
