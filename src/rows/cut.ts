@@ -106,7 +106,7 @@ function prepare(cutter: Cutter, passage: Passage, chunk: Chunk): Prepared {
   const at = { start: chunk.start, end: chunk.start + chunk.text.length }
   const words = readWords({ at, text, holes: holesIn(passage.holes, at) }, sizes)
   const source = (span: Span): string => chunk.text.slice(span.start - chunk.start, span.end - chunk.start)
-  const lists = foldSizeLists(words, sizes, source)
+  const lists = foldSizeLists(words, sizes, source, bothOnly(passage.only, only))
   return { words: lists.words, label: readLabel(lists.words, source), only, lists }
 }
 
@@ -260,6 +260,10 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
 const goesOn =
   /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? \d+ sts? at\b)/i
 
+function isOnlyClause(line: string): boolean {
+  return line.length < 300 && onlyClause.exec(line)?.[0].length === line.trim().length
+}
+
 /** Pieces of a passage that each begin with a label; a line without one goes on with the row before it. */
 function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
   const chunks: { text: string; start: number }[] = []
@@ -268,8 +272,14 @@ function chunksOf(cutter: Cutter, passage: Passage): readonly Chunk[] {
     const chunk = { text: line, start }
     start += line.length + 1
     const last = chunks.at(-1)
+    // `Sizes S and M only:` on a line of its own belongs to the row below it.
+    if (last !== undefined && isOnlyClause(last.text)) {
+      last.text += `\n${line}`
+      continue
+    }
     const opens =
       last === undefined ||
+      isOnlyClause(line) ||
       goesOn.test(line) ||
       prepare(cutter, passage, { ...chunk, text: line.slice(0, 400) }).label !== null
     if (opens) chunks.push(chunk)

@@ -68,7 +68,8 @@ export function blankRow(row: ReadRow, label: string | null, sizes: number): Led
 function holds({ row, worked }: EntryWork, size: number): boolean | null {
   const result = worked[size] ?? null
   if (!finished(result) || row.stated === null) return null
-  return row.stated.items.every((item) => agrees(item, result, size))
+  const known = row.stated.items.filter((item) => item.tally !== 'unknown')
+  return known.length === 0 ? null : known.every((item) => agrees(item, result, size))
 }
 
 function agreement(work: EntryWork): boolean | null {
@@ -97,7 +98,9 @@ function statusOf(
   broken: readonly boolean[],
   reason: string | null,
 ): Pick<LedgerRow, 'status' | 'reason'> {
-  if (work.worked.some((result) => result !== null && result.stop !== null)) return { status: 'not-worked', reason }
+  const stops = work.worked.flatMap((result) => result?.stop ?? [])
+  if (stops.length > 0)
+    return { status: stops.every((stop) => stop.why === 'unread') ? 'unread' : 'not-worked', reason }
   const waits = broken.some((stopped, size) => stopped && (work.entry.steps[size] ?? null) !== null)
   if (waits) return { status: 'not-worked', reason: afterBroken }
   return { status: 'worked', reason: null }

@@ -6,8 +6,14 @@ import { stitchKey } from './terms/stitch.ts'
 export type PlaceKind =
   /** `name` of a special stitch that is one stitch, else null. `turning`: a turning chain that counts. */
   | { readonly what: 'stitch'; readonly stitch: Stitch | null; readonly name: string | null; readonly turning: boolean }
-  /** `grouped`: made between the stitches of one place, as at a corner. */
-  | { readonly what: 'space'; readonly chains: number; readonly grouped: boolean }
+  /** A chain space. `grouped`: made between the stitches of one place, as at a corner. */
+  | {
+      readonly what: 'space'
+      readonly chains: number
+      readonly grouped: boolean
+      /** Chains of the opening chain that it is part of; null for a space between stitches. */
+      readonly opening: number | null
+    }
   | { readonly what: 'chain' }
   /** An opening chain that does not count as a stitch. */
   | { readonly what: 'turning' }
@@ -53,7 +59,7 @@ function kindKey(kind: PlaceKind): string {
   if (kind.what === 'stitch') {
     return `stitch ${kind.stitch === null ? '' : stitchKey(kind.stitch)} ${kind.name ?? ''} ${kind.turning}`
   }
-  return kind.what === 'space' ? `space ${kind.chains} ${kind.grouped}` : kind.what
+  return kind.what === 'space' ? `space ${kind.chains} ${kind.grouped} ${kind.opening}` : kind.what
 }
 
 /** The number of a kind of place; a kind not met before gets the next one. */

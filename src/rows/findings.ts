@@ -43,6 +43,8 @@ export function stopFinding(
           : { fewer: null, more: uses > 0 ? there + (asked - done) * uses - left : null }
       return diagnose('repeat-does-not-come-out', at, { row, done, asked, left, uses, ...fits }, extra)
     }
+    case 'unread':
+      return diagnose('row-unread', at, { row, words: words(at), expected: stop.expected, instead: null }, extra)
     case 'goes nowhere':
       return diagnose('repeat-goes-nowhere', at, { row }, extra)
     case 'too many':

@@ -18,7 +18,7 @@ import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
-import type { Counting, Part, Step, Where } from './step.ts'
+import type { Counting, Part, Step, StepOf, Target, Where } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
 import { wordsOfText } from './words.ts'
@@ -170,6 +170,23 @@ function asGroup(steps: Step[], added: readonly Step[], from: number, all: boole
   return [{ kind: 'either', options, about: 'list', at }]
 }
 
+function isSweeping(step: Step | undefined): step is StepOf<'work'> & { where: Where & { kind: 'each' } } {
+  return step?.kind === 'work' && step.where.kind === 'each'
+}
+
+function isBetweenStitches(of: Target): boolean {
+  return of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'gap')
+}
+
+/** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
+function sweep(steps: Step[], from: number): void {
+  const [first, second] = steps.slice(-2)
+  if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
+  if (first.where.until.kind !== 'end' || isBetweenStitches(first.where.of) === isBetweenStitches(second.where.of))
+    return
+  steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })
+}
+
 function apply(steps: Step[], repeated: Repeated): void {
   steps.splice(repeated.from)
   steps.push(repeated.step)
@@ -219,6 +236,7 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
     } else {
       const group = asGroup(steps, multiplied(reader, added, from), open.at(-1)?.step ?? 0, saysAll(reader, from))
       steps.push(...group)
+      sweep(steps, open.at(-1)?.step ?? 0)
     }
   }
   reader.end = outer

@@ -6,6 +6,8 @@ function stitchOfStep(step: Step): Stitch | null {
   switch (step.kind) {
     case 'work':
       return stitchOfParts(step.parts)
+    case 'sweep':
+      return stitchOfParts(step.works[0]?.parts ?? [])
     case 'together':
     case 'evenly':
     case 'pickUp':
@@ -39,6 +41,7 @@ function namesTurningChain(steps: readonly Step[]): boolean {
   })
 }
 
+const works = new Set<Step['kind']>(['work', 'sweep', 'together', 'repeat', 'either'])
 const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
 
 function opensWithChain(steps: readonly Step[]): boolean {
@@ -57,7 +60,7 @@ function splitPending(steps: readonly Step[]): { own: readonly Step[]; pending: 
   const before = steps[at - 1]
   const ends = turns || before?.kind === 'join' || before?.kind === 'turn' || before?.kind === 'slip'
   if (chain?.kind !== 'chain' || !ends || at === 0) return { own: steps, pending: null }
-  if (!steps.slice(0, at).some((step) => step.kind === 'work' || step.kind === 'together' || step.kind === 'repeat')) {
+  if (!steps.slice(0, at).some((step) => works.has(step.kind))) {
     return { own: steps, pending: null }
   }
   return { own: steps.toSpliced(at, 1), pending: chain }

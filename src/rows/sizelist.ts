@@ -131,21 +131,40 @@ function isSurelySizes(found: Found, words: readonly Word[]): boolean {
   return after !== undefined && after.text !== '.'
 }
 
-function segmentsOf(found: Found, words: readonly Word[], source: (span: Span) => string): readonly Segment[] {
+function segmentsOf(
+  found: Found,
+  words: readonly Word[],
+  source: (span: Span) => string,
+  meant: readonly number[],
+): readonly Segment[] {
   const segments: Segment[] = []
   const first = words[found.first]?.at.start ?? 0
   const last = words[found.end - 1]?.at.end ?? first
   let at = first
-  found.entries.forEach((entry, size) => {
+  found.entries.forEach((entry, index) => {
     if (entry.at.start > at) segments.push({ text: source({ start: at, end: entry.at.start }), show: 'columns' })
-    segments.push({ text: source(entry.at), show: size })
+    segments.push({ text: source(entry.at), show: meant[index] ?? index })
     at = entry.at.end
   })
   if (last > at) segments.push({ text: source({ start: at, end: last }), show: 'columns' })
   return segments
 }
 
-function folded(found: Found, words: readonly Word[]): NumberWord {
+function valueIn(entry: Word | undefined): number | null {
+  return entry?.kind === 'number' ? (entry.count[0] ?? null) : null
+}
+
+/** The sizes that a list is for; null where its length fits neither all of them nor those that are named. */
+function everySizeOf(length: number, sizes: number): readonly number[] | null {
+  return length === sizes ? Array.from({ length }, (_, size) => size) : null
+}
+
+/** `12/14` where the row is for two sizes only. */
+function listFor(words: readonly Word[], at: number, only: readonly number[] | null): Found | null {
+  return only === null || only.length < 2 ? null : listAt(words, at, only.length)
+}
+
+function folded(found: Found, words: readonly Word[], meant: readonly number[] | null, sizes: number): NumberWord {
   const first = words[found.first]
   const last = words[found.end - 1]
   const start = first?.at.start ?? 0
@@ -154,7 +173,7 @@ function folded(found: Found, words: readonly Word[]): NumberWord {
     at: { start, end: last?.at.end ?? start },
     text: 'sizes',
     glued: first?.glued ?? false,
-    count: found.entries.map((entry) => (entry.kind === 'number' ? (entry.count[0] ?? null) : null)),
+    count: Array.from({ length: sizes }, (_, size) => valueIn(found.entries[meant?.indexOf(size) ?? -1])),
     typed: true,
     ordinal: false,
     bracketed: found.bracketed,
@@ -169,23 +188,30 @@ function folded(found: Found, words: readonly Word[]): NumberWord {
  *        ^ one number    ^ left alone: a count
  *
  * @param source the draft's text in a span, for the pieces to show
+ * @param only the sizes that the row is for, where it names them: a list may be for these alone
  */
-export function foldSizeLists(words: readonly Word[], sizes: number, source: (span: Span) => string): SizeLists {
+export function foldSizeLists(
+  words: readonly Word[],
+  sizes: number,
+  source: (span: Span) => string,
+  only: readonly number[] | null = null,
+): SizeLists {
   const out: Word[] = []
   const lists: { at: Span; segments: readonly Segment[] }[] = []
   const wrong: WrongLength[] = []
   for (let at = 0; at < words.length; ) {
-    const found = listAt(words, at, sizes)
+    const found = listAt(words, at, sizes) ?? listFor(words, at, only)
     const word = words[at]
     if (found === null && word !== undefined) out.push(word)
     if (found === null) {
       at += 1
       continue
     }
-    const number = folded(found, words)
-    if (found.entries.length === sizes && sizes > 1) {
+    const meant = found.entries.length === only?.length ? only : everySizeOf(found.entries.length, sizes)
+    const number = folded(found, words, meant, sizes)
+    if (meant !== null && meant.length > 1) {
       out.push(number)
-      lists.push({ at: number.at, segments: segmentsOf(found, words, source) })
+      lists.push({ at: number.at, segments: segmentsOf(found, words, source, meant) })
       at = found.end
     } else if (isSurelySizes(found, words)) {
       wrong.push({ at: number.at, given: found.entries.length })

@@ -169,12 +169,13 @@ function bracketed(words: readonly Word[], vocabulary: Vocabulary): WithoutState
   for (const [open, close] of closing.slice(0, 200)) {
     const atEnd = close === last
     const before = words[open - 1]?.text ?? ''
-    if (!(atEnd || trailing.test(before)) || close > outer || isFronted(words, open)) continue
+    if (!(atEnd || trailing.test(before) || /^=>?$/.test(before)) || close > outer || isFronted(words, open)) continue
     outer = open
     const after = words[close + 1]
     if (after?.kind === 'number' || /^(?:in|into|x|times|twice|around|across)$/.test(after?.text ?? '')) continue
     const found = readItems(words.slice(open + 1, close), vocabulary)
-    if (found !== null) return without(words, open, atEnd ? words.length : close + 1, found)
+    const from = /^(?:=|=>|–)$/.test(before) ? open - 1 : open
+    if (found !== null) return without(words, from, atEnd ? words.length : close + 1, found)
   }
   return null
 }

@@ -13,6 +13,8 @@ export type Accepts =
   | { readonly kind: 'space'; readonly chains: number | null }
   | { readonly kind: 'chain' }
   | { readonly kind: 'corner' }
+  /** The space between two groups: `sp between groups` */
+  | { readonly kind: 'gap' }
 
 /** `each st and ch-1 sp`: whatever one of them accepts. */
 export type Target = readonly Accepts[]
@@ -36,8 +38,8 @@ export type Where =
   | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null }
   /** `magic`: the words make the ring by naming it. */
   | { readonly kind: 'ring'; readonly magic: boolean }
-  /** `in top of turning ch` */
-  | { readonly kind: 'turningChain' }
+  /** `in top of turning ch`; `space`: `in turning ch sp`, where it has one */
+  | { readonly kind: 'turningChain'; readonly space: boolean }
   /** `between next 2 sts`: a gap, which uses no stitch */
   | { readonly kind: 'between' }
 
@@ -80,6 +82,13 @@ export type Times =
 /** Whether an opening chain counts, as far as the words say it. */
 export type Counting = { readonly counts: false } | { readonly counts: true; readonly as: Stitch | null }
 
+/** What goes into each place of a kind. */
+export interface Sweeping {
+  readonly at: Span
+  readonly parts: readonly Part[]
+  readonly where: Where & { readonly kind: 'each' }
+}
+
 /** One step of a row, as read. */
 export type Step = { readonly at: Span } & (
   | { readonly kind: 'chain'; readonly count: Count; readonly counting: Counting | null }
@@ -93,6 +102,8 @@ export type Step = { readonly at: Span } & (
       readonly legs: Count
       readonly where: Where
     }
+  /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: each place as it comes. */
+  | { readonly kind: 'sweep'; readonly works: readonly Sweeping[] }
   | { readonly kind: 'skip'; readonly where: Where }
   | { readonly kind: 'slip'; readonly where: Where }
   | { readonly kind: 'join' }

@@ -1,6 +1,6 @@
 import type { ReadRow } from './cut.ts'
 import type { UsedTerm } from './ledger.ts'
-import type { Special, Step, StepOf } from './step.ts'
+import type { Part, Special, Step, StepOf } from './step.ts'
 import { commonTerms } from './terms/common.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { nameStitch, printStitch } from './terms/dictionary.ts'
@@ -46,15 +46,22 @@ function noteTogether(
   note(gathering, { abbreviation: closed.name, meaning, special: false, at })
 }
 
+function noteParts(gathering: Gathering, parts: readonly Part[], at: Step['at']): void {
+  for (const part of parts) {
+    if (part.kind === 'stitch') noteStitch(gathering, part.stitch, at)
+    if (part.kind === 'special') noteSpecial(gathering, part.special, at)
+    if (part.kind === 'together') noteTogether(gathering, part, at)
+  }
+}
+
 function noteStep(gathering: Gathering, step: Step): void {
   const { at } = step
   switch (step.kind) {
     case 'work':
-      for (const part of step.parts) {
-        if (part.kind === 'stitch') noteStitch(gathering, part.stitch, at)
-        if (part.kind === 'special') noteSpecial(gathering, part.special, at)
-        if (part.kind === 'together') noteTogether(gathering, part, at)
-      }
+      noteParts(gathering, step.parts, at)
+      return
+    case 'sweep':
+      for (const work of step.works) noteParts(gathering, work.parts, work.at)
       return
     case 'together':
       noteTogether(gathering, step, at)

@@ -46,7 +46,7 @@ const plainForms: Readonly<Record<string, string>> = { 'Ã—': 'x', '&': 'and', 'â
 
 const lexeme = new RegExp(
   [
-    '(\\s+|__+)', // blank
+    '(\\s+|__+|\\\\(?=\\s|$))', // blank; a backslash at the end of a line breaks it
     '\\\\([^\\s\\w])', // escaped
     '(\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])', // ordinal
     '(\\d+(?:\\.\\d+)?)', // number

@@ -9,6 +9,7 @@ import { workEvenly, workPickUp } from './work/shaping.ts'
 import type { Stop, Work } from './work/state.ts'
 import { mostSteps, mostStitches } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
+import { workSweep } from './work/sweep.ts'
 import { goTo } from './work/where.ts'
 
 type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
@@ -123,6 +124,7 @@ function workEither(work: Work, step: StepOf<'either'>): Stop | null {
 const workers = {
   chain: workChain,
   work: (work, step) => workStitches(work, step, run),
+  sweep: (work, step) => workSweep(work, step, run),
   together: workTogether,
   skip: workSkip,
   slip: (work, step) => (closesFoundation(work, step) ? workJoin(work) : workSlip(work, step)),
@@ -154,6 +156,8 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.chain(work, step)
     case 'work':
       return workers.work(work, step)
+    case 'sweep':
+      return workers.sweep(work, step)
     case 'together':
       return workers.together(work, step)
     case 'skip':
@@ -187,7 +191,16 @@ function workStep(work: Work, step: Step): Stop | null {
   }
 }
 
-const usesPlaces = new Set<Step['kind']>(['work', 'together', 'skip', 'evenly', 'repeat', 'repeatAll', 'either'])
+const usesPlaces = new Set<Step['kind']>([
+  'work',
+  'sweep',
+  'together',
+  'skip',
+  'evenly',
+  'repeat',
+  'repeatAll',
+  'either',
+])
 
 /** Slip stitches have travelled to where the round begins: what they passed comes last. */
 function beginRound(work: Work, step: Step): void {

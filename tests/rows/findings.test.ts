@@ -108,6 +108,11 @@ const cases: readonly Case[] = [
     text: `${twenty}Row 2: ‹Sc in 2nd ch from hook and in each ch across›. (19)`,
     says: /goes into chains from the hook/,
   },
+  {
+    code: 'row-unread',
+    text: `${twenty}Row 2: Sc in next 5 sts, ‹3 sc in corner›, sc across.`,
+    says: /“3 sc in corner”/,
+  },
   { code: 'row-label-twice', text: `${twenty}‹Row 1:› Sc across.`, says: /Row 1 stands twice in A/ },
   { code: 'row-number-gap', text: `${twenty}‹Row 3:› Sc across.`, says: /follows where 2 would be next/ },
   { code: 'unknown-row-reference', text: `${twenty}Row 2: ‹Rep Row 5.›`, says: /no row 5/ },

@@ -211,6 +211,51 @@ describe('rings', () => {
   })
 })
 
+describe('places told by the row below', () => {
+  const mesh = (chains: number, skipped: number): string =>
+    `Ch ${3 + chains} (counts as dc and ch ${chains}), sk ${skipped} sts, dc in next st, *ch ${chains}, sk ${skipped} sts, dc in next st; rep from * across.`
+
+  it.each([
+    [
+      `${mesh(2, 2)}\nRow 3: Sc in first dc, *2 sc in next ch-2 sp, sc in next dc; rep from * 4 times more, 2 sc in turning ch sp, sc in 3rd ch of turning ch.`,
+      19,
+    ],
+    [
+      `${mesh(2, 2)}\nRow 3: Sc in first dc, *2 sc in next ch-2 sp, sc in next dc; rep from * 4 times more, 2 sc in ch-5 sp, sc in 3rd ch of ch-5.`,
+      19,
+    ],
+    [
+      `${mesh(2, 2)}\nRow 3: Sc in first dc, *2 sc in next ch-2 sp, sc in next dc; rep from * across, ending with sc in 3rd ch of beg ch-5.`,
+      19,
+    ],
+    [`${mesh(2, 2)}\nRow 3: 2 sc in next ch-4 sp.`, null],
+    [`${mesh(2, 2)}\nRow 3: Sc in each dc, (sc, ch 2, sc) in each ch-2 sp across.`, 19],
+    [
+      `${mesh(2, 2)}\nRow 3: *Sc in next dc, (sc, ch 2, sc) in each ch-2 sp; rep from * 5 times more, sc in next dc.`,
+      19,
+    ],
+    [
+      'Sc in next 9 sts, 3 sc in next st, sc in next 9 sts.\nRow 3: Sc to center st of corner, 3 sc in center st of corner, sc across.',
+      23,
+    ],
+    ['Sc in next 9 sts, 3 sc in next st, sc in next 9 sts.\nRow 3: Sc to corner, 3 sc in corner, sc across.', 23],
+    ['3 sc in corner, sc across.', null],
+  ])('%s', (row, made) => {
+    expect(on(19, row)).toBe(made)
+  })
+
+  it.each([
+    [
+      'Sl st in next 2 sts and in sp between groups, ch 3, 2 dc in same sp, 3 dc in each sp between groups around, join.',
+      12,
+    ],
+    ['Join B in any sp between groups, ch 3, 5 dc in same sp, 6 dc in each sp between 3-dc groups around, join.', 24],
+    ['Ch 1, sc in each st around, join.', 12],
+  ])('between groups: %s', (row, made) => {
+    expect(opening('Ch 4, join.', `Ch 3, 2 dc in ring, (3 dc in ring) 3 times, join.\nRnd 2: ${row}`)).toBe(made)
+  })
+})
+
 describe('words that make nothing', () => {
   it.each([
     'Sc in each st across, changing to B in last st.',

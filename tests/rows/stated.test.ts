@@ -16,6 +16,10 @@ describe('stated counts', () => {
     ['. <18 sts>', { total: [18] }],
     [' (18)', { total: [18] }],
     [' = 18', { total: [18] }],
+    [' = (18)', { total: [18] }],
+    ['. = (18 sc)', { sc: [18] }],
+    ['.\\\n(18 sc)', { sc: [18] }],
+    [' = 18\\', { total: [18] }],
     [' => 18 st', { total: [18] }],
     [' - 18 sc.', { sc: [18] }],
     [' – 18 sc', { sc: [18] }],
@@ -50,6 +54,23 @@ describe('stated counts', () => {
       '## A\nCh 21.\nRow 1: Sc in each ch.\nRow 2: Sc in next st, *ch 2, sk 1, sc in next st; rep from * across. (11 sc, 10 ch-2 sps)',
     )
     expect(row(draft, 'Row 2')).toMatchObject({ stated: { sc: [11], 'ch-2 sp': [10] }, agrees: true, total: [11] })
+  })
+
+  it('picots spelt out, by their name', () => {
+    const text =
+      '## A\nCh 21.\nRow 1: Sc in each ch.\nRow 2: *Sc in next 3 sts, ch 3, sl st in 3rd ch from hook; rep from * across.'
+    expect(work(`${text} (21 sc, 7 picots)`).codes).toEqual([])
+    expect(work(`${text} (21 sc, 8 picots)`).codes).toEqual(['count-mismatch'])
+    expect(row(work(text), 'Row 2').counts).toEqual({ sc: [21], picot: [7] })
+  })
+
+  it('of an unknown kind are left unchecked, and the others are not', () => {
+    const text = '## A\nCh 21.\nRow 1: Sc in each ch.'
+    expect(work(`${text} (21 sc, 7 wisps)`).found.map((each) => [each.code, each.severity])).toEqual([
+      ['count-unread', 'warning'],
+    ])
+    expect(work(`${text} (20 sc, 7 wisps)`).codes).toEqual(['count-mismatch', 'count-unread'])
+    expect(row(work(`${text} (7 wisps)`), 'Row 1').agrees).toBeNull()
   })
 
   it('by kind within special stitches or without', () => {
@@ -131,6 +152,18 @@ describe('size lists typed by hand', () => {
     expect(draft.ledger.rows.map((each) => each.status)).toEqual(['worked', 'worked', 'worked'])
     expect(draft.ledger.rows.slice(1).map((each) => each.total)).toEqual([made, made])
     expect(draft.ledger.rows[0]?.total.map((total) => total === null)).toEqual(made.map((count) => count === null))
+  })
+
+  it.each([
+    ['Sizes M and L only:\nRow 2: Sc in next 4 (6) sts, inc, sc across. (15 (17) sc)'],
+    ['Sizes M and L only: Row 2: Sc in next 4/6 sts, inc, sc across. (15 (17) sc)'],
+    ['Row 2 (sizes M and L only): Sc in next 4 (6) sts, inc, sc across. (15, 17)'],
+    ['Row 2 (sizes M and L only): Sc in next 2 (4, 6) sts, inc, sc across. (0 (15, 17))'],
+  ])('may be for the sizes that a row names: %s', (text) => {
+    const draft = work(`## A\nCh 12 (14, 16).\nRow 1: Sc in each ch across.\n${text}`, { sizes: ['S', 'M', 'L'] })
+    expect(draft.codes).toEqual([])
+    expect(row(draft, 'Row 1').total).toEqual([12, 14, 16])
+    expect(row(draft, 'Row 2').total).toEqual([null, 15, 17])
   })
 
   it('give their pieces for one size or all', () => {

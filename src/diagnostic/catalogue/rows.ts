@@ -135,7 +135,7 @@ export const rowFindings = {
     hint: ({ name }) => `Define ${name} in a list under a heading “Special stitches”.`,
   }),
   'count-unread': entry<{ row: string; noun: string }>({
-    severity: 'note',
+    severity: 'warning',
     says: ({ row, noun }) => `${row} counts ${noun}, which the program can’t count; this count has not been checked.`,
   }),
 } as const

@@ -1,3 +1,4 @@
+import { everySize } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step, Times } from '../step.ts'
@@ -30,6 +31,18 @@ function lastOf(marks: readonly Mark[], name: string): number {
   return -1
 }
 
+/** Within a repeat `in each ch-2 sp` is the one that comes next: the repeat itself goes on to the others. */
+function oneEach(step: Step, sizes: number): Step {
+  if (step.kind !== 'work' || step.where.kind !== 'each' || step.where.until.kind !== 'end') return step
+  const { of } = step.where
+  const spaces = of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner')
+  return spaces ? { ...step, where: { kind: 'next', count: everySize(1, sizes), of } } : step
+}
+
+function bodyOf(reader: Reader, steps: readonly Step[]): readonly Step[] {
+  return steps.length > 1 ? steps.map((step) => oneEach(step, reader.vocabulary.sizes)) : steps
+}
+
 /** `, ending last rep at **` */
 function stopMark(reader: Reader): string | null {
   take(reader, ',', ';')
@@ -49,6 +62,16 @@ function endingWith(reader: Reader): readonly Step[] | null {
   take(reader, 'the')
   if (!take(reader, 'last', 'final') || !take(reader, 'rep', 'repeat')) return null
   take(reader, 'with', 'in')
+  let end = reader.at
+  while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
+  const steps = reader.sequence(reader, end)
+  return steps !== null && steps.length > 0 ? steps : null
+}
+
+/** `, ending with sc in 3rd ch of beg ch-4` */
+function endingWords(reader: Reader): readonly Step[] | null {
+  take(reader, ',', ';')
+  if (!take(reader, 'ending', 'end') || !take(reader, 'with', 'in')) return null
   let end = reader.at
   while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
   const steps = reader.sequence(reader, end)
@@ -82,13 +105,16 @@ function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: 
   const stopName = attempt(reader, stopMark)
   const stop = stopName === null ? undefined : marks[lastOf(marks, stopName)]
   const ending = stopName === null ? attempt(reader, endingWith) : null
-  const body = steps.slice(mark.step, mark.close ?? steps.length)
+  const body = bodyOf(reader, steps.slice(mark.step, mark.close ?? steps.length))
   marks.splice(index)
   const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
-  return {
-    from: mark.step,
-    step: { kind: 'repeat', body, stop: stopAt, ending, times: said, at: spanSince(reader, start) },
-  }
+  const at = spanSince(reader, start)
+  const step: Step = { kind: 'repeat', body, stop: stopAt, ending, times: said, at }
+  const instead = stopName === null && ending === null ? attempt(reader, endingWords) : null
+  if (instead === null) return { from: mark.step, step }
+  // After the last repeat, or in place of its last step: what comes out tells.
+  const options = [[step, ...instead], [{ ...step, ending: instead }]]
+  return { from: mark.step, step: { kind: 'either', options, about: 'ending', at } }
 }
 
 /**
@@ -127,7 +153,14 @@ export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Ma
     const at = spanSince(reader, start)
     return {
       from: mark.step,
-      step: { kind: 'repeat', body: steps.slice(mark.step), stop: null, ending: null, times: inAll(said), at },
+      step: {
+        kind: 'repeat',
+        body: bodyOf(reader, steps.slice(mark.step)),
+        stop: null,
+        ending: null,
+        times: inAll(said),
+        at,
+      },
     }
   }
   const from = reader.at

@@ -46,6 +46,22 @@ function corner(reader: Reader): Accepts | null {
   return { kind: 'corner' }
 }
 
+export const groupWords = /^(?:groups?|clusters?|shells?|fans?|gps?|blocks?)$/
+
+/** `between groups`, `between next 2 3-dc groups` */
+function gap(reader: Reader): Accepts | null {
+  if (!take(reader, 'between', 'bet')) return null
+  take(reader, 'the', 'next')
+  if (numberAt(reader) !== null && textAt(reader, 1) !== '-') reader.at += 1
+  if (numberAt(reader) !== null && textAt(reader, 1) === '-') {
+    reader.at += 2
+    takeStitch(reader)
+  }
+  if (!groupWords.test(textAt(reader))) return null
+  reader.at += 1
+  return { kind: 'gap' }
+}
+
 function noun(reader: Reader): Accepts | null {
   take(reader, 'center', 'centre', 'middle', 'indicated', 'designated', 'specified', 'given', 'unworked', 'unused')
   const special = attempt(reader, takeSpecial)
@@ -56,7 +72,7 @@ function noun(reader: Reader): Accepts | null {
     return { kind: 'named', stitch }
   }
   if (take(reader, ...stitchWords)) return { kind: 'stitch', said: true }
-  if (take(reader, ...spaceWords)) return { kind: 'space', chains: null }
+  if (take(reader, ...spaceWords)) return attempt(reader, gap) ?? { kind: 'space', chains: null }
   return attempt(reader, corner) ?? attempt(reader, chainNoun) ?? attempt(reader, numberedSpace)
 }
 
@@ -64,6 +80,7 @@ function noun(reader: Reader): Accepts | null {
 function within(reader: Reader): Accepts | null {
   if (!take(reader, 'of', 'in')) return null
   take(reader, 'next', 'same', 'each', 'the')
+  if (take(reader, 'corner', 'corners')) return { kind: 'corner' }
   const special = takeSpecial(reader)
   return special === null ? null : { kind: 'special', name: special.name }
 }

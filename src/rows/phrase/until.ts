@@ -48,7 +48,7 @@ function remaining(reader: Reader): { count: Count; of: Target } | null {
 function reaching(reader: Reader): Until | null {
   take(reader, 'the')
   const said = take(reader, 'next', 'following')
-  if (!said && textAt(reader) !== 'corner') return null
+  if (!said && !/^(?:corner|center|centre|middle)$/.test(textAt(reader))) return null
   const of = readTarget(reader, false)
   return of === null ? null : { kind: 'reaching', of }
 }

@@ -3,7 +3,7 @@ import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrdinal, textAt } from '../reader.ts'
 import type { Until, Where } from '../step.ts'
 import { readCounting } from './counting.ts'
-import { anyStitch, readTarget, saidStitch } from './target.ts'
+import { anyStitch, groupWords, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
 
 const prepositions = ['in', 'into', 'on', 'over', 'around', 'to', 'through', 'across', 'under', 'at']
@@ -27,12 +27,12 @@ function turningChain(reader: Reader): Where | null {
   const firstChain = textAt(reader) === 'first' && chainWords.includes(textAt(reader, 1))
   if (firstChain && !top && textAt(reader, 2) !== '-') return null
   while (take(reader, ...openings, 'skipped')) named = true
-  if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain' }
+  if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
   if (numberAt(reader) !== null && chainWords.includes(textAt(reader, 1))) reader.at += 1
   if (!take(reader, ...chainWords) || !(named || top)) return null
   passChainNumber(reader)
-  if (take(reader, 'sp', 'space', 'from')) return null
-  return { kind: 'turningChain' }
+  if (take(reader, 'from')) return null
+  return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
 }
 
 /** `2nd ch from hook` */
@@ -64,6 +64,7 @@ function between(reader: Reader): Where | null {
   take(reader, 'the', 'next')
   take(reader, 'sp', 'space')
   if (!take(reader, 'between', 'bet')) return null
+  if (groupWords.test(textAt(reader))) return null
   while (!atClauseEnd(reader) && textAt(reader) !== 'and') reader.at += 1
   return { kind: 'between' }
 }

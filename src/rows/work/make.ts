@@ -44,11 +44,17 @@ export function makeClosed(
   return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
 }
 
-/** Chains between stitches: a space that later rows work into. */
-export function makeSpace(work: Work, chains: number, within: Within, at: Span): Stop | null {
+/** Chains between stitches: a space that later rows work into. `opening`: chains of the opening chain it is part of. */
+export function makeSpace(
+  work: Work,
+  chains: number,
+  within: Within,
+  at: Span,
+  opening: number | null = null,
+): Stop | null {
   if (chains === 0) return null
   tally(work, `space:${chains}`, 1, within)
-  const kind = kindNumber(work.kinds, { what: 'space', chains, grouped: within.group >= 0 })
+  const kind = kindNumber(work.kinds, { what: 'space', chains, grouped: within.group >= 0, opening })
   return push(work, kind, 1, within.group, at)
 }
 
@@ -56,6 +62,13 @@ export function makeSpace(work: Work, chains: number, within: Within, at: Span):
 export function openGroup(work: Work, name: string): number {
   work.made.names.push(name)
   return work.made.names.length - 1
+}
+
+/** What picots are counted under that are spelt out, by the name that the trade gives them. */
+export const picotKey = 'special:picot'
+
+function isPicot(part: Part): boolean {
+  return part.kind === 'picot'
 }
 
 function makeSpecial(work: Work, special: Special, within: Within, at: Span): Stop | null {
@@ -66,6 +79,8 @@ function makeSpecial(work: Work, special: Special, within: Within, at: Span): St
     return push(work, specialNumber(work.kinds, special), 1, group, at)
   }
   if (!Array.isArray(special.makes)) return null
+  // Of the pattern's own picot the name is what is counted.
+  if (special.makes.every(isPicot)) return closePicot(work)
   return makeParts(work, special.makes, { group, special: true }, at)
 }
 
@@ -90,6 +105,7 @@ function makePart(work: Work, part: Part, within: Within, at: Span): Stop | null
     case 'together':
       return makeClosed(work, part, within, at)
     case 'picot':
+      tally(work, picotKey, 1, within)
       return closePicot(work)
   }
 }

@@ -58,7 +58,7 @@ function countAsStitch(work: Work, opening: Opening, stitch: Stitch, spare: numb
   work.stitches += 1
   work.turningStitches += 1
   const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name: null, turning: true })
-  return push(work, kind, 1, -1, opening.at) ?? makeSpace(work, spare, alone, opening.at)
+  return push(work, kind, 1, -1, opening.at) ?? makeSpace(work, spare, alone, opening.at, opening.chains)
 }
 
 /** The number of an opening chain that does not count. */

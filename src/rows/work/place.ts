@@ -20,11 +20,14 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
     case 'named':
       return isNamed(kind, accept.stitch)
     case 'space':
-      return kind.what === 'space' && (accept.chains === null || accept.chains === kind.chains)
+      if (kind.what !== 'space') return false
+      // `ch-5 sp` of a ch 5 that counts as dc and ch 2.
+      return accept.chains === null || accept.chains === kind.chains || accept.chains === kind.opening
     case 'chain':
       return kind.what === 'chain' || kind.what === 'space'
     case 'special':
     case 'corner':
+    case 'gap':
       return false
   }
 }
@@ -95,7 +98,7 @@ function middleOf(kinds: Kinds, row: Row, at: number): number {
 function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
   const known = kinds.accepted.get(target)
   if (known !== undefined) return known
-  const simple = target.every((accept) => !/^(?:chain|special|corner)$/.test(accept.kind))
+  const simple = target.every((accept) => !/^(?:chain|special|corner|gap)$/.test(accept.kind))
   const fresh: Acceptance = { byKind: [], simple }
   kinds.accepted.set(target, fresh)
   return fresh
@@ -118,9 +121,18 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
   if (acceptance.simple) return false
   for (const accept of target) {
     if (accept.kind === 'corner' && corners(work, row).has(at)) return true
+    if (accept.kind === 'gap' && isGap(row, at)) return true
     if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
   }
   return false
+}
+
+/** Whether a space between groups comes after a place: at the end of a group, in a round also of the last. */
+function isGap(row: Row, at: number): boolean {
+  const group = row.groups[at] ?? -1
+  const last = at === row.places.length - 1
+  if (last && !row.circular) return false
+  return group >= 0 && row.groups[last ? 0 : at + 1] !== group
 }
 
 function isGroupStart(row: Row, at: number, name: string): boolean {

@@ -22,6 +22,8 @@ export type Stop =
       readonly there: number
     }
   | { readonly why: 'goes nowhere'; readonly at: Span }
+  /** Words that only the rows before could give a meaning to. */
+  | { readonly why: 'unread'; readonly at: Span; readonly expected: string }
   | { readonly why: 'too many'; readonly at: Span; readonly most: number }
   | { readonly why: 'below zero'; readonly at: Span; readonly number: number }
   | { readonly why: 'nothing there'; readonly at: Span }

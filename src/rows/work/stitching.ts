@@ -3,7 +3,7 @@ import { forSize } from '../count.ts'
 import { withChains } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
-import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup } from './make.ts'
+import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
 import { padded } from './state.ts'
@@ -25,6 +25,12 @@ export function stitchOfParts(parts: readonly Part[]): Stitch | null {
 function picotAt(work: Work, nth: number): boolean {
   const kind = work.kinds.list[work.made.places.at(-1) ?? -1]
   return kind?.what === 'space' && kind.chains >= nth - 1
+}
+
+/** The chains just made, closed to a picot. */
+function workPicot(work: Work): Stop | null {
+  add(work.tally, picotKey, 1)
+  return closePicot(work)
 }
 
 /** The chains before the hook: skipped ones are passed, and may count. */
@@ -148,7 +154,7 @@ function inChainFromHook(
   parts: readonly Part[],
   at: Span,
 ): Stop | null {
-  if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return closePicot(work)
+  if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return workPicot(work)
   return toChainFromHook(work, where, parts, at) ?? makeInPlaces(work, parts, 1, at)
 }
 
@@ -194,7 +200,7 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
 export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
   const { where, at } = step
   if (where.kind === 'fromHook') {
-    if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return closePicot(work)
+    if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return workPicot(work)
     const stop = toChainFromHook(work, where, [], at)
     work.slips += 1
     return stop

@@ -28,6 +28,8 @@ export function wantedWords(target: Target): string {
       return 'chains'
     case 'corner':
       return 'corners'
+    case 'gap':
+      return 'spaces between groups'
   }
 }
 
@@ -60,7 +62,10 @@ export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
   if (until.kind === 'end') return work.end
   if (until.kind === 'reaching') {
     const next = nextMeant(work, target(work, until.of))
-    return next < 0 ? { why: 'no such place', at, wanted: wantedWords(until.of) } : next
+    if (next >= 0) return next
+    return isNowhere(work, until.of)
+      ? noSuchPlace(until.of, at)
+      : { why: 'no such place', at, wanted: wantedWords(until.of) }
   }
   const of = target(work, until.of)
   const count = forSize(until.count, work.size)
@@ -73,7 +78,7 @@ export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
 /** `dc in each dc` where stitches are left, but no dc among them. */
 function nothingMeant(work: Work, of: Target, at: Span): Stop | null {
   const there = countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, work.end)
-  return there === 0 ? null : { why: 'no such place', at, wanted: wantedWords(of) }
+  return there === 0 ? null : noSuchPlace(of, at)
 }
 
 function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
@@ -106,6 +111,14 @@ function withoutTurningChain(work: Work, end: number): number {
   return turning ? end - 1 : end
 }
 
+/** What is told where the row below has nowhere what is asked for. */
+function noSuchPlace(of: Target, at: Span): Stop {
+  // Where a corner is, is left to the rows before; none may have said it.
+  if (of.some((accept) => accept.kind === 'corner'))
+    return { why: 'unread', at, expected: 'a place that the rows before make plain' }
+  return { why: 'no such place', at, wanted: wantedWords(of) }
+}
+
 /** A kind of place, other than plain stitches, that the row below has nowhere. */
 function isNowhere(work: Work, of: Target): boolean {
   return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
@@ -121,7 +134,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const used = inRing ? asked : advance(work, of, asked)
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
-  if (isNowhere(work, of)) return { why: 'no such place', at, wanted: wantedWords(of) }
+  if (isNowhere(work, of)) return noSuchPlace(of, at)
   return { why: 'too few', at, wanted: countWords(asked, of), there: used }
 }
 
@@ -168,7 +181,11 @@ function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): St
 }
 
 /** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
-function turningPlace(work: Work): number {
+function turningPlace(work: Work, space: boolean): number {
+  for (let at = work.end - 1; space && at >= work.cursor; at -= 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    if (kind?.what === 'space' && kind.opening !== null) return at
+  }
   for (let at = work.end - 1; at >= work.cursor; at -= 1) {
     const kind = work.kinds.list[work.below?.places[at] ?? -1]
     if (kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)) return at
@@ -176,8 +193,8 @@ function turningPlace(work: Work): number {
   return -1
 }
 
-function turningChain(work: Work, at: Span, inPlaces: InPlaces): Stop | null {
-  const found = turningPlace(work)
+function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces): Stop | null {
+  const found = turningPlace(work, space)
   if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
   passUnsaid(work, found)
   work.last = found
@@ -207,7 +224,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
     case 'same':
       return samePlace(work, where.start, at, inPlaces)
     case 'turningChain':
-      return turningChain(work, at, inPlaces)
+      return turningChain(work, where.space, at, inPlaces)
     case 'between':
     case 'ring':
     case 'fromHook':
