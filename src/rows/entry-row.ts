@@ -7,6 +7,7 @@ import type { LedgerRow } from './ledger.ts'
 import { madeBy } from './made.ts'
 import type { Entry } from './plan.ts'
 import { printTally } from './print.ts'
+import type { RowJob } from './readings.ts'
 import { agrees } from './readings.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 
@@ -15,6 +16,8 @@ export interface EntryWork {
   readonly row: ReadRow
   readonly entry: Entry
   readonly worked: readonly (Worked | null)[]
+  /** What was worked, to try it otherwise. */
+  readonly job: RowJob
   /** Sizes for which the stated count belongs to this entry. */
   readonly checked: (size: number) => boolean
   readonly dictionary: Dictionary

@@ -2,9 +2,12 @@ import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
+import type { Kinds } from './fabric.ts'
 import { printTally } from './print.ts'
+import type { RowJob } from './readings.ts'
 import { agrees, countsMeant, statedFor } from './readings.ts'
 import type { Stated } from './stated.ts'
+import { otherCount, otherRows, otherTimes } from './suggest.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Stop } from './work/state.ts'
 
@@ -13,36 +16,46 @@ export function rowName(label: string | null): string {
   return label ?? 'This row'
 }
 
-/** Counts of the row below that a repeat would fit. */
-function fitting(there: number, left: number, uses: number): { fewer: number | null; more: number | null } {
-  if (uses <= 0) return { fewer: null, more: null }
-  const over = left % uses
-  const fewer = there - over
-  return { fewer: fewer > 0 && over > 0 ? fewer : null, more: over > 0 ? there - over + uses : null }
+/** What helps to word findings: names of sizes, the draft's words, and what would come out instead. */
+export interface Wording {
+  readonly names: readonly string[]
+  /** The draft's own words at a place. */
+  readonly words: (at: Span) => string
+  /** The row as it was worked, to be worked otherwise. */
+  readonly job: RowJob
+}
+
+interface RepeatFault {
+  readonly at: Span
+  readonly done: number
+  readonly asked: number | null
+  readonly left: number
+  readonly uses: number
+}
+
+/** A repeat that does not come out, with the number to write, or the rows that it would fit. */
+function repeatFinding(fault: RepeatFault, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
+  const { at, done, asked, left, uses } = fault
+  const { names, job } = wording
+  const instead = otherTimes(job, at, sizes, names)
+  const fits = (instead === null ? otherRows(job, sizes[0] ?? 0) : null) ?? { fewer: null, more: null, chains: false }
+  const first = sizes.length > 1 ? (names[sizes[0] ?? 0] ?? '') : ''
+  const details = { row, sizes: sizesNamed(sizes, names), first, done, asked, left, uses, instead, ...fits }
+  return diagnose('repeat-does-not-come-out', at, details, { sizes })
 }
 
 /** The finding for a row that can't be worked; `words` gives what stands at a place. */
-export function stopFinding(
-  stop: Stop,
-  row: string,
-  sizes: readonly number[],
-  words: (at: Span) => string,
-): Diagnostic {
+export function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
   const { at } = stop
+  const { words } = wording
   const extra = { sizes }
   switch (stop.why) {
     case 'too few':
       return diagnose('too-few-stitches', at, { row, words: words(at), wanted: stop.wanted, there: stop.there }, extra)
     case 'no such place':
       return diagnose('no-such-place', at, { row, words: words(at), wanted: stop.wanted }, extra)
-    case 'repeat': {
-      const { done, asked, left, uses, there } = stop
-      const fits =
-        asked === null
-          ? fitting(there, left, uses)
-          : { fewer: null, more: uses > 0 ? there + (asked - done) * uses - left : null }
-      return diagnose('repeat-does-not-come-out', at, { row, done, asked, left, uses, ...fits }, extra)
-    }
+    case 'repeat':
+      return repeatFinding(stop, row, sizes, wording)
     case 'unread':
       return diagnose('row-unread', at, { row, words: words(at), expected: stop.expected, instead: null }, extra)
     case 'goes nowhere':
@@ -61,11 +74,7 @@ function sameStop(first: Stop, second: Stop): boolean {
 }
 
 /** One finding for each way in which sizes stop. */
-export function stopFindings(
-  worked: readonly (Worked | null)[],
-  row: string,
-  words: (at: Span) => string,
-): readonly Diagnostic[] {
+export function stopFindings(worked: readonly (Worked | null)[], row: string, wording: Wording): readonly Diagnostic[] {
   const groups: { stop: Stop; sizes: number[] }[] = []
   worked.forEach((result, size) => {
     const stop = result?.stop ?? null
@@ -74,7 +83,7 @@ export function stopFindings(
     if (group === undefined) groups.push({ stop, sizes: [size] })
     else group.sizes.push(size)
   })
-  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, words))
+  return groups.map(({ stop, sizes }) => stopFinding(stop, row, sizes, wording))
 }
 
 /** Whether a repeat to the end has left something over. */
@@ -88,6 +97,7 @@ export function leftFindings(
   row: string,
   at: Span,
   isMismatch: (size: number) => boolean,
+  wording: Wording,
 ): readonly Diagnostic[] {
   const sizes: number[] = []
   const repeats: { result: Worked; size: number }[] = []
@@ -99,11 +109,10 @@ export function leftFindings(
   const found: Diagnostic[] = []
   const [first] = repeats
   if (first?.result.endless) {
-    const { at: place, done, uses, there } = first.result.endless
-    const { left } = first.result
-    const fits = fitting(there, left, uses)
-    const details = { row, done, asked: null, left, uses, ...fits }
-    found.push(diagnose('repeat-does-not-come-out', place, details, { sizes: repeats.map((each) => each.size) }))
+    const { at: place, done, uses } = first.result.endless
+    const fault = { at: place, done, asked: null, left: first.result.left, uses }
+    const concerned = repeats.map((each) => each.size)
+    found.push(repeatFinding(fault, row, concerned, wording))
   }
   if (sizes.length > 0) {
     const left = printCount(sizes.map((size) => worked[size]?.left ?? 0))
@@ -159,9 +168,36 @@ export function sizesNamed(sizes: readonly number[], names: readonly string[]): 
   return texts.length < 2 ? texts.join() : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`
 }
 
-/** What a miss comes from where that is plain: stitches left over. */
-export function mismatchCause(mismatches: readonly Mismatch[], worked: readonly (Worked | null)[]): string | null {
-  const left = worked[mismatches[0]?.size ?? -1]?.left ?? 0
+/** Whether the miss is the opening chain, counted where the draft says that it is not, or the other way. */
+function openingCause(
+  mismatches: readonly Mismatch[],
+  worked: readonly (Worked | null)[],
+  kinds: Kinds,
+): string | null {
+  const all = (holds: (result: Worked, by: number) => boolean): boolean =>
+    mismatches.every(({ size, by, parts }) => {
+      const result = worked[size] ?? null
+      return result !== null && parts.length === 1 && holds(result, by)
+    })
+  if (all((result, by) => by === 1 && result.turningStitches === 1))
+    return 'The opening chain counts as a stitch here; if it should not, write “(does not count as a st)” after it.'
+  const stands = (result: Worked): boolean =>
+    result.fabric.row?.places.some((place) => kinds.list[place]?.what === 'turning') ?? false
+  return all((result, by) => by === -1 && stands(result))
+    ? 'The opening chain does not count as a stitch here; if it should, write “(counts as 1 st)” after it.'
+    : null
+}
+
+/** What a miss comes from where that is plain, and what to write. */
+export function mismatchCause(
+  mismatches: readonly Mismatch[],
+  worked: readonly (Worked | null)[],
+  { job, names }: Wording,
+): string | null {
+  const sizes = mismatches.map((each) => each.size)
+  const plain = openingCause(mismatches, worked, job.kinds) ?? otherCount(job, sizes, names)
+  if (plain !== null) return plain
+  const left = worked[sizes[0] ?? -1]?.left ?? 0
   if (left === 0) return null
   const words = left === 1 ? '1 stitch of the row below is' : `${left} stitches of the row below are`
   return `${words} not worked; look for a repeat that is one too few.`

@@ -113,8 +113,9 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
   })
   const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
-  const { worked } = bestReading(rowJob(book, piece, row, steps, piece.fabrics, checked))
-  return { row, entry, worked, checked, dictionary: book.reporting.dictionary }
+  const job = rowJob(book, piece, row, steps, piece.fabrics, checked)
+  const { worked } = bestReading(job)
+  return { row, entry, worked, job, checked, dictionary: book.reporting.dictionary }
 }
 
 /** The entry on the fabric as it ought to be, for the sizes of which an earlier row did not come out. */

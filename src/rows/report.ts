@@ -4,7 +4,7 @@ import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { labelFor } from './entry-row.ts'
-import type { Mismatch } from './findings.ts'
+import type { Mismatch, Wording } from './findings.ts'
 import {
   isEndless,
   leftFindings,
@@ -50,12 +50,15 @@ function mismatches(work: EntryWork): readonly Mismatch[] {
   return found
 }
 
-function countFindings(reporting: Reporting, work: EntryWork, misses: readonly Mismatch[]): readonly Diagnostic[] {
+function countFindings(work: EntryWork, misses: readonly Mismatch[], wording: Wording): readonly Diagnostic[] {
   const { row, worked, entry } = work
   if (row.stated === null) return []
   const { at, items } = row.stated
   const name = rowName(labelFor(row, entry.number))
-  const finding = mismatchFinding(misses, name, at, mismatchCause(misses, worked), reporting.sizes)
+  const finding =
+    misses.length === 0
+      ? null
+      : mismatchFinding(misses, name, at, mismatchCause(misses, worked, wording), wording.names)
   const unknown = items.find((item) => item.tally === 'unknown')
   const unread = unknown === undefined ? null : diagnose('count-unread', at, { row: name, noun: unknown.shown })
   return [finding, unread].filter((each) => each !== null)
@@ -84,10 +87,11 @@ export function entryFindings(
   const worked = work.worked.map((result, size) => (told(size) ? null : result))
   const misses = mismatches({ ...work, worked })
   const missing = new Set(misses.map((miss) => miss.size))
+  const wording = { names: reporting.sizes, words: reporting.words, job: work.job }
   return [
-    ...stopFindings(worked, name, reporting.words),
-    ...countFindings(reporting, work, misses),
-    ...leftFindings(worked, name, row.steps, (size) => missing.has(size)),
+    ...stopFindings(worked, name, wording),
+    ...countFindings(work, misses, wording),
+    ...leftFindings(worked, name, row.steps, (size) => missing.has(size), wording),
   ].map((each) => atOwnWords(each, row))
 }
 

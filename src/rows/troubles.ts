@@ -1,8 +1,9 @@
 import type { Span } from '../diagnostic/index.ts'
 import type { Fabric, Worked } from './attempt.ts'
-import type { Kinds, Row } from './fabric.ts'
+import type { Kinds } from './fabric.ts'
 import { isEndless } from './findings.ts'
 import { agrees, statedFor } from './readings.ts'
+import { resized } from './resize.ts'
 import type { Stated } from './stated.ts'
 
 /**
@@ -50,20 +51,6 @@ function lacking({ stated, size }: Asked, worked: Worked): number | null {
   const whole = stated?.items.find((item) => item.tally === null || worked.tally.get(item.tally) === worked.total)
   const number = whole === undefined ? null : statedFor(whole, size)
   return number === null ? null : number - worked.total
-}
-
-/** A row of stitches without spaces, with so many more or fewer of its commonest kind. */
-function resized(kinds: Kinds, row: Row, by: number): Row | null {
-  const stitches = row.places.every((place) => {
-    const kind = kinds.list[place]
-    return kind?.what === 'stitch' || kind?.what === 'turning'
-  })
-  const middle = row.places.length >> 1
-  const kind = row.places[middle]
-  if (!stitches || kind === undefined || row.places.length + by < 1 || by > row.places.length) return null
-  const places =
-    by < 0 ? row.places.toSpliced(middle, -by) : row.places.toSpliced(middle, 0, ...new Array<number>(by).fill(kind))
-  return { ...row, places, groups: [], names: [] }
 }
 
 /** The fabric after a row as its stated count has it; null where the count does not tell. */

@@ -21,22 +21,34 @@ export const rowFindings = {
   }),
   'repeat-does-not-come-out': entry<{
     row: string
+    /** `M and L`; empty where all sizes are meant. */
+    sizes: string
+    /** The size that the numbers are of, where several are meant. */
+    first: string
     done: number
     asked: number | null
     left: number
     uses: number
+    instead: string | null
     fewer: number | null
     more: number | null
+    chains: boolean
   }>({
     severity: 'error',
-    says: ({ row, done, asked, left, uses }) => {
+    says: ({ row, sizes, first, done, asked, left, uses }) => {
       const each = uses > 0 ? `, and each uses ${plural(uses, 'stitch')}` : ''
       const wanted = asked === null ? '' : ` of the ${asked} written`
-      return `${row}: the repeat does not come out: ${plural(done, 'whole repeat')}${wanted} fit${done === 1 ? 's' : ''}, ${plural(left, 'stitch')} ${left === 1 ? 'is' : 'are'} left over${each}.`
+      const whose = sizes === '' ? '' : ` for ${sizes}`
+      const of = first === '' ? '' : `for ${first} `
+      return `${row}: the repeat does not come out${whose}: ${of}${plural(done, 'whole repeat')}${wanted} fit${done === 1 ? 's' : ''}, ${plural(left, 'stitch')} ${left === 1 ? 'is' : 'are'} left over${each}.`
     },
-    hint: ({ fewer, more }) => {
+    hint: ({ first, instead, fewer, more, chains }) => {
+      if (instead !== null) return instead
       const counts = [fewer, more].filter((count) => count !== null)
-      return counts.length === 0 ? undefined : `It would fit a row below of ${counts.join(' or ')} stitches.`
+      if (counts.length === 0) return undefined
+      const below = chains ? 'a foundation' : 'a row below'
+      const it = first === '' ? 'It' : `For ${first} it`
+      return `${it} would fit ${below} of ${counts.join(' or ')} ${chains ? 'chains' : 'stitches'}.`
     },
   }),
   'too-few-stitches': entry<{ row: string; words: string; wanted: string; there: number }>({

@@ -77,8 +77,8 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
   return null
 }
 
-/** One pass of a repetition to the end: done, not fitting any more, or the end of it. */
-type Pass = 'done' | 'full' | Stop
+/** One pass of a repetition to the end: done, ended at its stop mark, not fitting any more, or a stop. */
+type Pass = 'done' | 'cut' | 'full' | Stop
 
 /** Whether nothing that the repeat goes into is left. */
 function isExhausted(work: Work): boolean {
@@ -93,7 +93,7 @@ function onePass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass 
     return lastPass(work, loop, before, run)
   if (stopped !== null) return fails(work, stopped, before)
   if (loop.stop === null) return 'done'
-  if (isExhausted(work)) return 'full'
+  if (isExhausted(work)) return 'cut'
   const cut = snapshot(work)
   const rest = run(work, loop.body.slice(loop.stop))
   return rest === null ? 'done' : fails(work, rest, cut)
@@ -122,7 +122,8 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     const before = snapshot(work)
     const pass = onePass(work, loop, before, run)
     if (typeof pass !== 'string') return pass
-    if (pass === 'full') break
+    if (pass === 'full') endAtMark(work, loop, snapshots.at(-1), run)
+    if (pass === 'full' || pass === 'cut') break
     if (work.cursor === cursor && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
     if (done === 0) first = work.cursor
     done += 1
@@ -133,6 +134,13 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
   giveBack(work, loop, snapshots)
   work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first) }
   return null
+}
+
+/** `ending last rep at **`: where the last pass went past the mark, what it used beyond is left over. */
+function endAtMark(work: Work, loop: Loop, last: Snapshot | undefined, run: RunSteps): void {
+  if (loop.stop === null || last === undefined || hasPlace(work, anyPlace, work.end)) return
+  restore(work, last)
+  run(work, loop.body.slice(0, loop.stop))
 }
 
 /** The words after the repeat may need what its last passes used. */

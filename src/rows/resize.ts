@@ -1,0 +1,15 @@
+import type { Kinds, Row } from './fabric.ts'
+
+/** A row of stitches or chains without spaces, with so many more or fewer of its commonest kind. */
+export function resized(kinds: Kinds, row: Row, by: number): Row | null {
+  const stitches = row.places.every((place) => {
+    const kind = kinds.list[place]
+    return kind?.what === 'stitch' || kind?.what === 'turning' || kind?.what === 'chain'
+  })
+  const middle = row.places.length >> 1
+  const kind = row.places[middle]
+  if (!stitches || kind === undefined || row.places.length + by < 1 || by > row.places.length) return null
+  const places =
+    by < 0 ? row.places.toSpliced(middle, -by) : row.places.toSpliced(middle, 0, ...new Array<number>(by).fill(kind))
+  return { ...row, places, groups: [], names: [] }
+}
