@@ -1,6 +1,7 @@
 import type { Fabric } from './attempt.ts'
 import { nothing } from './attempt.ts'
 import type { ReadRow } from './cut.ts'
+import type { Side } from './sides.ts'
 import type { Step } from './step.ts'
 import type { Trouble } from './troubles.ts'
 import type { Resting } from './work/state.ts'
@@ -25,6 +26,8 @@ export interface Piece {
   readonly lastByName: Map<string, number[]>
   /** Of these the numbers under the name used last, which rows without a number go on with. */
   lasts: number[] | null
+  /** The side that faces in the next row, by size; null where no label has said it. */
+  readonly sides: (Side | null)[]
   /** What did not come out so far, by size; null for a size where all does. */
   readonly troubles: (Trouble | null)[]
 }
@@ -42,6 +45,7 @@ export function newPiece(name: string, sizes: number): Piece {
     labels: new Map(),
     lastByName: new Map(),
     lasts: null,
+    sides: new Array<null>(sizes).fill(null),
     troubles: new Array<null>(sizes).fill(null),
   }
 }
@@ -91,6 +95,6 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Pi
     return piece
   }
   if (current.name === row.piece) return current
-  const { fabrics, broken, skipped, troubles, rows, resting, steps, last } = current
-  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, troubles, rows, resting, steps, last }
+  const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, steps, last } = current
+  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, troubles, sides: faces, rows, resting, steps, last }
 }

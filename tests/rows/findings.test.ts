@@ -155,6 +155,12 @@ const cases: readonly Case[] = [
   },
   { code: 'row-label-twice', text: `${twenty}‹Row 1:› Sc across.`, says: /Row 1 stands twice in A/ },
   { code: 'row-number-gap', text: `${twenty}‹Row 3:› Sc across.`, says: /follows where 2 would be next/ },
+  {
+    code: 'side-out-of-step',
+    text: `${twenty}Row 2 (RS): Sc across.\nRow 3: Sc across.\n‹Row 4 (WS):› Sc across.`,
+    says: /Row 4 is marked WS, but .* it is worked on the RS/,
+    hint: /do not turn/,
+  },
   { code: 'unknown-row-reference', text: `${twenty}Row 2: ‹Rep Row 5.›`, says: /no row 5/ },
   {
     code: 'row-gauge-missing',

@@ -93,6 +93,31 @@ describe('row labels', () => {
   })
 })
 
+describe('sides', () => {
+  const round = '## A\nCh 4, join.\nRnd 1 (RS): Ch 1, 8 sc in ring, join'
+
+  it.each([
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch.\nRow 2 (WS): Sc across.\nRow 3: Sc across.\nRow 4 (WS): Sc across.', []],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch.\nRow 2 (RS): Sc across.', ['Row 2 (RS):']],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch, do not turn.\nRow 2 (RS): Sc across.', []],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch, do not turn.\nRow 2 (WS): Sc across.', ['Row 2 (WS):']],
+    // After a wrong mark the count starts from what it says.
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch.\nRow 2 (RS): Sc across.\nRow 3 (WS): Sc across.', ['Row 2 (RS):']],
+    ['## A\nCh 9.\nRow 1: Sc in each ch.\nRow 2 (RS): Sc across.', []],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch. Fasten off.\nRow 2 (RS): Join yarn in first st, sc across.', []],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch.\nRow 2 (RS): With RS facing, sc across.', []],
+    ['## A\nCh 9.\nRow 1 (RS): Sc in each ch.\n\n## B\nCh 9.\nRow 1 (RS): Sc in each ch.', []],
+    [`${round}.\nRnd 2 (RS): Ch 1, sc in each st around, join.`, []],
+    [`${round}.\nRnd 2 (WS): Ch 1, sc in each st around, join.`, ['Rnd 2 (WS):']],
+    [`${round}, turn.\nRnd 2 (WS): Ch 1, sc in each st around, join.`, []],
+    [`${round}.\nRnd 2 (WS): Turn, ch 1, sc in each st around, join.`, []],
+  ])('%s', (text, expected) => {
+    const draft = work(text)
+    expect(draft.codes).toEqual(expected.map(() => 'side-out-of-step'))
+    expect(draft.found.map((each) => text.slice(each.at.start, each.at.end))).toEqual(expected)
+  })
+})
+
 describe('numbers go on', () => {
   it.each([
     ['Row 1: Sc across.\nNext row: Sc across.\nRow 3: Sc across.', []],

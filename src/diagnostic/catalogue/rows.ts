@@ -111,6 +111,12 @@ export const rowFindings = {
     severity: 'warning',
     says: ({ row, expected }) => `${row} follows where ${expected} would be next.`,
   }),
+  'side-out-of-step': entry<{ row: string; said: 'RS' | 'WS'; worked: 'RS' | 'WS' }>({
+    severity: 'warning',
+    says: ({ row, said, worked }) =>
+      `${row} is marked ${said}, but by the turns since the last row that is marked it is worked on the ${worked}.`,
+    hint: () => 'Change the mark, or say “turn” or “do not turn” in the rows between.',
+  }),
   'unknown-row-reference': entry<{ row: string; number: number | null }>({
     severity: 'error',
     says: ({ row, number }) =>
