@@ -3,7 +3,7 @@ import { diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
 import type { Kinds } from './fabric.ts'
-import { printTally } from './print.ts'
+import { printPlace, printTally } from './print.ts'
 import type { RowJob } from './readings.ts'
 import { agrees, countsMeant, statedFor } from './readings.ts'
 import type { Stated } from './stated.ts'
@@ -21,6 +21,7 @@ export interface Wording {
   readonly names: readonly string[]
   /** The draft's own words at a place. */
   readonly words: (at: Span) => string
+  readonly dictionary: Dictionary
   /** The row as it was worked, to be worked otherwise. */
   readonly job: RowJob
 }
@@ -44,6 +45,19 @@ function repeatFinding(fault: RepeatFault, row: string, sizes: readonly number[]
   return diagnose('repeat-does-not-come-out', at, details, { sizes })
 }
 
+/** `12 dc, 4 ch-2 sps`: the places that the row below has for one size. */
+function placesBelow(size: number, { job, dictionary }: Wording): string {
+  const counts = new Map<string, number>()
+  for (const place of job.fabrics[size]?.row?.places ?? []) {
+    const kind = job.kinds.list[place]
+    const shown = kind === undefined ? null : printPlace(kind, dictionary)
+    if (shown !== null) counts.set(shown, (counts.get(shown) ?? 0) + 1)
+  }
+  return [...counts]
+    .map(([shown, count]) => `${count} ${shown}${count > 1 && shown.endsWith(' sp') ? 's' : ''}`)
+    .join(', ')
+}
+
 /** The finding for a row that can't be worked; `words` gives what stands at a place. */
 export function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
   const { at } = stop
@@ -53,7 +67,12 @@ export function stopFinding(stop: Stop, row: string, sizes: readonly number[], w
     case 'too few':
       return diagnose('too-few-stitches', at, { row, words: words(at), wanted: stop.wanted, there: stop.there }, extra)
     case 'no such place':
-      return diagnose('no-such-place', at, { row, words: words(at), wanted: stop.wanted }, extra)
+      return diagnose(
+        'no-such-place',
+        at,
+        { row, words: words(at), wanted: stop.wanted, below: placesBelow(sizes[0] ?? 0, wording) },
+        extra,
+      )
     case 'repeat':
       return repeatFinding(stop, row, sizes, wording)
     case 'unread':

@@ -262,7 +262,7 @@ function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<
   const plan = planRow(row, content, before(book, piece))
   book.found.push(...labelFindings(piece, row, plan.entries, book.settings.sizes.length))
   // After a row that could not be worked, a reference may miss its row without being wrong.
-  const finding = piece.broken.every((broken) => broken) ? null : planFinding(row, plan)
+  const finding = piece.broken.every((broken) => broken) ? null : planFinding(piece, row, plan)
   if (finding !== null) book.found.push(finding)
   if (finding === null || finding.severity === 'warning') enter(book, piece, row, plan.entries)
   else enterUnworked(book, piece, row, plan.entries, 'not-worked', finding.message)

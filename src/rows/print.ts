@@ -1,3 +1,4 @@
+import type { PlaceKind } from './fabric.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { nameStitch, printStitch } from './terms/dictionary.ts'
 import type { BaseStitch, Stitch, StitchStyle } from './terms/stitch.ts'
@@ -35,4 +36,18 @@ export function printTally(key: string, dictionary: Dictionary): string {
 export function nameTally(key: string, dictionary: Dictionary): string | null {
   const stitch = stitchOfKey(key, dictionary)
   return stitch === null ? null : nameStitch(dictionary, stitch)
+}
+
+/** A place of a row by the name of what it is: `dc`, `ch-2 sp`, `shell`; null for what no phrase names. */
+export function printPlace(kind: PlaceKind, dictionary: Dictionary): string | null {
+  switch (kind.what) {
+    case 'stitch':
+      return kind.stitch === null ? kind.name : printStitch(dictionary, kind.stitch)
+    case 'space':
+      return `ch-${kind.chains} sp`
+    case 'chain':
+      return 'ch'
+    case 'turning':
+      return null
+  }
 }

@@ -15,6 +15,7 @@ import {
   stopFindings,
 } from './findings.ts'
 import { labelText, longestRange } from './label.ts'
+import { misspelt } from './nearest.ts'
 import type { Piece } from './piece.ts'
 import type { Entry, Plan } from './plan.ts'
 import type { Special } from './step.ts'
@@ -87,7 +88,7 @@ export function entryFindings(
   const worked = work.worked.map((result, size) => (told(size) ? null : result))
   const misses = mismatches({ ...work, worked })
   const missing = new Set(misses.map((miss) => miss.size))
-  const wording = { names: reporting.sizes, words: reporting.words, job: work.job }
+  const wording = { names: reporting.sizes, words: reporting.words, dictionary: reporting.dictionary, job: work.job }
   return [
     ...stopFindings(worked, name, wording),
     ...countFindings(work, misses, wording),
@@ -112,26 +113,51 @@ export function specialUnread(reporting: Reporting, row: ReadRow): string | null
   return null
 }
 
+function inOtherTerms({ dictionary }: Reporting, words: string): string | null {
+  const { foreign, terms } = dictionary
+  const own = foreign.get(words.split(' ').find((word) => foreign.has(word)) ?? '')
+  const other = terms === 'us' ? 'UK' : 'US'
+  return own === undefined ? null : `This looks like ${other} terms; in the draft’s terms it is “${own}”.`
+}
+
+function spelling({ dictionary, names }: Reporting, words: string): string | null {
+  const found = misspelt(words.split(' '), [...names.known.keys(), ...dictionary.stitches.keys()])
+  return found === null ? null : `“${found.word}” may be “${found.meant}”.`
+}
+
 /** A row that could not be read; null where the cause has been told already. */
 export function unreadFinding(reporting: Reporting, row: ReadRow, name: string): Diagnostic | null {
   if (row.broken || row.unread === null || specialUnread(reporting, row) !== null) return null
   const { at, words, expected, mark } = row.unread
   if (mark !== null) return diagnose('repeat-without-mark', at, { row: name, mark })
-  const { foreign, terms } = reporting.dictionary
-  const own = foreign.get(words.split(' ').find((word) => foreign.has(word)) ?? '')
-  const other = terms === 'us' ? 'UK' : 'US'
-  const instead = own === undefined ? null : `This looks like ${other} terms; in the draft’s terms it is “${own}”.`
+  const instead = inOtherTerms(reporting, words) ?? spelling(reporting, words)
   return diagnose('row-unread', at, { row: name, words: wordsUnread(reporting, row.unread), expected, instead })
 }
 
+/** `1–4, 6`: the numbers of the rows of a piece so far, over all sizes. */
+function rowsThere(piece: Piece): string {
+  const numbers = [...new Set(piece.steps.flatMap((steps) => [...steps.keys()]))].sort((a, b) => a - b)
+  const runs: [number, number][] = []
+  for (const number of numbers) {
+    const last = runs.at(-1)
+    if (last !== undefined && last[1] === number - 1) last[1] = number
+    else runs.push([number, number])
+  }
+  return runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`)).join(', ')
+}
+
 /** What keeps a row from being laid out; null when nothing does. */
-export function planFinding(row: ReadRow, plan: Plan): Diagnostic | null {
+export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic | null {
   const name = rowName(labelFor(row, plan.entries[0]?.number ?? null))
   switch (plan.trouble?.kind) {
     case undefined:
       return null
     case 'unknown row':
-      return diagnose('unknown-row-reference', row.steps, { row: name, number: plan.trouble.number })
+      return diagnose('unknown-row-reference', row.steps, {
+        row: name,
+        number: plan.trouble.number,
+        rows: rowsThere(piece),
+      })
     case 'no row gauge':
       return diagnose('row-gauge-missing', row.steps, { row: name })
     case 'too long':

@@ -92,7 +92,12 @@ const cases: readonly Case[] = [
     says: /asks for 21 stitches, and only 20 are left/,
   },
   { code: 'too-few-stitches', text: `${twenty}Row 2: Sc across, ‹sc in next st›.`, says: /and none is left/ },
-  { code: 'no-such-place', text: `${twenty}Row 2: ‹3 dc in next ch-2 sp›.`, says: /goes into ch-2 spaces/ },
+  {
+    code: 'no-such-place',
+    text: `${twenty}Row 2: ‹3 dc in next ch-2 sp›.`,
+    says: /goes into ch-2 spaces/,
+    hint: /^The row below has 20 sc\.$/,
+  },
   {
     code: 'nothing-below',
     text: '## A\nRow 1: ‹Sc in each st across›.',
@@ -113,6 +118,24 @@ const cases: readonly Case[] = [
     hint: /leave remaining/,
   },
   { code: 'row-unread', text: `${twenty}Row 2: Sc in next 3 sts, ‹wibble 4 wobbles›.`, says: /“wibble 4 wobbles”/ },
+  {
+    code: 'no-such-place',
+    text: `${twenty}Row 2: *Sc in next st, ch 3, sk 1; rep from * across.\nRow 3: ‹3 dc in next ch-2 sp›.`,
+    says: /goes into ch-2 spaces/,
+    hint: /^The row below has 10 sc, 10 ch-3 sps\.$/,
+  },
+  {
+    code: 'unknown-row-reference',
+    text: `${twenty}Row 2: Sc across.\nRow 3: ‹Rep Rows 1–5.›`,
+    says: /no row 3/,
+    hint: /^Before it stand rows 1–2\.$/,
+  },
+  {
+    code: 'row-unread',
+    text: `${twenty}Row 2: Sc in next 3 sts, ‹shel in next st›.`,
+    says: /Row 2/,
+    hint: /“shel” may be “shell”/,
+  },
   { code: 'row-unread', text: `${twenty}Row 2: ‹htr in each st›.`, says: /Row 2/, hint: /UK terms.*hdc/ },
   {
     code: 'repeat-without-mark',
@@ -161,7 +184,12 @@ const cases: readonly Case[] = [
     says: /Row 4 is marked WS, but .* it is worked on the RS/,
     hint: /do not turn/,
   },
-  { code: 'unknown-row-reference', text: `${twenty}Row 2: ‹Rep Row 5.›`, says: /no row 5/ },
+  {
+    code: 'unknown-row-reference',
+    text: `${twenty}Row 2: ‹Rep Row 5.›`,
+    says: /no row 5/,
+    hint: /^Before it stands row 1\.$/,
+  },
   {
     code: 'row-gauge-missing',
     text: `${twenty}Row 2: Sc across.\n\n‹Rep Row 2 until piece measures 20 cm.›`,

@@ -56,10 +56,15 @@ export const rowFindings = {
     says: ({ row, words, wanted, there }) =>
       `${row} uses more than there is: “${words}” asks for ${wanted}, and ${there === 0 ? 'none is' : `only ${there} ${there === 1 ? 'is' : 'are'}`} left in the row below.`,
   }),
-  'no-such-place': entry<{ row: string; words: string; wanted: string }>({
+  'no-such-place': entry<{ row: string; words: string; wanted: string; below: string }>({
     severity: 'error',
     says: ({ row, words, wanted }) =>
       `${row}: “${words}” goes into ${wanted}, but there is no such place left in the row below.`,
+    hint: ({ wanted, below }) => {
+      if (wanted === 'chains from the hook')
+        return 'Only a foundation chain, or chains made in this row, can be counted from the hook.'
+      return below === '' ? undefined : `The row below has ${below}.`
+    },
   }),
   'nothing-below': entry<{ row: string }>({
     severity: 'error',
@@ -117,12 +122,14 @@ export const rowFindings = {
       `${row} is marked ${said}, but by the turns since the last row that is marked it is worked on the ${worked}.`,
     hint: () => 'Change the mark, or say “turn” or “do not turn” in the rows between.',
   }),
-  'unknown-row-reference': entry<{ row: string; number: number | null }>({
+  'unknown-row-reference': entry<{ row: string; number: number | null; rows: string }>({
     severity: 'error',
     says: ({ row, number }) =>
       number === null
         ? `${row} repeats a row before it, but there is none in this piece.`
         : `${row} repeats row ${number}, but this piece has no row ${number} before it.`,
+    hint: ({ rows }) =>
+      rows === '' ? undefined : `Before it ${/[–,]/.test(rows) ? 'stand rows' : 'stands row'} ${rows}.`,
   }),
   'row-gauge-missing': entry<{ row: string }>({
     severity: 'warning',
