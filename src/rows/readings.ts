@@ -30,6 +30,8 @@ interface Reading {
   readonly met: ReadonlyMap<string, number>
   /** 0 when everything comes out: rows stopped, then rows with stitches left, then counts that differ. */
   readonly faults: readonly [stopped: number, left: number, differing: number]
+  /** Sizes for which everything comes out. */
+  readonly right: number
 }
 
 /** Readings tried before the first is kept as it is. */
@@ -100,15 +102,18 @@ function readingWith(job: RowJob, choices: Choices): Reading {
   }
   const worked: (Worked | null)[] = []
   const faults: [number, number, number] = [0, 0, 0]
+  let right = 0
   for (let size = 0; size < job.sizes; size += 1) {
     const result = workSize(job, size, worked, choose)
     worked.push(result)
     if (result === null) continue
+    const before = faults[0] + faults[1] + faults[2]
     if (result.stop !== null) faults[0] += 1
     else if (result.left > 0 && !result.leftSaid) faults[1] += 1
     if (result.stop === null) faults[2] += differing(job, result, size)
+    if (faults[0] + faults[1] + faults[2] === before) right += 1
   }
-  return { worked, met, faults }
+  return { worked, met, faults, right }
 }
 
 function comesOut(reading: Reading): boolean {
@@ -135,18 +140,21 @@ function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Gene
 
 /**
  * Works a row for every size by the reading under which it comes out: no stop, nothing left, stated
- * counts met. Where none does, the first reading stands: the convention of the trade.
+ * counts met. Where none does for all, the one that does for most: a slip in one size must not be told of
+ * the others. Of readings that are alike in this the first stands: the convention of the trade.
  */
 export function bestReading(job: RowJob): Reading {
   const first = readingWith(job, new Map())
   if (comesOut(first) || first.met.size === 0) return first
+  let best = first
   let tried = 0
   const misnamed = first.worked.some((result) => result?.stop?.why === 'no such place')
   for (const choices of departures(first.met, isStated(job) || misnamed)) {
     const reading = readingWith(job, choices)
     if (comesOut(reading)) return reading
+    if (reading.right > best.right) best = reading
     tried += 1
     if (tried === mostReadings) break
   }
-  return first
+  return best
 }

@@ -320,6 +320,12 @@ describe('one cause, one finding', () => {
     [`${wrongFoundation}Row 2: *Sc in next 2 sts, inc; rep from * across. (16 (24, 32))`, ['count-mismatch 2']],
     [`${wrongFoundation}Row 2: (Sc in next 2 sts, inc) 4 (6, 8) times.\nRow 3: Sc across.`, ['count-mismatch 2']],
     [`${wrongFoundation}Row 2: Sc in next 12 (18, 24) sts.`, ['count-mismatch 2']],
+    // Which reading is meant, the other sizes tell.
+    [`${wrongFoundation}Row 2: *Sc in next 2 sts, inc; rep from * 4 (6, 8) times. (16 (24, 32))`, ['count-mismatch 2']],
+    [
+      '## A\nCh 12 (18, 24).\nRow 1: Sc in each ch.\nRow 2: *Sc in next 2 sts, inc; rep from * 4 (6, 9) times. (16 (24, 32))',
+      ['repeat-does-not-come-out 2'],
+    ],
     // A foundation short of what its rows ask for.
     [
       '## A\nCh 12 (18, 23).\nRow 1: Sc in each ch. (12 (18, 24))\nRow 2: Sc in next 12 (18, 24) sts.',
