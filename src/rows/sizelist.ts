@@ -126,6 +126,8 @@ function isSurelySizes(found: Found, words: readonly Word[]): boolean {
   if (found.bracketed) return true
   if (found.entries.length > 2) return true
   if (isChain(words[found.first - 1])) return true
+  // `dec x 6 (6)`: how often, and the count of the row.
+  if (/^[x×*]$/.test(words[found.first - 1]?.text ?? '')) return false
   // `sc in last 3 (18)`: the bracket is the count of the row.
   const after = words[found.end]
   return after !== undefined && after.text !== '.'

@@ -147,6 +147,8 @@ function without(words: readonly Word[], from: number, to: number, found: readon
 }
 
 const trailing = /^(?:\*{1,2}|\.|_)$/
+/** `(6) Fasten off.`: words that begin another sentence, so that the bracket before them ended one. */
+const nextSentence = /^(?:fasten|finish|break|cut|weave|stuff|change|place|mark|now|cont|continue|do|turn|join)$/
 
 function lastIndex(words: readonly Word[]): number {
   let last = words.length - 1
@@ -169,7 +171,9 @@ function bracketed(words: readonly Word[], vocabulary: Vocabulary): WithoutState
   for (const [open, close] of closing.slice(0, 200)) {
     const atEnd = close === last
     const before = words[open - 1]?.text ?? ''
-    if (!(atEnd || trailing.test(before) || /^=>?$/.test(before)) || close > outer || isFronted(words, open)) continue
+    const ends =
+      atEnd || trailing.test(before) || /^=>?$/.test(before) || nextSentence.test(words[close + 1]?.text ?? '')
+    if (!ends || close > outer || isFronted(words, open)) continue
     outer = open
     const after = words[close + 1]
     if (after?.kind === 'number' || /^(?:in|into|x|times|twice|around|across)$/.test(after?.text ?? '')) continue

@@ -185,3 +185,8 @@ describe('size lists typed by hand', () => {
     expect(row(draft, 'Row 1').total).toEqual([10, 12])
   })
 })
+
+it('a count after how often is no list of sizes, though words follow', () => {
+  const draft = work('## Ball\nRnd 1: 12 sc in magic ring (12)\nRnd 2: Dec x 6 (6)\nFasten off.')
+  expect([draft.codes, draft.ledger.rows.at(-1)?.agrees]).toEqual([[], true])
+})
