@@ -2,11 +2,11 @@ import type { Kinds, Row } from './fabric.ts'
 import { stitchNumber, turned } from './fabric.ts'
 import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
-import type { Step, StepOf, Target } from './step.ts'
+import type { Step, StepOf } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
-import { countMeant, countMeantIn } from './work/place.ts'
+import { countMeant } from './work/place.ts'
 import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
 import { add, createTally } from './work/tally.ts'
 import { run } from './work.ts'
@@ -41,7 +41,6 @@ export interface Worked {
     readonly at: Step['at']
     readonly done: number
     readonly uses: number
-    readonly there: number
   } | null
   readonly chosen: Work['chosen']
   /** What is left of the row below, to come back to; null when nothing is. */
@@ -135,12 +134,6 @@ function fabricAfter(work: Work, job: Job, pending: Fabric['pending']): Fabric {
   return { row, joined, turns: row.circular ? work.turnSaid === true : work.turnSaid !== false, pending }
 }
 
-const stitchesOnly: Target = [{ kind: 'stitch', said: true }]
-
-function stitchesOf(work: Work, row: Row | null): number {
-  return row === null ? 0 : countMeantIn(work, row, stitchesOnly, 0, row.places.length)
-}
-
 function restOf(work: Work): Worked['rest'] {
   if (work.below === null || !(work.leaveSaid || work.resumed !== null)) return null
   return { resumed: work.resumed, resting: { row: work.below, cursor: work.cursor } }
@@ -168,7 +161,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     turningStitches: work.turningStitches,
     left,
     leftSaid: work.leaveSaid,
-    endless: work.endless === null ? null : { ...work.endless, there: stitchesOf(work, below) },
+    endless: work.endless,
     chosen: work.chosen,
     rest: restOf(work),
   }

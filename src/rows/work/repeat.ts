@@ -35,17 +35,9 @@ function hasPlace(work: Work, target: Target, end: number): boolean {
 }
 
 /** A stop inside a repetition is told as the repetition not coming out. */
-function doesNotComeOut(
-  loop: Loop,
-  inner: Stop,
-  done: number,
-  asked: number | null,
-  rest: number,
-  uses: number,
-  there: number,
-): Stop {
+function doesNotComeOut(loop: Loop, inner: Stop, done: number, asked: number | null, rest: number, uses: number): Stop {
   if (inner.why !== 'too few' && inner.why !== 'no such place') return inner
-  return { why: 'repeat', at: loop.at, done, asked, left: rest, uses, there }
+  return { why: 'repeat', at: loop.at, done, asked, left: rest, uses }
 }
 
 /** The last pass: cut at the stop mark, or with other words in place of its last step. */
@@ -72,7 +64,7 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
     if (done === 0) return stop
     const rest = stitchesFrom(work, from, work.end)
     const uses = stitchesFrom(work, start, first)
-    return doesNotComeOut(loop, stop, done, times, rest, uses, stitchesFrom(work, start, work.end))
+    return doesNotComeOut(loop, stop, done, times, rest, uses)
   }
   return null
 }
@@ -180,7 +172,7 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
     if (stop !== null) {
       const uses = done === 0 ? 0 : stitchesFrom(work, start, first)
       const rest = stitchesFrom(work, from, end)
-      return doesNotComeOut(loop, stop, done, null, rest, uses, stitchesFrom(work, start, end))
+      return doesNotComeOut(loop, stop, done, null, rest, uses)
     }
     if (work.cursor === from && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
     done += copyPasses(work, loop.body, before, mostSteps)

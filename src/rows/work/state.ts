@@ -19,7 +19,6 @@ export type Stop =
       readonly left: number
       /** Stitches that one repeat uses; 0 when unknown. */
       readonly uses: number
-      readonly there: number
     }
   | { readonly why: 'goes nowhere'; readonly at: Span }
   /** Words that only the rows before could give a meaning to. */

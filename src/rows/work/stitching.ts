@@ -179,7 +179,6 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
   }
   if (step.where.kind === 'fromHook') return { why: 'no such place', at: step.at, wanted: 'stitches to work together' }
   let taken = 0
-  const before = work.cursor
   const stop = goTo(work, step.where, step.at, (places) => {
     taken = places
     return makeTogether(work, step, legs > 0 ? Math.floor(places / legs) : 0)
@@ -193,7 +192,6 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
     asked: null,
     left: taken % legs,
     uses: legs,
-    there: work.end - before,
   }
 }
 
