@@ -98,11 +98,22 @@ function chained(words: readonly Word[], first: number, separator: string): Foun
   return entries.length > 1 ? { first, end: at + 1, entries, bracketed: false } : null
 }
 
+/**
+ * `(sc, inc) x 6 (18)` in a draft of two sizes: how often, and the count of the row. Two sizes repeat about as
+ * often as each other; a count is the same as the number of repeats or at least twice as much.
+ */
+function isTimesAndCount(words: readonly Word[], { first, end, entries }: Found): boolean {
+  const times = entries.length === 2 && /^[x×*]$/.test(words[first - 1]?.text ?? '')
+  const often = valueIn(entries[0]) ?? 0
+  const count = valueIn(entries[1]) ?? 0
+  return times && standsAlone(words, first, end) && (count === often || count >= 2 * often)
+}
+
 function listAt(words: readonly Word[], at: number, sizes: number): Found | null {
   const word = words[at]
   if (isNumber(word)) {
     const grouped = afterNumber(words, at, sizes)
-    if (grouped !== null) return grouped
+    if (grouped !== null) return isTimesAndCount(words, grouped) ? null : grouped
     const slashed = chained(words, at, '/')
     if (slashed?.entries.length === sizes) return slashed
     const dashed = chained(words, at, '-')

@@ -190,3 +190,12 @@ it('a count after how often is no list of sizes, though words follow', () => {
   const draft = work('## Ball\nRnd 1: 12 sc in magic ring (12)\nRnd 2: Dec x 6 (6)\nFasten off.')
   expect([draft.codes, draft.ledger.rows.at(-1)?.agrees]).toEqual([[], true])
 })
+
+it.each([
+  ['Rnd 2: (Sc, inc) x 6 (18)', [18, 18]],
+  ['Rnd 2: (2 sc, 2 inc) x 3 (2). Fasten off.', null],
+])('in a draft of two sizes, %s', (text, expected) => {
+  const draft = work(`## Ball\nRnd 1: 12 (8) sc in magic ring.\n${text}`, { sizes: ['S', 'M'] })
+  const [stated] = Object.values(draft.ledger.rows.at(-1)?.stated ?? {})
+  expect(stated ?? null).toEqual(expected)
+})
