@@ -20,7 +20,7 @@ import type { RowJob } from './readings.ts'
 import { bestReading } from './readings.ts'
 import type { Names, Reporting } from './report.ts'
 import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
-import { sideAfter, sideOf } from './sides.ts'
+import { followSides } from './side-check.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Asked } from './troubles.ts'
@@ -149,25 +149,6 @@ function remember(
   })
 }
 
-/** Keeps count of the side that faces, by the turns that are worked, and compares it with a label that says it. */
-function followSides(book: Book, piece: Piece, { row, entry, worked }: EntryWork, opens: boolean): void {
-  const said = opens ? (row.label?.side ?? null) : null
-  const wrong: number[] = []
-  worked.forEach((result, size) => {
-    const steps = entry.steps[size] ?? null
-    const fabric = piece.fabrics[size]
-    if (result === null || result.stop !== null || steps === null || fabric === undefined) return
-    const side = sideOf(row, steps, fabric, piece.sides[size] ?? null)
-    if (said !== null && side !== null && side !== said) wrong.push(size)
-    piece.sides[size] = sideAfter(steps, result, said ?? side)
-  })
-  if (said === null || wrong.length === 0 || row.label === null) return
-  const details = { row: rowName(labelFor(row, entry.number)), said, worked: said === 'RS' ? 'WS' : 'RS' } as const
-  book.found.push(
-    diagnose('side-out-of-step', row.label.at, details, { sizes: wrong.length === worked.length ? [] : wrong }),
-  )
-}
-
 function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]): void {
   const sizes = book.settings.sizes.length
   const lasts = Array.from({ length: sizes }, (_, size) =>
@@ -181,7 +162,8 @@ function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]
     book.found.push(...found)
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     learn(book, work)
-    followSides(book, piece, work, index === 0)
+    const side = followSides(piece, work, index === 0)
+    if (side !== null) book.found.push(side)
     remember(book, piece, asked, work, ought)
     goOn(piece, entry, work.worked)
   }

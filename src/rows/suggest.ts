@@ -9,6 +9,8 @@ import type { Step, StepOf, Times } from './step.ts'
 /** Rows worked to find a number that fits, for one finding and size: a bound, far above what a slip of the pen needs. */
 const farthest = 60
 const nearest = 6
+/** Repeats of one row that are tried. */
+const mostRepeats = 8
 
 type Counted = Exclude<Times, { readonly kind: 'until' }>
 type CountedRepeat = StepOf<'repeat'> & { readonly times: Counted }
@@ -64,7 +66,7 @@ function inWords(repeat: CountedRepeat, count: readonly (number | null)[], names
 }
 
 function repeatsOf(job: RowJob, size: number): readonly CountedRepeat[] {
-  return (job.steps[size] ?? []).filter(isCounted)
+  return (job.steps[size] ?? []).filter(isCounted).slice(0, mostRepeats)
 }
 
 /** `Write 9 (11, 13) more times`: for the sizes that are wrong what fits, for the others what is written. */
