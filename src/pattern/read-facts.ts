@@ -1,4 +1,4 @@
-import { type Document, isMap, isNode, isPair, isScalar, parseDocument } from 'yaml'
+import { type Document, isMap, isNode, isPair, isScalar, parseDocument, type YAMLParseError } from 'yaml'
 import type { Diagnostic, Outcome, Source, Span } from '../diagnostic/index.ts'
 import { diagnose, nearestTo, shift } from '../diagnostic/index.ts'
 import { checkFacts, type Facts, type FactsIssue, knownKeys } from './facts.ts'
@@ -13,13 +13,11 @@ export interface LocatedFacts {
 
 /** Reads and checks the front matter; null, with findings, when the facts can't be used. */
 export function readFacts(source: Source, { yaml }: FrontMatter): Outcome<LocatedFacts | null> {
-  const document = parseDocument(source.text.slice(yaml.start, yaml.end), { prettyErrors: false, logLevel: 'silent' })
-  const broken = document.errors.map((error) =>
-    diagnose('front-matter-unreadable', shift({ start: error.pos[0], end: error.pos[1] }, yaml.start), {
-      problem: inWords(error.code, error.message),
-    }),
-  )
-  if (broken.length > 0) return { value: null, diagnostics: broken }
+  const text = source.text.slice(yaml.start, yaml.end)
+  const document = parseDocument(text, { prettyErrors: false, logLevel: 'silent' })
+  const [broken] = document.errors
+  // What YAML says after its first complaint is mostly about the same slip.
+  if (broken !== undefined) return { value: null, diagnostics: [unreadable(broken, text, yaml)] }
   const { facts, issues } = checkFacts(plain(document))
   if (facts === null) return { value: null, diagnostics: issues.flatMap((issue) => explain(issue, document, yaml)) }
   const repeated = facts.sizes.find((size, index) => facts.sizes.indexOf(size) !== index)
@@ -28,6 +26,20 @@ export function readFacts(source: Source, { yaml }: FrontMatter): Outcome<Locate
     return { value: null, diagnostics: [diagnose('size-listed-twice', locate('sizes'), { size: repeated })] }
   }
   return { value: { facts, locate }, diagnostics: [] }
+}
+
+function unreadable({ code, message, pos }: YAMLParseError, text: string, block: Span): Diagnostic {
+  const closer = /end with a ([\]}])/.exec(message)?.[1]
+  if (closer === undefined) {
+    return diagnose('front-matter-unreadable', shift({ start: pos[0], end: pos[1] }, block.start), {
+      problem: inWords(code, message),
+    })
+  }
+  // YAML notices on the next line that a list was never closed; the designer looks for where it opens.
+  const opener = closer === ']' ? '[' : '{'
+  const start = Math.max(text.lastIndexOf(opener, pos[0]), 0)
+  const problem = `the “${opener}” is never closed with “${closer}”`
+  return diagnose('front-matter-unreadable', shift({ start, end: start + 1 }, block.start), { problem })
 }
 
 /** Aliases could make a small file huge; drafts have no need of them. */
@@ -98,7 +110,7 @@ const kinds: Readonly<Record<string, string>> = {
 
 function expectation(issue: FactsIssue): string {
   if (issue.code === 'invalid_type') return `needs ${kinds[issue.expected] ?? issue.expected}`
-  if (issue.code === 'invalid_value') return `is one of ${issue.values.map(String).join(', ')}`
+  if (issue.code === 'invalid_value') return `must be one of ${issue.values.map(String).join(', ')}`
   if (issue.code === 'invalid_union') return 'needs text or a number'
   return issue.message
 }

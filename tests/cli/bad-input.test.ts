@@ -26,7 +26,7 @@ describe('a slip is found at its place', () => {
   it.each([
     ['no front matter', '# Mat\n', ['1:1 front-matter-missing']],
     ['front matter never closed', `---\n${facts}\n\n# Mat\n`, ['1:1 front-matter-unclosed']],
-    ['YAML that does not parse', draft('', 'title: [Mat\nsizes: [S]'), ['3:1 front-matter-unreadable']],
+    ['YAML that does not parse', draft('', 'title: [Mat\nsizes: [S]'), ['2:8 front-matter-unreadable']],
     ['a misspelt key', draft('', `${facts}\nedtion: "1"`), ['5:1 key-unknown']],
     ['a size list of the wrong length', draft(grading('a = [1, 2] cm')), ['8:5 list-length']],
     ['an unknown unit', draft(grading('a = 5 cms')), ['8:7 unknown-unit']],

@@ -67,7 +67,7 @@ describe('facts that are refused, with place and way out', () => {
     [
       'an unknown skill',
       'title: A\nsizes: [S]\nskill: hard',
-      ['4:8 fact-wrong “skill” is one of basic, easy, intermediate, complex.'],
+      ['4:8 fact-wrong “skill” must be one of basic, easy, intermediate, complex.'],
     ],
     [
       'a date that is none',
@@ -75,7 +75,13 @@ describe('facts that are refused, with place and way out', () => {
       ['4:12 fact-wrong “published” needs a date such as 2026-03-14.'],
     ],
     ['a key twice', 'title: A\ntitle: B\nsizes: [S]', ['3:1 front-matter-unreadable']],
-    ['a bracket never closed', 'title: A\nsizes: [S', ['front-matter-unreadable']],
+    [
+      'a bracket never closed',
+      'title: A\nsizes: [S',
+      ['3:8 front-matter-unreadable The front matter can’t be read here: the “[” is never closed'],
+    ],
+    ['the same with lines that follow', 'title: A\nsizes: [S, M\nterms: us', ['3:8 front-matter-unreadable']],
+    ['a quote never closed', 'title: "A\nsizes: [S]', ['front-matter-unreadable']],
     ['nothing in it', '', ['2:1 fact-wrong “front matter” needs a group of keys.']],
   ])('%s', (_, yaml, expected) => {
     const { facts, found } = read(yaml)
