@@ -2,7 +2,7 @@ import type { Root } from 'mdast'
 import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
-import { findRow, workRows } from '../rows/index.ts'
+import { findRow, lastOf, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
@@ -77,12 +77,12 @@ function numberedValues(): Printing['value'] {
   }
 }
 
-/** The row that a placeholder stands in: of a range, the last row, whose count a range states. */
+/** The row that a placeholder stands in: of a range, the last row of each size, whose count a range states. */
 function rowAround(draft: Draft, ledger: Ledger): (placeholder: Placeholder) => LedgerRow | null {
   return (placeholder) => {
     const { start, end } = spanOf(draft, placeholder)
     const written = ledger.written.find((row) => row.at.start <= start && end <= row.at.end)
-    return written === undefined ? null : (ledger.rows[written.entries[1] - 1] ?? null)
+    return written === undefined ? null : lastOf(ledger, written)
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Ledger, LedgerRow } from './ledger.ts'
+import type { Ledger, LedgerRow, WrittenRow } from './ledger.ts'
 
 const rowWords: Readonly<Record<string, string>> = {
   rows: 'row',
@@ -37,6 +37,15 @@ function merged(first: LedgerRow, second: LedgerRow): LedgerRow {
     counts,
     left: second.left.map((left, size) => (later(size) ? left : (first.left[size] ?? 0))),
   }
+}
+
+/**
+ * What a written row comes to at its end: of a range the last row of each size, which may be another row for another
+ * size. Null for a row that has no entry.
+ */
+export function lastOf(ledger: Ledger, { entries: [first, end] }: WrittenRow): LedgerRow | null {
+  const rows = ledger.rows.slice(first, end)
+  return rows.length === 0 ? null : rows.reduce(merged)
 }
 
 /**

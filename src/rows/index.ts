@@ -1,4 +1,4 @@
-export { findRow } from './find.ts'
+export { findRow, lastOf } from './find.ts'
 export type { Ledger, LedgerRow, RowStatus, UsedTerm, WrittenRow } from './ledger.ts'
 export { madeBy } from './made.ts'
 export { workRows } from './work-rows.ts'

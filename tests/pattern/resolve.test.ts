@@ -103,6 +103,22 @@ Row 2: Ch 1, *sc in next st, ch 1, sk next st; rep from * across, turn.`
     expect(text(row?.stated ?? [], 1)).toBe('(14 sc)')
   })
 
+  it('state what a range makes at its end, which sizes reach at different rows', () => {
+    const { pattern, codes } = resolve(`## Mat
+
+Foundation: Ch {{[11, 13, 15]}}.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn.
+Rows 2–{{[4, 6, 8]}}: Ch 1, 2 sc in first st, sc in each st across, turn. ({{total}} sc)
+Row {{[5, 7, 9]}}: Ch 1, sc in each st across, turn. ({{count(sc)}} sc)`)
+    expect(codes).toEqual([])
+    expect(rows(pattern.body).map(({ stated }) => text(stated))).toEqual([
+      '',
+      '',
+      '(13 (17, 21) sc)',
+      '(13 (17, 21) sc)',
+    ])
+  })
+
   it('work a passage for the sizes that it is for', () => {
     const { pattern, codes } = resolve(`${mat}
 

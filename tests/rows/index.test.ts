@@ -2,5 +2,5 @@ import { expect, it } from 'vitest'
 import * as rows from '../../src/rows/index.ts'
 
 it('the module opens these functions and no others', () => {
-  expect(Object.keys(rows).sort()).toEqual(['findRow', 'madeBy', 'workRows'])
+  expect(Object.keys(rows).sort()).toEqual(['findRow', 'lastOf', 'madeBy', 'workRows'])
 })
