@@ -82,8 +82,16 @@ function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, for
     steps: show(row.steps),
     stated: show(row.stated),
     entries: row.entries,
+    times: mostRows(row, ledger),
     only: forSome ? null : sizesThatWork(row, ledger),
   }
+}
+
+/** Sizes may number a row differently, so that it has more entries than any reader works rows. */
+function mostRows({ entries: [first, end] }: WrittenRow, { rows }: Ledger): number {
+  const entries = rows.slice(first, end)
+  const bySize = (entries[0]?.total ?? []).map((_, size) => entries.filter(({ total }) => total[size] !== null).length)
+  return Math.max(1, ...bySize)
 }
 
 /** Sizes for which a row stands, where it does not stand for all: `Sizes S and M only`, or a range that is empty for some. */

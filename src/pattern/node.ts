@@ -56,6 +56,8 @@ export interface RowBlock {
   readonly stated: readonly Inline[]
   /** Its entries in `Pattern.rows`: the first and the one after the last. */
   readonly entries: readonly [first: number, end: number]
+  /** How many rows it stands for, for the size that works most of them: 1 unless it is a range. */
+  readonly times: number
   /** Sizes that work it, as positions; null for all. */
   readonly only: readonly number[] | null
 }

@@ -11,6 +11,7 @@ const row = (id: string, rest: Partial<RowBlock> = {}): RowBlock => ({
   steps: [text('Ch 1, sc around.')],
   stated: [text('(60 sc)')],
   entries: [1, 2],
+  times: 1,
   only: null,
   ...rest,
 })

@@ -59,6 +59,7 @@ export function row(label: string | Inline[], { steps, stated = [], rows = 1, on
     steps: inlines(...steps),
     stated: inlines(...stated),
     entries: [0, rows],
+    times: rows,
     only: only ?? null,
   }
 }

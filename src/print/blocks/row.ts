@@ -31,7 +31,7 @@ export function setRow(block: RowBlock, composer: Composer): Strips {
   const addLabel = setLabel(block, composer, hanging)
   const body = { tag: tag('LBody', item), x: text, width: end - text, leading: leading.text }
   const steps = bodyStrips(block, composer, body)
-  const count = block.entries[1] - block.entries[0]
+  const count = block.times
   const strips =
     count > 1 && count <= mostBoxes
       ? addLabel([...steps, ...tickBoxes(count, text, body.width)])
