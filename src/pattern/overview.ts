@@ -46,9 +46,16 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
 }
 
 function measureLine(label: string, segments: readonly Segment[], { draft, value }: OverviewParts): MeasureLine {
-  // Alone in a cell, the second system stands in round brackets, as it does for one size.
-  const cells = cellsOf(segments, draft.facts.facts.sizes.length).map((cell) => cell.replace(/\[(.*)\]/, '($1)'))
+  const cells = cellsOf(segments, draft.facts.facts.sizes.length).map(inCell)
   return { label, value: value(segments), cells }
+}
+
+/**
+ * Alone in a cell, the second system stands in round brackets, as it does for one size, and a number keeps to its
+ * unit where a narrow column breaks the line.
+ */
+function inCell(text: string): string {
+  return text.replace(/\[(.*)\]/, '($1)').replace(/ (mm|cm|m|in|yd|g|kg|oz|lb)\b/g, '\u00a0$1')
 }
 
 function fitsLines(parts: OverviewParts): MeasureLine[] {

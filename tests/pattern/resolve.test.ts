@@ -137,7 +137,7 @@ describe('the overview', () => {
       'hooks: [5 mm]\nfinished: {Width: w}\nyarn: [{category: 4, fibre: wool, skein: {weight: 100 g, length: 200 m}}]\n',
     )
     expect(pattern.finished.map(({ label, cells }) => [label, ...cells])).toEqual([
-      ['Width', '20 cm (7¾ in)', '30 cm (11¾ in)', '40 cm (15¾ in)'],
+      ['Width', '20\u00a0cm (7¾\u00a0in)', '30\u00a0cm (11¾\u00a0in)', '40\u00a0cm (15¾\u00a0in)'],
     ])
     expect(pattern.gauge).toEqual([
       { name: null, text: '12 stitches and 10 rows = 10 cm (4 in) with a 5 mm (US H-8) hook' },
@@ -151,7 +151,7 @@ describe('the overview', () => {
   it('says which body each size fits', () => {
     const { pattern } = resolve('', 'fits: {table: head, sizes: [Child, Woman, Man]}\n')
     expect(pattern.fits.map(({ label, cells }) => [label, ...cells])).toEqual([
-      ['To fit head circumference', '45.5 cm (18 in)', '51 cm (20 in)', '56 cm (22 in)'],
+      ['To fit head circumference', '45.5\u00a0cm (18\u00a0in)', '51\u00a0cm (20\u00a0in)', '56\u00a0cm (22\u00a0in)'],
     ])
   })
 
