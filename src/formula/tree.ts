@@ -108,8 +108,6 @@ export type Expression =
   | IsNode
   | TrendNode
 
-export type ExpressionOf<K extends Expression['kind']> = Extract<Expression, { readonly kind: K }>
-
 /** A line of a grading block. */
 export type Statement =
   /** `name = formula`; `formula` is null when it could not be read, which has been reported. */

@@ -23,8 +23,8 @@ const unsettled: readonly Segment[] = [always('??')]
 /** The placeholders of a draft: asked first by the row reader, for numbers, then by the faces, for text. */
 export interface Answers {
   readonly holeOf: (placeholder: Placeholder) => HoleContent
-  /** The printed value; rows must have been worked. `here` is the row that the placeholder stands in. */
-  readonly print: (placeholder: Placeholder, rows: RowLookup, here: LedgerRow | null) => readonly Segment[]
+  /** The printed value; rows must have been worked. `here` finds the row that the placeholder stands in. */
+  readonly print: (placeholder: Placeholder, rows: RowLookup, here: () => LedgerRow | null) => readonly Segment[]
 }
 
 interface Asked {

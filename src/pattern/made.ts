@@ -8,11 +8,11 @@ import type { LedgerRow } from '../rows/ledger.ts'
 export type RowLookup = (piece: string | null, label: string) => LedgerRow | null
 
 /** The environment with the worked rows in it: `total` and `count(…)` are answered from the ledger. */
-export function madeEnvironment(environment: Environment, rows: RowLookup, here: LedgerRow | null): Environment {
+export function madeEnvironment(environment: Environment, rows: RowLookup, here: () => LedgerRow | null): Environment {
   return {
     ...environment,
     made: ({ what, piece, row: label }) => {
-      const row = label === null ? here : rows(piece, label)
+      const row = label === null ? here() : rows(piece, label)
       if (row === null) return null
       const made = madeBy(row)
       return asFractions(what === 'total' ? made.total : made.count(what))

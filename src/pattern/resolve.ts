@@ -61,7 +61,7 @@ function assemble(draft: Draft, findings: Diagnostic[]): Pattern {
   const printing: Printing = {
     draft,
     value,
-    printed: (placeholder) => answers.print(placeholder, rows, here(placeholder)),
+    printed: (placeholder) => answers.print(placeholder, rows, () => here(placeholder)),
   }
   const facts = overview({ draft, graded, ledger, value, findings })
   const body = buildBlocks(ledger, printing)

@@ -51,7 +51,7 @@ function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
 }
 
 /** A row of which nothing has been worked. */
-export function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow {
+function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow {
   return {
     piece: row.piece,
     label,
@@ -109,7 +109,7 @@ function statusOf(
   return { status: 'worked', reason: null }
 }
 
-export const afterBroken = 'A row before it could not be worked.'
+const afterBroken = 'A row before it could not be worked.'
 export const afterTrouble = 'A row before it does not come out.'
 
 /** The ledger row of what has been worked. `broken` are the sizes that could not go on. */

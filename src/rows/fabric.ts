@@ -91,11 +91,6 @@ export function specialNumber(kinds: Kinds, special: Special): number {
   return number
 }
 
-export function kindAt(kinds: Kinds, row: Row, at: number): PlaceKind | undefined {
-  const number = row.places[at]
-  return number === undefined ? undefined : kinds.list[number]
-}
-
 export function chainRow(kinds: Kinds, chains: number): Row {
   const chain = kindNumber(kinds, { what: 'chain' })
   return {

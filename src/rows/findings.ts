@@ -59,7 +59,7 @@ function placesBelow(size: number, { job, dictionary }: Wording): string {
 }
 
 /** The finding for a row that can't be worked; `words` gives what stands at a place. */
-export function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
+function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
   const { at } = stop
   const { words } = wording
   const extra = { sizes }
@@ -181,7 +181,7 @@ function printSide(mismatches: readonly Mismatch[], side: 'stated' | 'worked', n
 }
 
 /** `S`, `S and L`, `S, M and L`; empty where all sizes are meant, or there is only one. */
-export function sizesNamed(sizes: readonly number[], names: readonly string[]): string {
+function sizesNamed(sizes: readonly number[], names: readonly string[]): string {
   if (names.length < 2 || sizes.length === names.length) return ''
   const texts = sizes.map((size) => names[size] ?? '')
   return texts.length < 2 ? texts.join() : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`

@@ -32,7 +32,7 @@ export interface Piece {
   readonly troubles: (Trouble | null)[]
 }
 
-export function newPiece(name: string, sizes: number): Piece {
+function newPiece(name: string, sizes: number): Piece {
   return {
     name,
     fabrics: new Array<Fabric>(sizes).fill(nothing),

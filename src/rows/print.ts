@@ -1,6 +1,6 @@
 import type { PlaceKind } from './fabric.ts'
 import type { Dictionary } from './terms/dictionary.ts'
-import { nameStitch, printStitch } from './terms/dictionary.ts'
+import { printStitch } from './terms/dictionary.ts'
 import type { BaseStitch, Stitch, StitchStyle } from './terms/stitch.ts'
 
 const stylesByName: Readonly<Record<string, StitchStyle>> = {
@@ -16,7 +16,7 @@ function baseOf(name: string, dictionary: Dictionary): BaseStitch | null {
 }
 
 /** The stitch that a tally key stands for; null for spaces, specials and the like. */
-export function stitchOfKey(key: string, dictionary: Dictionary): Stitch | null {
+function stitchOfKey(key: string, dictionary: Dictionary): Stitch | null {
   const [first = '', second] = key.split(':')
   const style = second === undefined ? 'plain' : stylesByName[first]
   const base = baseOf(second ?? first, dictionary)
@@ -30,12 +30,6 @@ export function printTally(key: string, dictionary: Dictionary): string {
   if (key === 'chain') return 'ch'
   const [first = '', ...rest] = key.split(':')
   return first === 'space' ? `ch-${rest.join(':')} sp` : rest.join(':')
-}
-
-/** The full name of a stitch by its tally key; null when it has none of its own. */
-export function nameTally(key: string, dictionary: Dictionary): string | null {
-  const stitch = stitchOfKey(key, dictionary)
-  return stitch === null ? null : nameStitch(dictionary, stitch)
 }
 
 /** A place of a row by the name of what it is: `dc`, `ch-2 sp`, `shell`; null for what no phrase names. */

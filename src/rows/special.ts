@@ -52,7 +52,7 @@ function spellings(special: Pick<Special, 'name' | 'also'>): readonly string[] {
   return names.flatMap((name) => [name, name.endsWith('ch') ? `${name}es` : `${name}s`])
 }
 
-export function enterSpecial(specials: Map<string, Special>, special: Special): void {
+function enterSpecial(specials: Map<string, Special>, special: Special): void {
   for (const spelling of spellings(special)) specials.set(spelling, special)
 }
 

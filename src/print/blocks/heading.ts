@@ -24,9 +24,6 @@ const looks: Readonly<Record<number, Look>> = {
 }
 const deeper: Look = { role: 'H5', style: { ...styles.text, face: 'textBoldItalic' }, leading: 15.5, gap: 12 }
 
-/** Space between a heading and what it stands over. */
-export const belowHeading = 5
-
 /** A heading never stands alone at the foot of a page; one of the second level opens a piece. */
 export function setHeading(block: BlockOf<'heading'>, composer: Composer): Strips {
   const { frame, parent, level, sizes } = composer

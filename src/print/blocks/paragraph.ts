@@ -10,7 +10,7 @@ import { leading, styles } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
 
-export const paragraphGap = 7
+const paragraphGap = 7
 
 /** Prose in the text column; a picture among the words stands between lines. */
 export function setParagraph(block: BlockOf<'paragraph'>, composer: Composer): Strips {

@@ -19,7 +19,7 @@ const byHeight: readonly BaseStitch[] = [
 ]
 
 /** The stitch an opening chain stands for: the row's own where it is tall enough, else the one of that height. */
-export function standsFor(chains: number, rowStitch: Stitch | null): Stitch {
+function standsFor(chains: number, rowStitch: Stitch | null): Stitch {
   const height = rowStitch === null ? 0 : heightInChains[rowStitch.base]
   if (rowStitch !== null && height >= 2 && (height === chains || (height < chains && chains > 3))) {
     return plain(rowStitch.base)

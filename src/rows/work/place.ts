@@ -78,7 +78,7 @@ function corners(work: Work, row: Row): ReadonlySet<number> {
 }
 
 /** The end of the group that the place belongs to; a place without one is its own. */
-export function groupEnd(row: Row, at: number): number {
+function groupEnd(row: Row, at: number): number {
   const group = row.groups[at] ?? -1
   let end = at + 1
   while (group >= 0 && end < row.groups.length && row.groups[end] === group) end += 1
@@ -221,7 +221,7 @@ export function countMeant(work: Work, target: Target, from: number, to: number)
   return work.below === null ? 0 : countMeantIn(work, work.below, target, from, to)
 }
 
-export function countMeantIn(work: Work, row: Row, target: Target, from: number, to: number): number {
+function countMeantIn(work: Work, row: Row, target: Target, from: number, to: number): number {
   const acceptance = acceptanceOf(work.kinds, target)
   const byChain = !acceptance.simple && target.some((accept) => accept.kind === 'chain')
   let count = 0

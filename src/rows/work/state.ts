@@ -1,6 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Kinds, Row } from '../fabric.ts'
-import type { Counting, Step, Target } from '../step.ts'
+import type { Counting, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import type { Freedom } from './place.ts'
 import type { Tally } from './tally.ts'
@@ -114,8 +114,6 @@ export interface Work {
   /** Openings whose counting was chosen here. */
   readonly chosen: Map<number, Counting>
 }
-
-export type StepWorker<S extends Step> = (work: Work, step: S) => Stop | null
 
 /** Pushes places of one kind, by its number; null, or the stop when the row grows past all bounds. */
 export function push(work: Work, kind: number, count: number, group: number, at: Span): Stop | null {

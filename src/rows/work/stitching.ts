@@ -34,7 +34,7 @@ function workPicot(work: Work): Stop | null {
 }
 
 /** The chains before the hook: skipped ones are passed, and may count. */
-export function toChainFromHook(
+function toChainFromHook(
   work: Work,
   where: Where & { kind: 'fromHook' },
   parts: readonly Part[],

@@ -12,7 +12,7 @@ import { mostStitches } from './state.ts'
 export type InPlaces = (places: number) => Stop | null
 
 /** Words for the places a phrase asks for, for a finding. */
-export function wantedWords(target: Target): string {
+function wantedWords(target: Target): string {
   const [first] = target
   if (first === undefined) return 'stitches'
   switch (first.kind) {
@@ -42,7 +42,7 @@ function countWords(count: number, of: Target): string {
 }
 
 /** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
-export function freedomOf(work: Work): Freedom {
+function freedomOf(work: Work): Freedom {
   if (work.freedom !== null) return work.freedom
   const chosen = work.choose('nouns', 3)
   work.freedom = chosen === 1 ? 1 : chosen === 2 ? 2 : 0
