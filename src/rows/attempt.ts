@@ -1,5 +1,6 @@
 import type { Kinds, Row } from './fabric.ts'
-import { stitchNumber, turned } from './fabric.ts'
+import { refsOf, stitchNumber, turned } from './fabric.ts'
+import type { Past, PlaceRef, Trace } from './past.ts'
 import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
 import type { Step, StepOf } from './step.ts'
@@ -20,9 +21,16 @@ export interface Fabric {
   readonly turns: boolean
   /** `ch 3, turn` at the end of a row belongs to the next. */
   readonly pending: StepOf<'chain'> | null
+  /** The rows so far. */
+  readonly past: Past | null
+  /** The order of the next row in the fabric of the pattern. */
+  readonly order: number
 }
 
-export const nothing: Fabric = { row: null, joined: false, turns: false, pending: null }
+/** Before the first row of a piece. */
+export function bareFabric(order: number): Fabric {
+  return { row: null, joined: false, turns: false, pending: null, past: null, order }
+}
 
 /** A row that has been worked for one size, as far as it went. */
 export interface Worked {
@@ -56,9 +64,11 @@ export interface Job {
   readonly fabric: Fabric
   readonly rules: OpeningRules
   readonly resting: ReadonlyMap<number, Resting>
+  /** The number of the row, null where its label has none. */
+  readonly number: number | null
 }
 
-function begin(job: Job, choose: Choose, words: RowWords): Work {
+function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work {
   const { fabric } = job
   const row = fabric.row === null ? null : fabric.turns ? turned(fabric.row, fabric.joined) : fabric.row
   return {
@@ -79,11 +89,17 @@ function begin(job: Job, choose: Choose, words: RowWords): Work {
     passed: 0,
     joinedBelow: fabric.joined,
     opening: null,
-    made: { places: [], groups: [], names: [] },
+    past: fabric.past,
+    order: fabric.order,
+    traces,
+    into: [],
+    loop: 0,
+    made: { places: [], groups: [], names: [], bases: [], again: [], loops: [] },
     tally: createTally(),
     inside: createTally(),
     stitches: 0,
     slips: 0,
+    slippedInto: [],
     turningStitches: 0,
     unsaid: 0,
     leaveSaid: false,
@@ -107,7 +123,10 @@ function settleSlips(work: Work): void {
   add(work.tally, stitchKey(slipStitch), work.slips)
   if (work.stitches > 0 || work.tally.counts.size > 1) return
   const number = stitchNumber(work.kinds, slipStitch)
-  for (let made = 0; made < work.slips; made += 1) work.made.places.push(number)
+  for (let made = 0; made < work.slips; made += 1) {
+    work.made.places.push(number)
+    work.made.bases.push(work.slippedInto[made] ?? -1)
+  }
   work.stitches = work.slips
 }
 
@@ -121,17 +140,46 @@ function leftOver(work: Work): number {
 }
 
 function madeRow(work: Work, style: Job['style']): Row | null {
-  const { made, below } = work
-  if (made.places.length === 0) return below?.foundation === true ? below : null
+  const { places, groups, names } = work.made
+  const { below } = work
+  if (places.length === 0) return below?.foundation === true ? below : null
+  const { order } = work
+  const refs = (): readonly PlaceRef[] => refsOf(order, places.length)
   const circular = work.joined || style === 'round' || (style === null && below?.circular === true)
-  return { ...made, circular, ring: false, foundation: false }
+  return { places, groups, names, refs, circular, ring: false, foundation: false }
 }
 
-function fabricAfter(work: Work, job: Job, pending: Fabric['pending']): Fabric {
+/** What the places made go into, by the places' own names. */
+function traceOf(work: Work): Trace {
+  const { bases, again, loops } = work.made
+  const below = work.below?.refs() ?? []
+  const refOf = (base: number): PlaceRef => (base < 0 ? -1 : (below[base] ?? -1))
+  const further = new Map<number, PlaceRef[]>()
+  for (const { made, base } of again) further.set(made, [...(further.get(made) ?? []), refOf(base)])
+  return { into: bases.map(refOf), again: further, loops }
+}
+
+/** The same row worked once more by the same reading, with what each stitch goes into written down. */
+function traced(job: Job, choose: Choose): () => Trace {
+  let found: Trace | null = null
+  return () => {
+    found ??= traceOf(worked(job, choose, true).work)
+    return found
+  }
+}
+
+function fabricAfter(work: Work, job: Job, choose: Choose, pending: Fabric['pending']): Fabric {
   const row = madeRow(work, job.style)
-  if (row === null) return { ...job.fabric, row: work.below, pending }
+  const { past, order } = work
+  if (row === null) return { ...job.fabric, row: work.below, pending, past, order }
   const joined = work.joined || (row.foundation && row.circular)
-  return { row, joined, turns: row.circular ? work.turnSaid === true : work.turnSaid !== false, pending }
+  const turns = row.circular ? work.turnSaid === true : work.turnSaid !== false
+  if (row.foundation) {
+    // As it was made: the row to come turns it.
+    return { row: row.circular ? row : turned(row, false), joined, turns, pending, past, order }
+  }
+  const last = { order, number: job.number, row, trace: traced(job, choose) }
+  return { row, joined, turns, pending, past: { last, before: past }, order: order + 1 }
 }
 
 function restOf(work: Work): Worked['rest'] {
@@ -139,27 +187,31 @@ function restOf(work: Work): Worked['rest'] {
   return { resumed: work.resumed, resting: { row: work.below, cursor: work.cursor } }
 }
 
-/** Works a row for one size. Never fails: what can't be worked is in `stop`. */
-export function workFor(job: Job, choose: Choose): Worked {
+/** The row worked to its end, or as far as it goes. */
+function worked(job: Job, choose: Choose, traces: boolean): { readonly work: Work; readonly stop: Stop | null } {
   const words = wordsOf(job.steps)
-  const { own, pending } = words
   const carried = job.fabric.pending
-  const steps = carried === null || words.opensWithChain ? own : [carried, ...own]
-  const work = begin(job, choose, words)
-  const { below } = work
+  const steps = carried === null || words.opensWithChain ? words.own : [carried, ...words.own]
+  const work = begin(job, choose, words, traces)
   const stop = run(work, steps) ?? settleOpening(work)
   settleSlips(work)
-  const chains = below === null && work.made.places.length === 0 ? (work.below?.places.length ?? 0) : 0
+  return { work, stop }
+}
+
+/** Works a row for one size. Never fails: what can't be worked is in `stop`. */
+export function workFor(job: Job, choose: Choose): Worked {
+  const { work, stop } = worked(job, choose, false)
+  const begun = job.fabric.row === null && work.made.places.length === 0
+  const chains = begun ? (work.below?.places.length ?? 0) : 0
   if (chains > 0) add(work.tally, 'chain', chains)
-  const left = stop === null ? leftOver(work) : 0
   return {
     stop,
-    fabric: fabricAfter(work, job, pending),
+    fabric: fabricAfter(work, job, choose, wordsOf(job.steps).pending),
     tally: work.tally.counts,
     inside: work.inside.counts,
     total: work.stitches,
     turningStitches: work.turningStitches,
-    left,
+    left: stop === null ? leftOver(work) : 0,
     leftSaid: work.leaveSaid,
     endless: work.endless,
     chosen: work.chosen,

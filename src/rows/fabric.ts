@@ -1,3 +1,5 @@
+import type { PlaceRef } from './past.ts'
+import { placeRef } from './past.ts'
 import type { Special, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
@@ -44,6 +46,8 @@ export interface Row {
   readonly places: readonly number[]
   readonly groups: readonly number[]
   readonly names: readonly string[]
+  /** Where in the fabric each place is, whichever way round the row is seen; -1 for a place that is only supposed. */
+  readonly refs: () => readonly PlaceRef[]
   readonly circular: boolean
   /** A ring, which takes any number of stitches. */
   readonly ring: boolean
@@ -91,29 +95,49 @@ export function specialNumber(kinds: Kinds, special: Special): number {
   return number
 }
 
-export function chainRow(kinds: Kinds, chains: number): Row {
+/** The places of a row made as `order`th of the fabric. */
+export function refsOf(order: number, count: number): readonly PlaceRef[] {
+  return Array.from({ length: count }, (_, at) => placeRef(order, at))
+}
+
+export function chainRow(kinds: Kinds, chains: number, order: number): Row {
   const chain = kindNumber(kinds, { what: 'chain' })
   return {
     places: new Array<number>(chains).fill(chain),
     groups: [],
     names: [],
+    refs: () => refsOf(order, chains),
     circular: false,
     ring: false,
     foundation: true,
   }
 }
 
-export const ringRow: Row = { places: [], groups: [], names: [], circular: true, ring: true, foundation: true }
+export const ringRow: Row = {
+  places: [],
+  groups: [],
+  names: [],
+  refs: () => [],
+  circular: true,
+  ring: true,
+  foundation: true,
+}
 
 /** The foundation joined into a ring: its chains can be worked into one by one, or the ring as a whole. */
 export function joinedRow(row: Row): Row {
-  return { ...row, circular: true, ring: row.foundation }
+  return { ...turned(row, false), circular: true, ring: row.foundation }
+}
+
+function refsAt(row: Row, order: readonly number[]): readonly PlaceRef[] {
+  const refs = row.refs()
+  return order.map((at) => refs[at] ?? -1)
 }
 
 function ordered(row: Row, order: readonly number[]): Row {
   return {
     ...row,
     places: order.map((at) => row.places[at] ?? 0),
+    refs: () => refsAt(row, order),
     groups: row.groups.length === 0 ? [] : order.map((at) => row.groups[at] ?? -1),
   }
 }
@@ -127,7 +151,8 @@ function allGroups({ places, groups }: Row): readonly number[] {
 /** The row seen from the other side. A joined round goes back from its joining stitch. */
 export function turned(row: Row, joined: boolean): Row {
   if (!(joined && row.circular)) {
-    return { ...row, places: row.places.toReversed(), groups: allGroups(row).toReversed() }
+    const places = row.places.toReversed()
+    return { ...row, places, refs: () => row.refs().toReversed(), groups: allGroups(row).toReversed() }
   }
   const order = row.places.map((_, at) => (at === 0 ? 0 : row.places.length - at))
   return ordered(row, order)
@@ -142,12 +167,27 @@ export function rotated(row: Row, by: number): Row {
   )
 }
 
-/** Chains worked on before a row, as at an edge that is widened. */
-export function withChains(kinds: Kinds, row: Row, chains: number): Row {
-  const before = chainRow(kinds, chains)
+/** Two stretches of fabric as one row: the second is worked after the first. */
+export function joinedTo(first: Row, second: Row): Row {
+  const shift = first.names.length
+  const groups =
+    second.groups.length === 0
+      ? allGroups(first)
+      : [...paddedGroups(first), ...second.groups.map((group) => (group < 0 ? group : group + shift))]
   return {
-    ...row,
-    places: [...before.places, ...row.places],
-    groups: row.groups.length === 0 ? [] : [...new Array<number>(chains).fill(-1), ...row.groups],
+    ...first,
+    places: [...first.places, ...second.places],
+    refs: () => [...first.refs(), ...second.refs()],
+    groups,
+    names: [...first.names, ...second.names],
   }
+}
+
+function paddedGroups({ places, groups }: Row): readonly number[] {
+  return [...groups, ...new Array<number>(places.length - groups.length).fill(-1)]
+}
+
+/** Some places of a row, in the order given. */
+export function chosenPlaces(row: Row, order: readonly number[]): Row {
+  return ordered(row, order)
 }

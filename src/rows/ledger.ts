@@ -1,6 +1,8 @@
 import type { Span } from '../diagnostic/index.ts'
 import type { Segment } from '../measure/segment.ts'
 import type { PerSize } from '../measure/value.ts'
+import type { PlaceKind } from './fabric.ts'
+import type { FabricRow } from './past.ts'
 
 /**
  * `worked`: every step was read and came out. `unread`: some words could not be read.
@@ -58,6 +60,10 @@ export interface UsedTerm {
 /** All that reading and working the rows of a draft gives. */
 export interface Ledger {
   readonly rows: readonly LedgerRow[]
+  /** For each row of `rows` the places it has made, size by size; null where it was not worked. */
+  readonly fabric: readonly PerSize<FabricRow | null>[]
+  /** What the places of `fabric` are, by number. */
+  readonly kinds: readonly PlaceKind[]
   readonly written: readonly WrittenRow[]
   readonly terms: readonly UsedTerm[]
 }

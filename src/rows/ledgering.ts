@@ -1,5 +1,6 @@
 import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
+import type { PerSize } from '../measure/value.ts'
 import type { Worked } from './attempt.ts'
 import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
@@ -12,6 +13,7 @@ import { rowName } from './findings.ts'
 import type { Label } from './label.ts'
 import { longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
+import type { FabricRow } from './past.ts'
 import type { Piece } from './piece.ts'
 import { hasNoFoundation, pieceFor } from './piece.ts'
 import type { Before, Entry } from './plan.ts'
@@ -36,10 +38,13 @@ export interface Book {
   readonly said: Map<number, Counting>
   readonly topsUsed: ReadonlySet<number>
   readonly rows: LedgerRow[]
+  readonly fabric: PerSize<FabricRow | null>[]
   /** For each written row its first entry and the one after its last. */
   readonly entries: (readonly [number, number])[]
   readonly found: Diagnostic[]
   piece: Piece | null
+  /** The order of the next row that begins a piece of its own. */
+  order: number
 }
 
 /**
@@ -60,9 +65,11 @@ export function createBook(
     said: new Map(rules.said),
     topsUsed: rules.topsUsed,
     rows: [],
+    fabric: [],
     entries: [],
     found: [],
     piece: null,
+    order: 0,
   }
 }
 
@@ -91,6 +98,7 @@ function rowJob(
   book: Book,
   piece: Piece,
   row: ReadRow,
+  number: Count | null,
   steps: RowJob['steps'],
   fabrics: RowJob['fabrics'],
   checked: RowJob['checked'],
@@ -99,10 +107,12 @@ function rowJob(
     kinds: book.kinds,
     sizes: book.settings.sizes.length,
     style: row.label?.style ?? null,
-    rules: { said: book.said, topsUsed: book.topsUsed },
+    // As they are now: a row may be worked once more, later.
+    rules: { said: new Map(book.said), topsUsed: book.topsUsed },
     steps,
     fabrics,
-    resting: piece.resting,
+    resting: piece.resting.map((rest) => new Map(rest)),
+    number,
     stated: row.stated,
     checked,
   }
@@ -114,7 +124,7 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
   })
   const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
-  const job = rowJob(book, piece, row, steps, piece.fabrics, checked)
+  const job = rowJob(book, piece, row, entry.number, steps, piece.fabrics, checked)
   const { worked } = bestReading(job)
   return { row, entry, worked, job, checked, dictionary: book.reporting.dictionary }
 }
@@ -125,7 +135,7 @@ function workAsItOught(book: Book, piece: Piece, work: EntryWork): readonly (Wor
   const steps = entry.steps.map((each, size) => (piece.troubles[size]?.fabric && work.worked[size] ? each : null))
   if (steps.every((each) => each === null)) return steps.map(() => null)
   const fabrics = piece.fabrics.map((fabric, size) => piece.troubles[size]?.fabric ?? fabric)
-  return bestReading(rowJob(book, piece, row, steps, fabrics, checked)).worked
+  return bestReading(rowJob(book, piece, row, entry.number, steps, fabrics, checked)).worked
 }
 
 function isTold(piece: Piece, asked: Asked, work: EntryWork, ought: readonly (Worked | null)[]): boolean {
@@ -161,15 +171,16 @@ function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
     book.found.push(...found)
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
+    book.fabric.push(work.worked.map((result) => (result?.stop === null ? (result.fabric.past?.last ?? null) : null)))
     learn(book, work)
     const side = followSides(piece, work, index === 0)
     if (side !== null) book.found.push(side)
     remember(book, piece, asked, work, ought)
-    goOn(piece, entry, work.worked)
+    goOn(book, piece, entry, work.worked)
   }
 }
 
-function goOn(piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): void {
+function goOn(book: Book, piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): void {
   worked.forEach((result, size) => {
     const number = entry.number?.[size] ?? null
     const steps = entry.steps[size] ?? null
@@ -183,6 +194,7 @@ function goOn(piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): v
       return
     }
     piece.fabrics[size] = result.fabric
+    book.order = Math.max(book.order, result.fabric.order)
     if (result.total > 0) piece.rows[size] = (piece.rows[size] ?? 0) + 1
   })
 }
@@ -205,6 +217,11 @@ function unreadEntries(row: ReadRow, sizes: number): readonly Entry[] {
   return numbers.items.map((number) => ({ number, steps }))
 }
 
+function enterUnmade(book: Book, row: LedgerRow): void {
+  book.rows.push(row)
+  book.fabric.push(row.total.map(() => null))
+}
+
 /** Nothing can be worked on a row that was not: the piece stops here for every size. */
 function enterUnworked(
   book: Book,
@@ -215,7 +232,7 @@ function enterUnworked(
   reason: string,
 ): void {
   for (const entry of entries) {
-    book.rows.push(unworkedRow(row, entry.number, book.settings.sizes.length, status, reason))
+    enterUnmade(book, unworkedRow(row, entry.number, book.settings.sizes.length, status, reason))
     entry.number?.forEach((number, size) => {
       if (number !== null) piece.last[size] = number
     })
@@ -263,7 +280,7 @@ function enterBackwards(book: Book, piece: Piece, row: ReadRow, label: Label, fr
   const finding = diagnose('range-backwards', label.at, { range: written })
   const sizes = book.settings.sizes.length
   book.found.push(finding)
-  book.rows.push({ ...unworkedRow(row, null, sizes, 'not-worked', finding.message), label: written })
+  enterUnmade(book, { ...unworkedRow(row, null, sizes, 'not-worked', finding.message), label: written })
   from.forEach((number, size) => {
     if (piece.lasts !== null) piece.lasts[size] = Math.max(piece.lasts[size] ?? 0, number ?? 0)
   })
@@ -277,7 +294,7 @@ function isEndless(row: ReadRow): boolean {
 /** Works one written row for all sizes and enters what it makes. */
 export function enterRow(book: Book, row: ReadRow): void {
   const first = book.rows.length
-  const piece = pieceFor(book.piece, row, book.settings.sizes.length)
+  const piece = pieceFor(book.piece, row, book.settings.sizes.length, book.order)
   book.piece = piece
   const { label } = row
   if (label?.numbers.kind === 'backwards') enterBackwards(book, piece, row, label, label.numbers.from)

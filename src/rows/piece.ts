@@ -1,5 +1,5 @@
 import type { Fabric } from './attempt.ts'
-import { nothing } from './attempt.ts'
+import { bareFabric } from './attempt.ts'
 import type { ReadRow } from './cut.ts'
 import type { Side } from './sides.ts'
 import type { Step } from './step.ts'
@@ -32,10 +32,10 @@ export interface Piece {
   readonly troubles: (Trouble | null)[]
 }
 
-function newPiece(name: string, sizes: number): Piece {
+function newPiece(name: string, sizes: number, order: number): Piece {
   return {
     name,
-    fabrics: new Array<Fabric>(sizes).fill(nothing),
+    fabrics: new Array<Fabric>(sizes).fill(bareFabric(order)),
     broken: new Array<boolean>(sizes).fill(false),
     skipped: new Array<boolean>(sizes).fill(false),
     steps: Array.from({ length: sizes }, () => new Map()),
@@ -86,15 +86,28 @@ export function hasNoFoundation(steps: readonly Step[], size: number): boolean {
 /**
  * The piece that a row belongs to: a new one when it begins with a foundation or a ring; under a new
  * heading without one, the fabric so far goes on under the new name.
+ *
+ * @param order of the next row in the fabric of the pattern
  */
-export function pieceFor(current: Piece | null, row: ReadRow, sizes: number): Piece {
+export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, order: number): Piece {
   if (current === null || startsPiece(row)) {
-    const piece = newPiece(row.piece, sizes)
+    const piece = newPiece(row.piece, sizes, order)
     // A second part under the same heading shares its labels: `Row 1` twice is worth a word.
     if (current?.name === row.piece) for (const [label, own] of current.labels) piece.labels.set(label, new Set(own))
     return piece
   }
   if (current.name === row.piece) return current
   const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, steps, last } = current
-  return { ...newPiece(row.piece, sizes), fabrics, broken, skipped, troubles, sides: faces, rows, resting, steps, last }
+  return {
+    ...newPiece(row.piece, sizes, order),
+    fabrics,
+    broken,
+    skipped,
+    troubles,
+    sides: faces,
+    rows,
+    resting,
+    steps,
+    last,
+  }
 }

@@ -1,6 +1,7 @@
 import { alikeSizes } from './alike.ts'
 import type { Fabric, Job, Worked } from './attempt.ts'
 import { workFor } from './attempt.ts'
+import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
 import type { Kinds } from './fabric.ts'
 import type { Stated, StatedItem } from './stated.ts'
@@ -17,6 +18,8 @@ export interface RowJob {
   readonly steps: readonly (readonly Step[] | null)[]
   readonly fabrics: readonly Fabric[]
   readonly resting: readonly ReadonlyMap<number, Resting>[]
+  /** The number of the row for each size, null where it has none. */
+  readonly number: Count | null
   /** What the row must come to, and the sizes for which it must. */
   readonly stated: Stated | null
   readonly checked: (size: number) => boolean
@@ -79,9 +82,16 @@ function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
   for (let other = 0; other < size; other += 1) {
     if (job.fabrics[other] !== job.fabrics[size] || job.steps[other] !== steps) continue
     const alike = alikeSizes(steps, job.sizes)
-    if (alike[other] === alike[size]) return other
+    if (alike[other] === alike[size] && job.number?.[other] === job.number?.[size]) return other
   }
   return size
+}
+
+/** What one size of a row needs to be worked. */
+export function sizeJob(job: RowJob, size: number, steps: readonly Step[], fabric: Fabric): Job {
+  const { kinds, style, rules } = job
+  const number = job.number?.[size] ?? null
+  return { kinds, size, steps, style, fabric, rules, number, resting: job.resting[size] ?? nothingRests }
 }
 
 function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[], choose: Choose): Worked | null {
@@ -90,8 +100,7 @@ function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[]
   if (steps === null || fabric === undefined) return null
   const other = sharedWith(job, size, steps)
   if (other < size) return earlier[other] ?? null
-  const { kinds, style, rules } = job
-  return workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? nothingRests }, choose)
+  return workFor(sizeJob(job, size, steps, fabric), choose)
 }
 
 function readingWith(job: RowJob, choices: Choices): Reading {

@@ -9,7 +9,8 @@ export function resized(kinds: Kinds, row: Row, by: number): Row | null {
   const middle = row.places.length >> 1
   const kind = row.places[middle]
   if (!stitches || kind === undefined || row.places.length + by < 1 || by > row.places.length) return null
-  const places =
-    by < 0 ? row.places.toSpliced(middle, -by) : row.places.toSpliced(middle, 0, ...new Array<number>(by).fill(kind))
-  return { ...row, places, groups: [], names: [] }
+  const resizedList = (list: readonly number[], filling: number): readonly number[] =>
+    by < 0 ? list.toSpliced(middle, -by) : list.toSpliced(middle, 0, ...new Array<number>(by).fill(filling))
+  const refs = (): readonly number[] => resizedList(row.refs(), -1)
+  return { ...row, places: resizedList(row.places, kind), refs, groups: [], names: [] }
 }

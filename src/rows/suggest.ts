@@ -2,7 +2,7 @@ import type { Fabric, Worked } from './attempt.ts'
 import { workFor } from './attempt.ts'
 import { everySize, printCount } from './count.ts'
 import type { RowJob } from './readings.ts'
-import { agrees } from './readings.ts'
+import { agrees, sizeJob } from './readings.ts'
 import { resized } from './resize.ts'
 import type { Step, StepOf, Times } from './step.ts'
 
@@ -20,8 +20,7 @@ function isCounted(step: Step): step is CountedRepeat {
 }
 
 function inSize(job: RowJob, size: number, steps: readonly Step[], fabric: Fabric): Worked {
-  const { kinds, style, rules } = job
-  return workFor({ kinds, size, steps, style, fabric, rules, resting: job.resting[size] ?? new Map() }, () => 0)
+  return workFor(sizeJob(job, size, steps, fabric), () => 0)
 }
 
 function comesOut(worked: Worked): boolean {

@@ -74,7 +74,7 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
   const rows = book.rows
   const writtenRows = cut.rows.map((row, index) => written(row, book.entries[index] ?? [0, 0]))
   return {
-    value: { rows, written: writtenRows, terms: used.terms },
+    value: { rows, fabric: book.fabric, kinds: book.kinds.list, written: writtenRows, terms: used.terms },
     diagnostics: [...diagnostics, ...cut.diagnostics, ...book.found],
   }
 }

@@ -7,7 +7,7 @@ import { advance, skipTarget } from './work/place.ts'
 import { workRepeat, workRepeatAll } from './work/repeat.ts'
 import { workEvenly, workPickUp } from './work/shaping.ts'
 import type { Stop, Work } from './work/state.ts'
-import { mostSteps, mostStitches } from './work/state.ts'
+import { beginOn, mostSteps, mostStitches } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
 import { goTo } from './work/where.ts'
@@ -21,7 +21,10 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
   if (chains === 0) return null
   if (work.made.places.length === 0 && work.opening === null) {
     if (work.below === null) {
-      setBelow(work, chainRow(work.kinds, chains))
+      const laid = chainRow(work.kinds, chains, work.order)
+      beginOn(work, laid)
+      // The hook stands at the chain made last.
+      setBelow(work, turned(laid, false))
       return null
     }
     if (work.loops > 0 && step.counting === null && chains > 1) return makeSpace(work, chains, alone, step.at)

@@ -86,7 +86,7 @@ export function copyPasses(work: Work, body: readonly Step[], before: Snapshot, 
     made === 0 ? most : Math.floor((mostStitches - work.made.places.length) / made),
   )
   if (passes <= 0) return 0
-  copyMade(work, before, passes)
+  copyMade(work, before, passes, uses)
   copyTally(work.tally, before.tally, passes)
   copyTally(work.inside, before.inside, passes)
   work.stitches += passes * (work.stitches - before.scalars.stitches)
@@ -96,14 +96,20 @@ export function copyPasses(work: Work, body: readonly Step[], before: Snapshot, 
   return passes
 }
 
-/** Places as before; groups of the pass are new groups of the same names. */
-function copyMade(work: Work, before: Snapshot, passes: number): void {
-  const { places, groups, names } = work.made
+/** Places as before, each into the place so far on; groups of the pass are new groups of the same names. */
+function copyMade(work: Work, before: Snapshot, passes: number, uses: number): void {
+  const { places, groups, names, bases, again, loops } = work.made
   const made = places.slice(before.places)
   const named = names.slice(before.names)
+  const into = bases.slice(before.places)
+  const further = again.filter((each) => each.made >= before.places)
+  const looped = loops.slice(before.places)
   const grouped = named.length > 0 ? padded(work.made).slice(before.places) : []
   for (let pass = 1; pass <= passes; pass += 1) {
     for (const place of made) places.push(place)
+    for (const base of into) bases.push(base < 0 ? base : base + pass * uses)
+    for (const each of further) again.push({ made: each.made + pass * made.length, base: each.base + pass * uses })
+    for (const loop of looped) loops.push(loop)
     for (const group of grouped) groups.push(group < before.names ? group : group + pass * named.length)
     for (const name of named) names.push(name)
   }

@@ -13,9 +13,11 @@ import { add } from './tally.ts'
 export interface Within {
   readonly group: number
   readonly special: boolean
+  /** The position in the row below that it goes into, -1 for none. */
+  readonly base: number
 }
 
-export const alone: Within = { group: -1, special: false }
+export const alone: Within = { group: -1, special: false, base: -1 }
 
 function tally(work: Work, key: string, by: number, within: Within): void {
   add(work.tally, key, by)
@@ -25,7 +27,21 @@ function tally(work: Work, key: string, by: number, within: Within): void {
 function makeStitches(work: Work, stitch: Stitch, count: number, within: Within, at: Span): Stop | null {
   tally(work, stitchKey(stitch), count, within)
   work.stitches += count
-  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
+  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at, within.base)
+}
+
+/** Single stitches stand side by side: a whole row of them is made at once. */
+function makeSideBySide(work: Work, stitch: Stitch, each: number, places: number, at: Span): Stop | null {
+  const number = stitchNumber(work.kinds, stitch)
+  const count = each * places
+  add(work.tally, stitchKey(stitch), count)
+  work.stitches += count
+  if (!work.traces) return push(work, number, count, -1, at, -1)
+  for (let place = 0; place < places; place += 1) {
+    const stop = push(work, number, each, -1, at, work.into[place] ?? -1)
+    if (stop !== null) return stop
+  }
+  return null
 }
 
 /** Stitches closed as one; by their own name they are counted apart from what they are made of. */
@@ -41,7 +57,7 @@ export function makeClosed(
   tally(work, stitchKey(stitch), count, { ...within, special: within.special || name !== null })
   if (name !== null) tally(work, `together:${name}`, count, within)
   work.stitches += count
-  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at)
+  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at, within.base)
 }
 
 /** Chains between stitches: a space that later rows work into. `opening`: chains of the opening chain it is part of. */
@@ -55,7 +71,7 @@ export function makeSpace(
   if (chains === 0) return null
   tally(work, `space:${chains}`, 1, within)
   const kind = kindNumber(work.kinds, { what: 'space', chains, grouped: within.group >= 0, opening })
-  return push(work, kind, 1, within.group, at)
+  return push(work, kind, 1, within.group, at, -1)
 }
 
 /** A new group: the stitches of one place, or of one special stitch. */
@@ -76,12 +92,12 @@ function makeSpecial(work: Work, special: Special, within: Within, at: Span): St
   const group = openGroup(work, special.name)
   if (special.makes === 'one stitch') {
     work.stitches += 1
-    return push(work, specialNumber(work.kinds, special), 1, group, at)
+    return push(work, specialNumber(work.kinds, special), 1, group, at, within.base)
   }
   if (!Array.isArray(special.makes)) return null
   // Of the pattern's own picot the name is what is counted.
   if (special.makes.every(isPicot)) return closePicot(work)
-  return makeParts(work, special.makes, { group, special: true }, at)
+  return makeParts(work, special.makes, { group, special: true, base: within.base }, at)
 }
 
 /** A special stitch worked over several places has steps; `isSpread` ones are run as steps, not made in a place. */
@@ -140,12 +156,12 @@ function isGroup(work: Work, parts: readonly Part[]): boolean {
 export function makeInPlaces(work: Work, parts: readonly Part[], places: number, at: Span): Stop | null {
   const groups = isGroup(work, parts)
   const first = parts[0]
-  // Single stitches stand side by side: a whole row of them is made at once.
   if (!groups && first?.kind === 'stitch') {
-    return makeStitches(work, first.stitch, places * forSize(first.count, work.size), alone, at)
+    return makeSideBySide(work, first.stitch, forSize(first.count, work.size), places, at)
   }
   for (let made = 0; made < places; made += 1) {
-    const within = groups ? { group: openGroup(work, ''), special: false } : alone
+    const base = work.into[made] ?? -1
+    const within = { group: groups ? openGroup(work, '') : -1, special: false, base }
     const stop = makeParts(work, parts, within, at)
     if (stop !== null) return stop
   }

@@ -58,7 +58,7 @@ function countAsStitch(work: Work, opening: Opening, stitch: Stitch, spare: numb
   work.stitches += 1
   work.turningStitches += 1
   const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name: null, turning: true })
-  return push(work, kind, 1, -1, opening.at) ?? makeSpace(work, spare, alone, opening.at, opening.chains)
+  return push(work, kind, 1, -1, opening.at, work.last) ?? makeSpace(work, spare, alone, opening.at, opening.chains)
 }
 
 /** The number of an opening chain that does not count. */
@@ -93,7 +93,7 @@ export function settleOpening(work: Work): Stop | null {
   const counting = decide(work, opening.chains, opening.counting, `opening ${opening.chains}`)
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
   if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
-  if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at)
+  if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at, -1)
   standOnFirst(work)
   const stitch = counting.as ?? standsFor(opening.chains, work.rowStitch)
   return countAsStitch(work, opening, stitch, extra(opening.chains, stitch))
@@ -108,9 +108,9 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   const over = opening.chains - height
   const turning = turningNumber(work.kinds)
   const said = opening.counting
-  if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at)
+  if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at, -1)
   const counting = said ?? decide(work, opening.chains, null, key)
-  if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at)
+  if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
   const spare = over <= 1 ? Math.max(0, over) : Math.ceil(over / 2)
   return countAsStitch(work, opening, as, spare)

@@ -189,6 +189,7 @@ function advancePlainly(work: Work, row: Row, target: Target, most: number): num
     if (!meant) continue
     passed += 1
     last = at
+    if (work.traces) work.into.push(at)
   }
   if (passed > 0) moveTo(work, target, { at: last, cursor: last + 1, sub: 0 })
   return passed
@@ -204,6 +205,7 @@ export function advance(work: Work, target: Target, most: number): number {
     const next = search(work, row, target)
     if (next === null) return passed
     moveTo(work, target, next)
+    if (work.traces) work.into.push(next.at)
     passed += 1
   }
   return passed

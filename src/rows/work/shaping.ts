@@ -11,10 +11,18 @@ import { add } from './tally.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
 
+/** So many stitches, spread as evenly as can be over the places gone into. */
 function makePlain(work: Work, stitch: Stitch, count: number, at: StepOf<'evenly'>['at']): Stop | null {
+  const { into } = work
+  const number = stitchNumber(work.kinds, stitch)
   add(work.tally, stitchKey(stitch), count)
   work.stitches += count
-  return push(work, stitchNumber(work.kinds, stitch), count, -1, at)
+  if (!work.traces) return push(work, number, count, -1, at, -1)
+  for (let made = 0; made < count; made += 1) {
+    const stop = push(work, number, 1, -1, at, into[Math.floor((made * into.length) / count)] ?? -1)
+    if (stop !== null) return stop
+  }
+  return null
 }
 
 /** The row has been worked to its end, and is said to have more or fewer stitches: they go in anywhere. */
@@ -30,6 +38,7 @@ function changeMade(work: Work, step: StepOf<'evenly'>, by: number): Stop | null
 export function workEvenly(work: Work, step: StepOf<'evenly'>): Stop | null {
   const settled = settleOpening(work)
   if (settled !== null) return settled
+  work.into = []
   const by = step.change * forSize(step.count, work.size)
   const there = countMeant(work, anyPlace, work.cursor, work.end)
   const over = step.over === null ? there : forSize(step.over, work.size)
@@ -45,6 +54,7 @@ export function workEvenly(work: Work, step: StepOf<'evenly'>): Stop | null {
 export function workPickUp(work: Work, step: StepOf<'pickUp'>): Stop | null {
   const settled = settleOpening(work)
   if (settled !== null) return settled
+  work.into = []
   work.cursor = work.end
   return makePlain(work, step.stitch, forSize(step.count, work.size), step.at)
 }

@@ -1,5 +1,7 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Kinds, Row } from '../fabric.ts'
+import type { LoopCode, Past } from '../past.ts'
+import { untraced } from '../past.ts'
 import type { Counting, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import type { Freedom } from './place.ts'
@@ -31,11 +33,16 @@ export type Stop =
 export const mostStitches = 20_000
 export const mostSteps = 100_000
 
-/** What a row is made of so far. `groups` may be shorter than `places`: the rest belongs to none. */
+/** What a row is made of so far. `groups` and `loops` may be shorter than `places`: the rest belongs to none, and takes both loops. */
 export interface Made {
   readonly places: number[]
   readonly groups: number[]
   readonly names: string[]
+  /** For each place the position in the row below that it goes into, -1 for none. */
+  readonly bases: number[]
+  /** Further positions that stitches worked together go into, in the order of the places made. */
+  readonly again: { readonly made: number; readonly base: number }[]
+  readonly loops: LoopCode[]
 }
 
 /** An opening chain, before it is known whether it counts. */
@@ -91,11 +98,23 @@ export interface Work {
   /** Whether the row below ends in a joined round. */
   joinedBelow: boolean
   opening: Opening | null
+  /** The rows before, and those that this row has begun on. */
+  past: Past | null
+  /** What the next row of the fabric is numbered by, in order of working. */
+  order: number
+  /** Whether what each stitch goes into is written down. */
+  readonly traces: boolean
+  /** The positions that the phrase at hand goes into, where they are written down. */
+  into: number[]
+  /** The loop that the step at hand works into. */
+  loop: LoopCode
   readonly made: Made
   readonly tally: Tally
   readonly inside: Tally
   stitches: number
   slips: number
+  /** The positions that slip stitches went into. */
+  readonly slippedInto: number[]
   turningStitches: number
   /** Passed over without being said. */
   unsaid: number
@@ -115,8 +134,12 @@ export interface Work {
   readonly chosen: Map<number, Counting>
 }
 
-/** Pushes places of one kind, by its number; null, or the stop when the row grows past all bounds. */
-export function push(work: Work, kind: number, count: number, group: number, at: Span): Stop | null {
+/**
+ * Pushes places of one kind, by its number; null, or the stop when the row grows past all bounds.
+ *
+ * @param base the position in the row below that they go into, -1 for none
+ */
+export function push(work: Work, kind: number, count: number, group: number, at: Span, base: number): Stop | null {
   const { places, groups } = work.made
   if (places.length + count > mostStitches) return { why: 'too many', at, most: mostStitches }
   if (group >= 0) padded(work.made)
@@ -124,7 +147,22 @@ export function push(work: Work, kind: number, count: number, group: number, at:
     places.push(kind)
     if (group >= 0) groups.push(group)
   }
+  if (work.traces) trace(work, base)
   return null
+}
+
+/** The places just made go into `base`. */
+function trace({ made, loop }: Work, base: number): void {
+  while (made.bases.length < made.places.length) made.bases.push(base)
+  if (loop !== 0) while (made.loops.length < made.places.length) made.loops.push(loop)
+}
+
+/** Before a step of another loop: what stands so far has its own. */
+export function turnToLoop(work: Work, loop: LoopCode): void {
+  if (work.loop === loop) return
+  const { loops, places } = work.made
+  if (loop !== 0) while (loops.length < places.length) loops.push(0)
+  work.loop = loop
 }
 
 /** The groups of all places, also of those at the end that belong to none. */
@@ -133,16 +171,26 @@ export function padded({ places, groups }: Made): number[] {
   return groups
 }
 
+/** A chain becomes a row of the fabric, for this row and later ones to work into. */
+export function beginOn(work: Work, chain: Row): void {
+  work.past = { last: { order: work.order, number: null, row: chain, trace: untraced }, before: work.past }
+  work.order += 1
+}
+
 /** Takes places off the end. */
-export function cutTo({ places, groups }: Made, length: number): void {
+export function cutTo({ places, groups, bases, again, loops }: Made, length: number): void {
   places.length = length
+  if (bases.length > length) bases.length = length
   if (groups.length > length) groups.length = length
+  if (loops.length > length) loops.length = length
+  while ((again.at(-1)?.made ?? -1) >= length) again.pop()
 }
 
 /** What a repetition needs to be taken back: lists and tallies are cut, the rest is copied. */
 export interface Snapshot {
   readonly scalars: Omit<Work, 'made' | 'tally' | 'inside' | 'chosen'>
   readonly places: number
+  readonly slipped: number
   readonly names: number
   readonly tally: number
   readonly inside: number
@@ -152,6 +200,7 @@ export function snapshot(work: Work): Snapshot {
   return {
     scalars: { ...work },
     places: work.made.places.length,
+    slipped: work.slippedInto.length,
     names: work.made.names.length,
     tally: work.tally.replaced.length,
     inside: work.inside.replaced.length,
@@ -165,6 +214,7 @@ export function restore(work: Work, from: Snapshot): void {
   // What was tried was done: a repeat may not try for ever.
   work.steps = steps
   cutTo(work.made, from.places)
+  work.slippedInto.length = from.slipped
   work.made.names.length = from.names
   takeBack(work.tally, from.tally)
   takeBack(work.inside, from.inside)

@@ -1,12 +1,13 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
-import { withChains } from '../fabric.ts'
+import type { Row } from '../fabric.ts'
+import { chainRow, joinedTo } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
-import { padded } from './state.ts'
+import { beginOn, padded } from './state.ts'
 import { add } from './tally.ts'
 import { goTo } from './where.ts'
 
@@ -33,6 +34,14 @@ function workPicot(work: Work): Stop | null {
   return closePicot(work)
 }
 
+/** Chains worked on before the row: they come before its places. */
+function layChains(work: Work, below: Row, chains: number): void {
+  const laid = chainRow(work.kinds, chains, work.order)
+  beginOn(work, laid)
+  work.below = { ...joinedTo(laid, below), circular: below.circular, foundation: below.foundation }
+  work.end = work.below.places.length
+}
+
 /** The chains before the hook: skipped ones are passed, and may count. */
 function toChainFromHook(
   work: Work,
@@ -44,8 +53,7 @@ function toChainFromHook(
   const { opening, below } = work
   if (opening !== null) {
     // Chains worked on before the row, to widen it: they are the first places.
-    work.below = below === null ? null : withChains(work.kinds, below, opening.chains)
-    work.end = work.below?.places.length ?? 0
+    if (below !== null) layChains(work, below, opening.chains)
     work.opening = null
   }
   if (work.below === null) return { why: 'nothing there', at }
@@ -55,8 +63,11 @@ function toChainFromHook(
   if (work.end < nth) return { why: 'too few', at, wanted: `${nth} chains`, there: work.end }
   const stitch = stitchOfParts(parts)
   const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
+  // A chain that counts stands on the last of those skipped.
+  work.last = nth - 2
   const stop = settleSkippedChains(work, skipped, stitch, `skipped ${nth - 1}`)
   work.last = nth - 1
+  work.into = [work.last]
   work.cursor = nth
   work.lastTarget = [{ kind: 'stitch', said: true }]
   return stop
@@ -130,6 +141,7 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   if (where.kind === 'fromHook') return inChainFromHook(work, where, parts, at)
   const settled = settleOpening(work)
   if (settled !== null) return settled
+  work.into = []
   if (isPicotOnly(parts)) return makeParts(work, parts, alone, at)
   if (isFoundationStitch(parts)) return foundationStitches(work, step)
   if (where.kind === 'ring' && work.below !== null && !work.below.ring)
@@ -164,10 +176,18 @@ function closesRound(work: Work, where: Where): boolean {
   return work.cursor > 1 && work.cursor >= work.end - work.passed
 }
 
-/** What so many decreases make: one stitch each. */
-function makeTogether(work: Work, step: StepOf<'together'>, count: number): Stop | null {
-  const { stitch, name, legs, at } = step
-  return makeClosed(work, { stitch, name, count: legs.map(() => count) }, alone, at)
+/** What so many decreases make: one stitch each, over `legs` of the places gone into. */
+function makeTogether(work: Work, step: StepOf<'together'>, count: number, legs: number): Stop | null {
+  const { stitch, name, at } = step
+  if (!work.traces) return makeClosed(work, { stitch, name, count: step.legs.map(() => count) }, alone, at)
+  const closed = { stitch, name, count: step.legs.map(() => 1) }
+  for (let made = 0; made < count; made += 1) {
+    const [base = -1, ...further] = work.into.slice(made * legs, (made + 1) * legs)
+    const stop = makeClosed(work, closed, { ...alone, base }, at)
+    if (stop !== null) return stop
+    for (const leg of further) work.made.again.push({ made: work.made.places.length - 1, base: leg })
+  }
+  return null
 }
 
 export function workTogether(work: Work, step: StepOf<'together'>): Stop | null {
@@ -175,13 +195,13 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
   if (settled !== null) return settled
   const legs = forSize(step.legs, work.size)
   if (step.where.kind === 'same' || step.where.kind === 'ring') {
-    return goTo(work, step.where, step.at, (places) => makeTogether(work, step, places))
+    return goTo(work, step.where, step.at, (places) => makeTogether(work, step, places, 1))
   }
   if (step.where.kind === 'fromHook') return { why: 'no such place', at: step.at, wanted: 'stitches to work together' }
   let taken = 0
   const stop = goTo(work, step.where, step.at, (places) => {
     taken = places
-    return makeTogether(work, step, legs > 0 ? Math.floor(places / legs) : 0)
+    return makeTogether(work, step, legs > 0 ? Math.floor(places / legs) : 0, legs)
   })
   if (stop !== null || taken % legs === 0) return stop
   const done = Math.floor(taken / legs)
@@ -228,6 +248,7 @@ function travel(work: Work, where: Where, at: Span, started: boolean): Stop | nu
   return goTo(work, where, at, (places) => {
     // Only a row of nothing but slip stitches has them as its stitches.
     work.slips += places
+    for (const base of work.into) work.slippedInto.push(base)
     return null
   })
 }

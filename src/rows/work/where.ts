@@ -138,10 +138,16 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   return { why: 'too few', at, wanted: countWords(asked, of), there: used }
 }
 
+/** Once more into the place used last. */
+function inLast(work: Work, inPlaces: InPlaces): Stop | null {
+  work.into = [work.last]
+  return inPlaces(1)
+}
+
 /** The first place of the row, also when an opening chain stands on it already. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
   const standing = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
-  if (standing) return inPlaces(1)
+  if (standing) return inLast(work, inPlaces)
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
@@ -169,6 +175,7 @@ function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): St
   if (work.below?.ring === true && work.below.places.length === 0) return inPlaces(1)
   if (start && work.last >= 0) {
     if (work.below === null || work.below.places.length === 0) return { why: 'nothing there', at }
+    work.into = [work.made.bases.find((base) => base >= 0) ?? work.last]
     return inPlaces(1)
   }
   if (work.last < 0) {
@@ -177,7 +184,7 @@ function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): St
     work.last = first
     work.cursor = first + 1
   }
-  return inPlaces(1)
+  return inLast(work, inPlaces)
 }
 
 /** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
@@ -200,7 +207,7 @@ function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces):
   work.last = found
   work.cursor = found + 1
   work.sub = 0
-  return inPlaces(1)
+  return inLast(work, inPlaces)
 }
 
 /**
@@ -208,6 +215,7 @@ function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces):
  * `fromHook` and `ring` are settled by the caller, who knows what is made there.
  */
 export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): Stop | null {
+  work.into = []
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
