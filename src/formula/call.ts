@@ -7,6 +7,8 @@ import type { FunctionName } from './functions.ts'
 import { isFunction, nameGiven } from './functions.ts'
 import type { Scope } from './scope.ts'
 import { sizeByName, skipping } from './scope.ts'
+import { evaluateShaping, shareOfTotal } from './shape-call.ts'
+import type { ShapingName } from './shaping.ts'
 import { joinSorts, sortOf } from './sort.ts'
 import type { CallNode, Expression } from './tree.ts'
 
@@ -31,8 +33,20 @@ const calls: Readonly<Record<FunctionName, Call>> = {
   body,
   at: atSize,
   if: choose,
-  evenly: () => null,
-  taper: () => null,
+  share_of: shareOfTotal,
+  shares: shaped('shares'),
+  evenly: shaped('evenly'),
+  spaced: shaped('spaced'),
+  taper: shaped('taper'),
+  waist_taper: shaped('waist_taper'),
+  armhole_steps: shaped('armhole_steps'),
+  neck_steps: shaped('neck_steps'),
+  shoulder_steps: shaped('shoulder_steps'),
+  yoke_rounds: shaped('yoke_rounds'),
+}
+
+function shaped(name: ShapingName): Call {
+  return (node, scope) => evaluateShaping(name, node, scope)
 }
 
 export function evaluateCall(node: CallNode, scope: Scope): Value | null {
@@ -119,11 +133,9 @@ function choose(node: CallNode, scope: Scope): Value | null {
 function pick(holds: PerSize<boolean | null>, yes: Value, no: Value): Value {
   if (yes.kind === 'text' || no.kind === 'text') {
     const texts = [no, yes].map((value) => (value.kind === 'text' ? value.bySize : []))
-    return {
-      kind: 'text',
-      unit: null,
-      bySize: holds.map((cell, size) => (cell === null ? null : (texts[Number(cell)]?.[size] ?? null))),
-    }
+    const bySize = holds.map((cell, size) => (cell === null ? null : (texts[Number(cell)]?.[size] ?? null)))
+    const isPhrase = [yes, no].some((value) => value.kind === 'text' && value.phrase)
+    return { kind: 'text', unit: null, bySize, ...(isPhrase ? { phrase: true } : {}) }
   }
   const bySize = holds.map((cell, size) => (cell === null ? null : ((cell ? yes : no).bySize[size] ?? null)))
   return { ...beside(yes, no, (a) => a), bySize }

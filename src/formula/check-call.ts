@@ -15,7 +15,6 @@ import type { CallNode, Expression } from './tree.ts'
 export function checkCall(node: CallNode, scope: Scope): Sort | null {
   const { name } = node
   if (!isFunction(name)) return unknownFunction(node, scope)
-  if (name === 'evenly' || name === 'taper') return report(scope, 'shaping-unsupported', node.at, { phrase: name })
   const fact = factOf(name)
   if (!countFits(node, fact)) {
     return report(scope, 'function-arguments', node.at, { name, usage: fact.usage, given: node.arguments.length })
@@ -62,6 +61,7 @@ function checkSum(terms: readonly Expression[], scope: Scope): Sort | null {
 function checkArgument(node: CallNode, argument: Expression, parameter: string | null, scope: Scope): unknown {
   const by = `\`${node.name}\``
   if (parameter === 'condition') return wantCondition(argument, scope)
+  if (parameter === 'choice') return checkChoice(node, argument, scope)
   if (parameter === 'quoted') return argument.kind === 'text' ? 'text' : wantQuotes(node, argument, scope)
   if (parameter === 'swatch') return nameGiven(argument) ?? wantQuotes(node, argument, scope)
   const sort = check(argument, scope)
@@ -69,6 +69,14 @@ function checkArgument(node: CallNode, argument: Expression, parameter: string |
   if (parameter === 'length')
     return sort === 'length' ? sort : reportWanted(scope, 'length', { node: argument, sort }, by)
   return isCount(sort) ? sort : reportWanted(scope, 'count', { node: argument, sort }, by)
+}
+
+function checkChoice(node: CallNode, argument: Expression, scope: Scope): unknown {
+  if (argument.kind !== 'text') return wantQuotes(node, argument, scope)
+  const known = isFunction(node.name) ? factOf(node.name).choices : []
+  if (known.includes(argument.text)) return 'text'
+  const nearest = nearestTo(argument.text, known)
+  return report(scope, 'shaping-word', argument.at, { phrase: node.name, word: argument.text, nearest, known })
 }
 
 function wantQuotes(node: CallNode, argument: Expression, scope: Scope): null {
@@ -80,6 +88,7 @@ function checkLookup(name: FunctionName, node: CallNode, scope: Scope): boolean 
   const [first, second] = node.arguments
   if (name === 'at') return first?.kind === 'text' && checkSize(first.text, first.at, scope)
   if (name === 'body') return first?.kind === 'text' && checkMeasure(first.text, first.at, scope)
+  if (name === 'spaced') return checkStitch(node.arguments[2], scope)
   if (name === 'stitches' || name === 'width') return checkGauge('stitches', second, node, scope)
   if (name === 'rows' || name === 'height') return checkGauge('rows', second, node, scope)
   return true
@@ -87,6 +96,12 @@ function checkLookup(name: FunctionName, node: CallNode, scope: Scope): boolean 
 
 function checkSize(size: string, at: Span, scope: Scope): boolean {
   return sizeByName(scope.environment, size) !== -1 || reportSize(scope, { size, at }) !== null
+}
+
+/** Whether it is a stitch is seen when the row is read; here only that it can be followed by `2tog`. */
+function checkStitch(stitch: Expression | undefined, scope: Scope): boolean {
+  if (stitch?.kind !== 'text' || /^\p{L}+$/u.test(stitch.text)) return true
+  return report(scope, 'shaping-stitch', stitch.at, { found: stitch.text }) !== null
 }
 
 function checkMeasure(measure: string, at: Span, scope: Scope): boolean {

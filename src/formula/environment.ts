@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js'
 import type { PerSize } from '../measure/index.ts'
+import type { Shape } from './shaping.ts'
 
 /** A swatch's gauge, exactly: stitches and rows in one centimetre. */
 export interface Gauge {
@@ -40,6 +41,7 @@ export interface Environment {
   readonly gauge: (swatch: string | null) => GaugeFound
   readonly body: (measure: string) => BodyFound
   readonly skein: Skein | null
+  readonly shape: Shape
   /** Left out where no rows have been worked; null when there is no such row or it makes no such thing. */
   readonly made?: (query: MadeQuery) => PerSize<Fraction | null> | null
 }

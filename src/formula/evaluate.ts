@@ -115,11 +115,9 @@ function pickEach(items: readonly (Value | null)[]): Value | null {
   if (values.length < items.length) return null
   const counting = values.find((value) => sortOf(value) !== 'none')
   if (counting?.kind === 'text') {
-    return {
-      kind: 'text',
-      unit: null,
-      bySize: values.map((value) => (value.kind === 'text' ? (value.bySize[0] ?? null) : null)),
-    }
+    const isPhrase = values.some((value) => value.kind === 'text' && value.phrase)
+    const bySize = values.map((value) => (value.kind === 'text' ? (value.bySize[0] ?? null) : null))
+    return { kind: 'text', unit: null, bySize, ...(isPhrase ? { phrase: true } : {}) }
   }
   const kind = values.reduce<Sort>((sort, value) => joinSorts(sort, sortOf(value)) ?? sort, 'none')
   const bySize = values.map((value) => (value.kind === 'text' ? null : (value.bySize[0] ?? null)))

@@ -2,7 +2,16 @@ import type Fraction from 'fraction.js'
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Format, Numeric, PerSize, Segment, Unit, Value } from '../measure/index.ts'
-import { eachSize, fromBase, isLengthUnit, isPositive, isWhole, printMeasure, sizesWhere } from '../measure/index.ts'
+import {
+  eachSize,
+  fromBase,
+  isLengthUnit,
+  isPositive,
+  isWhole,
+  printMeasure,
+  printPhrase,
+  sizesWhere,
+} from '../measure/index.ts'
 import { describeCell } from './describe.ts'
 import type { Environment } from './environment.ts'
 import { excerpt } from './print.ts'
@@ -22,6 +31,9 @@ export function printValue(
   if ('code' in fitted) return { value: null, diagnostics: [fitted] }
   const finding = formula.format?.kind === 'unit' ? null : findNotWhole(fitted, formula, environment)
   if (finding !== null) return { value: null, diagnostics: [finding] }
+  if (fitted.kind === 'text' && fitted.phrase) {
+    return { value: printPhrase(fitted.bySize, environment.sizes), diagnostics: [] }
+  }
   return { value: printMeasure(fitted, formula.format), diagnostics: [] }
 }
 

@@ -1,6 +1,7 @@
 import type { BodyFound, Environment, Gauge, GaugeFound, Skein } from '../formula/index.ts'
 import type { BodyColumns } from './body.ts'
 import { bodyMeasure } from './body.ts'
+import { shape } from './shaping/shape.ts'
 
 /** A swatch of the draft; `gauge` null when it could not be read, which has been reported. */
 export interface Swatch {
@@ -28,6 +29,7 @@ export function createEnvironment(facts: Facts): Environment {
     gauge: (name) => findGauge(facts.swatches, name),
     body: (measure) => findBody(facts.body, measure, unit),
     skein: facts.skein,
+    shape,
   }
 }
 

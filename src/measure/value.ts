@@ -20,11 +20,12 @@ export interface Numeric {
   readonly bySize: PerSize<Fraction | null>
 }
 
-/** Words for every size. */
+/** Words for every size. `phrase`: written for each size by one function, so that what sizes share is printed once. */
 export interface Words {
   readonly kind: 'text'
   readonly unit: null
   readonly bySize: PerSize<string | null>
+  readonly phrase?: true
 }
 
 export type Value = Numeric | Words

@@ -8,10 +8,8 @@ const facts = environment({
   body: body('head', ['Child', 'Woman']),
 })
 
-const calculated = Object.entries(functions).filter(([, { example }]) => example.prints !== '')
-
 describe('the example of each function is true', () => {
-  it.each(calculated)('%s', (_, { example }) => {
+  it.each(Object.entries(functions))('%s', (_, { example }) => {
     expect(printed(example.formula, '', facts)).toBe(example.prints)
   })
 })
