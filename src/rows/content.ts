@@ -1,8 +1,8 @@
 import type { Span } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Count } from './count.ts'
-import { everySize } from './count.ts'
-import { readEnds } from './phrase/evenly.ts'
+import type { Schedule } from './phrase/schedule.ts'
+import { plainRow, readSchedule } from './phrase/schedule.ts'
 import { readTimes } from './phrase/times.ts'
 import type { ReadSteps } from './read.ts'
 import { readSteps } from './read.ts'
@@ -33,12 +33,6 @@ export type Extent =
   /** Until the piece, or this part of it, is so long (cm). */
   | { readonly kind: 'length'; readonly centimetres: Count; readonly wholePiece: boolean }
 
-/** `every 4th row 6 times` */
-export interface Leg {
-  readonly every: Count
-  readonly times: Count
-}
-
 /** What a row's words ask for. */
 export type Content =
   | { readonly kind: 'steps'; readonly steps: readonly Step[] }
@@ -52,13 +46,9 @@ export type Content =
   /** `work even`: one stitch in each. */
   | { readonly kind: 'even'; readonly steps: readonly Step[]; readonly extent: Extent | null }
   /** `dec 1 st at each end of every 4th row 6 times` */
-  | {
-      readonly kind: 'schedule'
-      readonly even: readonly Step[]
-      readonly shaped: readonly Step[]
-      readonly legs: readonly Leg[]
-    }
-  | { readonly kind: 'bySize'; readonly options: readonly Content[] }
+  | ({ readonly kind: 'schedule' } & Schedule)
+  /** Null for a size that the words are not for. */
+  | { readonly kind: 'bySize'; readonly options: PerSize<Content | null> }
 
 export type ReadContent =
   | { readonly content: Content; readonly stitch: Stitch; readonly unread: null }
@@ -239,12 +229,6 @@ function reference(reader: Reader): Content | null {
   return passEnd(reader) ? { kind: 'reference', rows, extent: until, at } : null
 }
 
-function plainRow(reader: Reader, stitch: Stitch, at: Span): readonly Step[] {
-  const count = everySize(1, reader.vocabulary.sizes)
-  const where = { kind: 'each', of: [{ kind: 'stitch', said: true }], until: { kind: 'end' } } as const
-  return [{ kind: 'work', parts: [{ kind: 'stitch', stitch, count }], where, at }]
-}
-
 /** `Work even in sc for 10 rows`, `Sc even until …` */
 function even(reader: Reader): Content | null {
   const from = reader.at
@@ -263,62 +247,37 @@ function even(reader: Reader): Content | null {
   return passEnd(reader) ? { kind: 'even', steps: plainRow(reader, stitch, at), extent: until } : null
 }
 
-/** `every 4th row 6 times`, `every other row`, `every row 3 times` */
-function leg(reader: Reader): Leg | null {
-  take(reader, 'of', 'on', 'in')
-  take(reader, 'next', 'foll', 'following')
-  take(reader, 'and')
-  if (!take(reader, 'every', 'each')) return null
-  take(reader, 'foll', 'following')
-  const one = everySize(1, reader.vocabulary.sizes)
-  const two = everySize(2, reader.vocabulary.sizes)
-  const other = take(reader, 'other', 'alt', 'alternate')
-  const side = take(reader, 'rs', 'ws')
-  const every = other || side ? two : (takeOrdinal(reader) ?? one)
-  if (!rowWord.test(textAt(reader))) return null
-  reader.at += 1
-  const said = attempt(reader, (inner) => readTimes(inner, false))
-  if (said === null) return { every, times: one }
-  return said.kind === 'until' ? null : { every, times: said.count }
-}
-
-/**
- * Shaping laid over rows that are otherwise plain.
- *
- *     Dec 1 st at each end of every 4th row 6 times, then of every 6th row 3 times.
- *     ^
- */
 function schedule(reader: Reader): Content | null {
-  const from = reader.at
-  const change = readEnds(reader)
-  if (change === null) return null
-  const legs: Leg[] = []
-  for (let next = attempt(reader, leg); next !== null; next = attempt(reader, leg)) {
-    legs.push(next)
-    take(reader, ',', ';')
-    take(reader, 'and')
-    take(reader, 'then')
-  }
-  if (legs.length === 0 || !passEnd(reader)) return null
-  const at = spanSince(reader, from)
-  const { stitch } = reader
-  const shaped: Step = { kind: 'evenly', change: change.change, count: change.count, over: null, stitch, at }
-  return { kind: 'schedule', even: plainRow(reader, stitch, at), shaped: [shaped], legs }
+  const found = readSchedule(reader)
+  return found === null ? null : { kind: 'schedule', ...found }
 }
 
-function bySize(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadContent | null {
-  const meaning = words.filter((word) => word.text !== '.')
-  const [only, ...others] = meaning
-  if (only?.kind !== 'bySize' || others.length > 0) return null
-  const options: Content[] = []
-  let last: Stitch | null = stitch
-  for (const text of only.texts) {
-    const read = readContent(wordsOfText(text ?? '', only.at, vocabulary.sizes), vocabulary, stitch)
-    if (read.content === null) return read
-    options.push(read.content)
-    last = read.stitch
+/** The words of a row for one size; null where its phrase does not apply to the size. */
+function wordsFor(size: number, words: readonly Word[], sizes: number): readonly Word[] | null {
+  const own: Word[] = []
+  for (const word of words) {
+    const text = word.kind === 'bySize' ? (word.texts[size] ?? null) : ''
+    if (text === null) return null
+    own.push(...(word.kind === 'bySize' ? wordsOfText(text, word.at, sizes) : [word]))
   }
-  return last === null ? null : { content: { kind: 'bySize', options }, stitch: last, unread: null }
+  return own
+}
+
+/** Rows that differ by size: a phrase alone, or one that stands for several rows. */
+function bySize(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadContent | null {
+  if (!words.some((word) => word.kind === 'bySize')) return null
+  const alone = words.every((word) => word.kind === 'bySize' || word.text === '.')
+  const options: (Content | null)[] = []
+  let last: Stitch | null = stitch
+  for (let size = 0; size < vocabulary.sizes; size += 1) {
+    const own = wordsFor(size, words, vocabulary.sizes)
+    const read = own === null ? null : readContent(own, vocabulary, stitch)
+    if (read !== null && read.content === null) return alone ? read : null
+    options.push(read?.content ?? null)
+    last = read?.stitch ?? last
+  }
+  if (!(alone || options.some((option) => option?.kind === 'schedule')) || last === null) return null
+  return { content: { kind: 'bySize', options }, stitch: last, unread: null }
 }
 
 function fromSteps(read: ReadSteps): ReadContent {

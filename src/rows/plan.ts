@@ -116,7 +116,7 @@ function planSchedule(content: Content & { kind: 'schedule' }, size: number): Si
     if (every * times > longestRange) return { rows: [], trouble: { kind: 'too long' } }
     for (let group = 0; group < times; group += 1) {
       for (let plain = 1; plain < every; plain += 1) rows.push(content.even)
-      rows.push(content.shaped)
+      rows.push(leg.last)
     }
   }
   return { rows, trouble: null }
@@ -133,8 +133,8 @@ function planSize(row: ReadRow, content: Content, size: number, before: Before):
     case 'schedule':
       return planSchedule(content, size)
     case 'bySize': {
-      const own = content.options[size]
-      return own === undefined ? { rows: [], trouble: null } : planSize(row, own, size, before)
+      const own = content.options[size] ?? null
+      return own === null ? { rows: [], trouble: null } : planSize(row, own, size, before)
     }
   }
 }

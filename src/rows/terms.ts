@@ -1,3 +1,4 @@
+import type { Content } from './content.ts'
 import type { ReadRow } from './cut.ts'
 import type { UsedTerm } from './ledger.ts'
 import type { Part, Special, Step, StepOf } from './step.ts'
@@ -5,6 +6,8 @@ import { commonTerms } from './terms/common.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { nameStitch, printStitch } from './terms/dictionary.ts'
 import type { Stitch } from './terms/stitch.ts'
+import type { Word } from './words.ts'
+import { wordsOfText } from './words.ts'
 
 const common = new Map(commonTerms.flatMap((term) => term.written.map((spelling) => [spelling, term] as const)))
 
@@ -94,11 +97,19 @@ function noteSteps(gathering: Gathering, steps: readonly Step[]): void {
   for (const step of steps) noteStep(gathering, step)
 }
 
-function stepsOf(row: ReadRow): readonly Step[] {
-  const { content } = row
-  if (content === null || content.kind === 'reference' || content.kind === 'bySize') return []
-  if (content.kind === 'schedule') return [...content.even, ...content.shaped]
+function stepsOf(content: Content | null): readonly Step[] {
+  if (content === null || content.kind === 'reference') return []
+  if (content.kind === 'bySize') return content.options.flatMap(stepsOf)
+  if (content.kind === 'schedule') return [...content.even, ...content.legs.flatMap((leg) => leg.last)]
   return content.steps
+}
+
+/** The words of a row, those of a phrase that differs by size among them. */
+function spelledOut(row: ReadRow): readonly Word[] {
+  return row.words.flatMap((word) => {
+    if (word.kind !== 'bySize') return [word]
+    return word.texts.flatMap((text) => (text === null ? [] : wordsOfText(text, word.at, word.texts.length)))
+  })
 }
 
 /** Terms and special stitches that the rows use, each with its first place. */
@@ -108,13 +119,13 @@ export function usedTerms(
 ): { readonly terms: readonly UsedTerm[]; readonly specials: ReadonlySet<Special> } {
   const gathering: Gathering = { terms: new Map(), specials: new Set(), dictionary }
   for (const row of rows) {
-    for (const word of row.words) {
+    for (const word of spelledOut(row)) {
       const term = word.kind === 'word' ? common.get(word.text) : undefined
       if (term !== undefined && !gathering.terms.has(term.abbreviation)) {
         note(gathering, { ...term, special: false, at: word.at })
       }
     }
-    noteSteps(gathering, stepsOf(row))
+    noteSteps(gathering, stepsOf(row.content))
   }
   const terms = [...gathering.terms.values()].map(({ abbreviation, meaning, special, at }) => ({
     abbreviation,

@@ -1,5 +1,5 @@
 import { asOrdinal } from '../../measure/index.ts'
-import type { Leg, Passage, Run, Schedule } from './schedule.ts'
+import type { Edge, Leg, Passage, Run, Schedule } from './schedule.ts'
 
 /**
  * A schedule in the trade's words, without a full stop:
@@ -23,12 +23,18 @@ function passageWords(passage: Passage, unit: Schedule['unit']): string {
     case 'even':
       return `work ${counted(passage.rows, unit)} even`
     case 'slope':
-      return `${passage.change} 1 st at ${passage.edge} ${passage.legs.map((leg) => legWords(leg, unit)).join(', then ')}`
+      return `${passage.change} 1 st at ${edgeWords(passage.edge, unit)} ${passage.legs.map((leg) => legWords(leg, unit)).join(', then ')}`
     case 'curve':
       return `dec at ${passage.edge} of every ${unit} ${passage.runs.map(runWords).join(', ')}`
     case 'around':
       return `increase ${passage.by} evenly to ${counted(passage.to, 'st')}`
   }
+}
+
+/** A round has no ends: its shaping stands at its beginning, or on both sides of it. */
+function edgeWords(edge: Edge, unit: Schedule['unit']): string {
+  if (unit === 'row') return edge
+  return edge === 'each end' ? 'beg and end' : 'beg'
 }
 
 function legWords({ every, times }: Leg, unit: Schedule['unit']): string {

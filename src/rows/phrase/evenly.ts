@@ -1,4 +1,5 @@
 import type { Count } from '../count.ts'
+import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
@@ -17,12 +18,29 @@ export interface Change {
   readonly count: Count
 }
 
-function doubled(count: Count): Count {
-  return count.map((value) => (value === null ? null : 2 * value))
+/** A change spread over stitches. */
+export interface Evenly extends Change {
+  /** Null for all the stitches there are. */
+  readonly over: Count | null
+  /** Whether the words say how many stitches the row has afterwards. */
+  readonly whole: boolean
+}
+
+/** The same change at so many ends. */
+export function sumOf(count: Count, ends: 1 | 2): Count {
+  return ends === 1 ? count : count.map((value) => (value === null ? null : 2 * value))
+}
+
+/** `inc`, `decrease`: which way; the reader moves past it. */
+export function readChange(reader: Reader): 1 | -1 | null {
+  const change = changes[textAt(reader)]
+  if (change === undefined) return null
+  reader.at += 1
+  return change
 }
 
 /** `each end`, `both ends`, `each side`, `beg and end`; `beg`, `one end`, `neck edge` */
-function ends(reader: Reader): 1 | 2 | null {
+export function readWhichEnds(reader: Reader): 1 | 2 | null {
   take(reader, 'at', 'on')
   take(reader, 'the')
   const both = take(reader, 'each', 'both')
@@ -38,45 +56,63 @@ function ends(reader: Reader): 1 | 2 | null {
 
 /** `dec 1 st at each end`: what it changes in the whole row. */
 export function readEnds(reader: Reader): Change | null {
-  const change = changes[textAt(reader)]
-  if (change === undefined) return null
-  reader.at += 1
+  const change = readChange(reader)
+  if (change === null) return null
   const count = takeNumber(reader) ?? one(reader)
   take(reader, 'st', 'sts', 'stitch', 'stitches')
-  const number = ends(reader)
-  if (number === null) return null
-  return { change, count: number === 2 ? doubled(count) : count }
+  const ends = readWhichEnds(reader)
+  return ends === null ? null : { change, count: sumOf(count, ends) }
 }
 
-function evenly(reader: Reader): (Change & { readonly over: Count | null }) | null {
+/** `to 80 sts`: how many there are afterwards, which tells over how many it goes. */
+function overBefore(reader: Reader, { change, count }: Change): Count | null {
+  if (!take(reader, 'to')) return null
+  const to = takeNumber(reader)
+  take(reader, 'st', 'sts', 'stitch', 'stitches')
+  return to?.map((value, size) => (value === null ? null : value - change * (count[size] ?? 0))) ?? null
+}
+
+/** `inc 7 evenly over 93`, `dec 9 sts evenly`, `increase 20 evenly to 80 sts` */
+export function readEvenly(reader: Reader): Evenly | null {
   const first = take(reader, 'evenly')
-  const change = changes[textAt(reader)]
-  if (change === undefined) return null
-  reader.at += 1
-  const count = takeNumber(reader)
-  if (count === null) return null
+  const change = readChange(reader)
+  const count = change === null ? null : takeNumber(reader)
+  if (change === null || count === null) return null
   take(reader, 'st', 'sts', 'stitch', 'stitches')
   if (!(first || take(reader, 'evenly'))) return null
   take(reader, 'spaced')
-  take(reader, 'over', 'across', 'around')
+  const before = attempt(reader, (inner) => overBefore(inner, { change, count }))
+  if (before !== null) return { change, count, over: before, whole: true }
+  if (take(reader, 'over', 'across', 'around')) take(reader, 'the', 'these', 'next')
+  return { change, count, over: takeNumber(reader), whole: false }
+}
+
+/** `even over 93`: nothing changes. */
+function unchanged(reader: Reader): Evenly | null {
+  if (!(take(reader, 'even') && take(reader, 'over'))) return null
   take(reader, 'the', 'these', 'next')
   const over = takeNumber(reader)
-  passClause(reader)
-  return { change, count, over }
+  return over === null ? null : { change: 1, count: everySize(0, reader.vocabulary.sizes), over, whole: false }
+}
+
+function evenly(reader: Reader): Evenly | null {
+  const found = readEvenly(reader)
+  if (found !== null) passClause(reader)
+  return found
 }
 
 /**
  * Shaping that settles only the number of stitches.
  *
- *     inc 7 evenly over 93     dec 9 sts evenly     dec 1 st at each end
- *     ^
+ *     inc 7 evenly over 93     dec 9 sts evenly     dec 1 st at each end     work even over 93
+ *     ^                                                                           ^
  */
 export const evenlyPhrase: Phrase = {
   name: 'evenly',
-  opens: (reader) => textAt(reader) === 'evenly' || changes[textAt(reader)] !== undefined,
+  opens: (reader) => /^even(?:ly)?$/.test(textAt(reader)) || changes[textAt(reader)] !== undefined,
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    const spread = attempt(reader, evenly)
+    const spread = attempt(reader, evenly) ?? attempt(reader, unchanged)
     const change = spread ?? attempt(reader, readEnds)
     if (change === null) return null
     if (spread === null) passRow(reader)
