@@ -23,7 +23,7 @@ function plainText(node: Inline): string {
     case 'code':
       return node.text
     case 'value':
-      return textForAll(node.segments)
+      return textForAll(node.segments).replace(/\s*\n\s*/g, ' ')
     case 'break':
       return ' '
     case 'image':

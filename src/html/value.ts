@@ -11,6 +11,18 @@ export function value(node: ValueNode): PhrasingElement {
 
 function segment({ text, show }: Segment): PhrasingContent {
   const className = segmentClass(show)
-  const content: PhrasingContent = { type: 'text', value: text }
-  return className === null ? content : phrasingElement('span', { className: [...className] }, [content])
+  const content = lines(text)
+  const [only] = content
+  if (className === null && only !== undefined && content.length === 1) return only
+  return phrasingElement('span', className === null ? {} : { className: [...className] }, content)
+}
+
+/** A phrase whose wording differs by size stands on a line of its own for each. */
+function lines(text: string): PhrasingContent[] {
+  return text
+    .split('\n')
+    .flatMap((line, index): PhrasingContent[] => [
+      ...(index === 0 ? [] : [{ type: 'break' } as const]),
+      ...(line === '' && index > 0 ? [] : [{ type: 'text', value: line } as const]),
+    ])
 }

@@ -48,7 +48,9 @@ export function askAll(draft: Draft, settled: Settled, environment: Environment,
     print: (placeholder, rows, here) => {
       const found = asked.get(placeholder)
       if (found === undefined || found.formula === null) return unsettled
-      if (!usesLedger(found.formula)) return printed(found.value, found.formula, environment, findings)
+      if (!usesLedger(found.formula)) {
+        return goingOn(printed(found.value, found.formula, environment, findings), placeholder, draft)
+      }
       const outcome = evaluate(found.formula, settled, madeEnvironment(environment, rows, here))
       findings.push(...outcome.diagnostics)
       return printed(outcome.value, found.formula, environment, findings)
@@ -94,6 +96,14 @@ function printed(
   findings.push(...outcome.diagnostics)
   if (outcome.value !== null && formula.format === null) plainly.set(value, outcome.value)
   return outcome.value ?? unsettled
+}
+
+/** After sizes on lines of their own, words that go on with the sentence are for all of them again. */
+function goingOn(segments: readonly Segment[], placeholder: Placeholder, draft: Draft): readonly Segment[] {
+  if (!segments.some(({ text, show }) => show === 'columns' && text.startsWith('\n'))) return segments
+  const { end } = spanOf(draft, placeholder)
+  const goesOn = /^[ \t]*\n?[ \t]*[,;\p{L}]/u.test(textAt(draft, { start: end, end: end + 40 }))
+  return goesOn ? [...segments, { text: ';\nall sizes', show: 'columns' }] : segments
 }
 
 function holeContent(asked: Asked | undefined, settled: Settled, environment: Environment): HoleContent {
