@@ -8,6 +8,7 @@ import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
 import { countMeant } from './work/place.ts'
+import { fillOpen } from './work/shaping.ts'
 import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
 import { add, createTally } from './work/tally.ts'
 import { run } from './work.ts'
@@ -44,6 +45,8 @@ export interface Worked {
   readonly turningStitches: number
   readonly left: number
   readonly leftSaid: boolean
+  /** Some number is left to the eye, and was estimated. */
+  readonly byEye: boolean
   /** A repeat to the end that left something over. */
   readonly endless: {
     readonly at: Step['at']
@@ -66,6 +69,8 @@ export interface Job {
   readonly resting: ReadonlyMap<number, Resting>
   /** The number of the row, null where its label has none. */
   readonly number: number | null
+  /** What the row is said to come to; null where that is not said. */
+  readonly statedTotal: number | null
 }
 
 function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work {
@@ -76,6 +81,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     size: job.size,
     choose,
     rules: job.rules,
+    style: job.style,
     rowStitch: words.stitch,
     namesTurningChain: words.namesTurningChain,
     resting: job.resting,
@@ -99,6 +105,11 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     inside: createTally(),
     stitches: 0,
     slips: 0,
+    statedTotal: job.statedTotal,
+    leftOpen: null,
+    byEye: false,
+    begunAt: 0,
+    around: false,
     slippedInto: [],
     turningStitches: 0,
     unsaid: 0,
@@ -133,6 +144,8 @@ function settleSlips(work: Work): void {
 function leftOver(work: Work): number {
   if (work.lastTarget === null) return 0
   const remaining = countMeant(work, work.lastTarget, work.cursor, work.end - work.passed)
+  // The chain that an oval begins in has its stitches already.
+  if (work.around && remaining === 1) return work.unsaid
   // `…, ch 3, join`: the last chains lie over the stitches that are left.
   const last = work.kinds.list[work.made.places.at(-1) ?? -1]
   if (work.joined && last?.what === 'space' && remaining <= last.chains) return work.unsaid
@@ -193,7 +206,7 @@ function worked(job: Job, choose: Choose, traces: boolean): { readonly work: Wor
   const carried = job.fabric.pending
   const steps = carried === null || words.opensWithChain ? words.own : [carried, ...words.own]
   const work = begin(job, choose, words, traces)
-  const stop = run(work, steps) ?? settleOpening(work)
+  const stop = run(work, steps) ?? settleOpening(work) ?? fillOpen(work)
   settleSlips(work)
   return { work, stop }
 }
@@ -213,6 +226,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     turningStitches: work.turningStitches,
     left: stop === null ? leftOver(work) : 0,
     leftSaid: work.leaveSaid,
+    byEye: work.byEye,
     endless: work.endless,
     chosen: work.chosen,
     rest: restOf(work),

@@ -17,6 +17,8 @@ export type PlaceKind =
       readonly opening: number | null
     }
   | { readonly what: 'chain' }
+  /** The end of a row, along the side of the piece. */
+  | { readonly what: 'rowEnd' }
   /** An opening chain that does not count as a stitch. */
   | { readonly what: 'turning' }
 

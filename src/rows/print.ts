@@ -41,6 +41,8 @@ export function printPlace(kind: PlaceKind, dictionary: Dictionary): string | nu
       return `ch-${kind.chains} sp`
     case 'chain':
       return 'ch'
+    case 'rowEnd':
+      return 'row end'
     case 'turning':
       return null
   }

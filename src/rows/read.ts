@@ -2,6 +2,7 @@ import { cover } from '../diagnostic/index.ts'
 import { withoutLoops } from './loops.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
+import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
@@ -12,6 +13,7 @@ import { isMark, readPairedStar, readRepeat } from './phrase/repeat.ts'
 import { ringPhrase } from './phrase/ring.ts'
 import { skipPhrase } from './phrase/skip.ts'
 import { joinPhrase, slipPhrase } from './phrase/slip.ts'
+import { sourcePhrase } from './phrase/source.ts'
 import { stitchPhrase } from './phrase/stitch.ts'
 import { readTimes } from './phrase/times.ts'
 import { togetherPhrase } from './phrase/together.ts'
@@ -26,6 +28,7 @@ import { wordsOfText } from './words.ts'
 /** All written forms of a step, in the order in which they are tried: the more words a form claims, the earlier. */
 const phrases: readonly Phrase[] = [
   bracketPhrase,
+  sourcePhrase,
   chainPhrase,
   evenlyPhrase,
   togetherPhrase,
@@ -234,13 +237,32 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
       remember(reader, from, 'a stitch, chain, skip or repeat')
       whole = false
     } else {
-      const group = asGroup(steps, multiplied(reader, added, from), open.at(-1)?.step ?? 0, saysAll(reader, from))
+      const group = asGroup(
+        steps,
+        inLoops(reader, multiplied(reader, added, from), from),
+        open.at(-1)?.step ?? 0,
+        saysAll(reader, from),
+      )
       steps.push(...group)
       sweep(steps, open.at(-1)?.step ?? 0)
+      const deep = besideSkipped(steps)
+      if (deep !== null) steps.splice(-2, 1, deep)
     }
   }
   reader.end = outer
   return whole ? steps : null
+}
+
+/** The loop that the words of an item name, or one that was named before them for all that follows. */
+function inLoops(reader: Reader, steps: readonly Step[], from: number): readonly Step[] {
+  if (!reader.namesLoops) return steps
+  const own = reader.words.slice(from, reader.at).find((word) => word.loop !== undefined)
+  for (; reader.heard < reader.at; reader.heard += 1) {
+    const word = reader.words[reader.heard]
+    if (word?.loopOn === true) reader.loop = word.loop ?? null
+  }
+  const loop = own?.loop ?? reader.loop ?? undefined
+  return loop === undefined ? steps : steps.map((step) => ({ ...step, loop }))
 }
 
 /** `all in next sp` */

@@ -2,6 +2,7 @@ import type { Span } from '../diagnostic/index.ts'
 import { cover } from '../diagnostic/index.ts'
 import type { Count } from './count.ts'
 import { everySize } from './count.ts'
+import type { LoopCode } from './past.ts'
 import type { Special, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Stitch } from './terms/stitch.ts'
@@ -41,6 +42,11 @@ export interface Reader {
   stitch: Stitch
   /** Where reading got furthest and stopped. */
   unread: Unread | null
+  /** Whether some word names a loop to work into. */
+  readonly namesLoops: boolean
+  /** The loop named for all that follows, as far as the words have been heard. */
+  loop: LoopCode | null
+  heard: number
 }
 
 /** One written form. `opens` is a cheap look at the next word; `read` gives null when it is another form. */
@@ -241,6 +247,9 @@ export function createReader(
     depth: 0,
     stitch: stitch ?? firstStitch(words, vocabulary.dictionary) ?? plain('singleCrochet'),
     unread: null,
+    namesLoops: words.some((word) => word.loop !== undefined),
+    loop: null,
+    heard: 0,
   }
 }
 

@@ -82,16 +82,24 @@ function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
   for (let other = 0; other < size; other += 1) {
     if (job.fabrics[other] !== job.fabrics[size] || job.steps[other] !== steps) continue
     const alike = alikeSizes(steps, job.sizes)
-    if (alike[other] === alike[size] && job.number?.[other] === job.number?.[size]) return other
+    const alikeNumbers =
+      job.number?.[other] === job.number?.[size] && statedTotal(job, other) === statedTotal(job, size)
+    if (alike[other] === alike[size] && alikeNumbers) return other
   }
   return size
+}
+
+function statedTotal({ stated, checked }: RowJob, size: number): number | null {
+  const item = stated?.items.find((each) => each.tally === null)
+  return item === undefined || !checked(size) ? null : statedFor(item, size)
 }
 
 /** What one size of a row needs to be worked. */
 export function sizeJob(job: RowJob, size: number, steps: readonly Step[], fabric: Fabric): Job {
   const { kinds, style, rules } = job
   const number = job.number?.[size] ?? null
-  return { kinds, size, steps, style, fabric, rules, number, resting: job.resting[size] ?? nothingRests }
+  const resting = job.resting[size] ?? nothingRests
+  return { kinds, size, steps, style, fabric, rules, number, resting, statedTotal: statedTotal(job, size) }
 }
 
 function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[], choose: Choose): Worked | null {

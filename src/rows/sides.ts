@@ -32,6 +32,6 @@ export function sideOf(row: ReadRow, steps: readonly Step[], fabric: Fabric, nex
 
 /** The side that faces in the row after one that was worked on `side`; null when that is open. */
 export function sideAfter(steps: readonly Step[], worked: Worked, side: Side | null): Side | null {
-  if (side === null || steps.some((step) => step.kind === 'fastenOff' || step.kind === 'rejoin')) return null
+  if (side === null || steps.some((step) => step.kind === 'fastenOff' || step.kind === 'source')) return null
   return worked.fabric.turns ? other(side) : side
 }

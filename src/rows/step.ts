@@ -1,6 +1,7 @@
 import type { Span } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Count } from './count.ts'
+import type { LoopCode } from './past.ts'
 import type { Stitch } from './terms/stitch.ts'
 
 /** Which places of the row below a phrase means. */
@@ -15,6 +16,8 @@ export type Accepts =
   | { readonly kind: 'corner' }
   /** The space between two groups: `sp between groups` */
   | { readonly kind: 'gap' }
+  /** The end of a row, along the side of the piece. */
+  | { readonly kind: 'rowEnd' }
 
 /** `each st and ch-1 sp`: whatever one of them accepts. */
 export type Target = readonly Accepts[]
@@ -26,10 +29,15 @@ export type Until =
   /** `to next corner sp` */
   | { readonly kind: 'reaching'; readonly of: Target }
 
+/** A row further down than the one below: so many rows, or the one with a number. */
+export type Depth = { readonly kind: 'rows' | 'row'; readonly number: Count }
+
 /** Where a stitch or a group goes. */
 export type Where =
-  | { readonly kind: 'next'; readonly count: Count; readonly of: Target }
-  | { readonly kind: 'each'; readonly of: Target; readonly until: Until }
+  | { readonly kind: 'next'; readonly count: Count; readonly of: Target; readonly depth?: Depth }
+  | { readonly kind: 'each'; readonly of: Target; readonly until: Until; readonly depth?: Depth }
+  /** Into a row further down, past the stitch in front of it, which is skipped by name. */
+  | { readonly kind: 'aside' }
   | { readonly kind: 'first'; readonly count: Count; readonly of: Target }
   | { readonly kind: 'last'; readonly count: Count; readonly of: Target }
   /** The place used last; at the start of a row the first one. `start`: `in same st as beg ch-3`. */
@@ -42,6 +50,19 @@ export type Where =
   | { readonly kind: 'turningChain'; readonly space: boolean }
   /** `between next 2 sts`: a gap, which uses no stitch */
   | { readonly kind: 'between' }
+
+/** Where a row goes that does not, or not only, go into the row below. */
+export type Source =
+  /** Stitches that were left unworked: of the row with this number, null for the last such row. */
+  | { readonly kind: 'unworked'; readonly row: Count | null }
+  /** The free side of the chain that the piece was begun on. */
+  | { readonly kind: 'otherSide' }
+  /** Loops that a row worked into one loop only has left free; `row` null for the last row that has some. */
+  | { readonly kind: 'freeLoops'; readonly row: Count | null }
+  /** All stitches of an earlier row, as behind petals. */
+  | { readonly kind: 'row'; readonly row: Count }
+  /** Stitches that were passed over, and the chains that bridge them: an armhole, a thumb hole. */
+  | { readonly kind: 'opening'; readonly from: 'stitches' | 'chain' | 'middle' }
 
 /** What goes into one place. */
 export type Part =
@@ -89,8 +110,8 @@ export interface Sweeping {
   readonly where: Where & { readonly kind: 'each' }
 }
 
-/** One step of a row, as read. */
-export type Step = { readonly at: Span } & (
+/** One step of a row, as read. `loop`: the loop that it is worked into, where the words name one. */
+export type Step = { readonly at: Span; readonly loop?: LoopCode } & (
   | { readonly kind: 'chain'; readonly count: Count; readonly counting: Counting | null }
   | { readonly kind: 'work'; readonly parts: readonly Part[]; readonly where: Where }
   /** Stitches worked together; `times` of them for `next`, or as many as go in for `each`. */
@@ -139,10 +160,10 @@ export type Step = { readonly at: Span } & (
       readonly over: Count | null
       readonly stitch: Stitch
     }
-  /** `46 sc evenly along edge`: stitches into an edge whose row ends are not counted */
-  | { readonly kind: 'pickUp'; readonly stitch: Stitch; readonly count: Count }
-  /** Back to stitches that were left unworked: of the row with this number, null for the last such row. */
-  | { readonly kind: 'rejoin'; readonly row: Count | null }
+  /** `46 sc evenly along edge`: stitches into an edge whose row ends are not counted; null where the number is left open. */
+  | { readonly kind: 'pickUp'; readonly stitch: Stitch; readonly count: Count | null }
+  /** From here on the row goes into other places than those of the row below. */
+  | { readonly kind: 'source'; readonly source: Source }
   | { readonly kind: 'fastenOff' }
   /** Words that make nothing: colours, markers, remarks. `counting` speaks of the opening chain. */
   | { readonly kind: 'remark'; readonly counting: Counting | null }

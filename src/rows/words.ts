@@ -2,6 +2,7 @@ import type { Span } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Count } from './count.ts'
 import { everySize } from './count.ts'
+import type { LoopCode } from './past.ts'
 import type { Hole, MadeByRow } from './written.ts'
 
 interface Common {
@@ -10,6 +11,9 @@ interface Common {
   readonly text: string
   /** No blank before it, as in `dc2` or `ch-2`. */
   readonly glued: boolean
+  /** The loop that words taken out beside it name; `loopOn`: for all that follows, too. */
+  readonly loop?: LoopCode
+  readonly loopOn?: boolean
 }
 
 /** A word, number or mark of a row, with its place in the draft. */

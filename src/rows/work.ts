@@ -6,8 +6,9 @@ import { settleOpening } from './work/opening.ts'
 import { advance, skipTarget } from './work/place.ts'
 import { workRepeat, workRepeatAll } from './work/repeat.ts'
 import { workEvenly, workPickUp } from './work/shaping.ts'
+import { workSource } from './work/source.ts'
 import type { Stop, Work } from './work/state.ts'
-import { beginOn, mostSteps, mostStitches } from './work/state.ts'
+import { beginOn, mostSteps, mostStitches, turnToLoop } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
 import { goTo } from './work/where.ts'
@@ -107,18 +108,6 @@ function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
   return skipped === asked ? null : { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
 }
 
-/** Goes back to a row that was left, at the first stitch that has not been used. */
-function workRejoin(work: Work, step: StepOf<'rejoin'>): Stop | null {
-  const number = step.row === null ? [...work.resting.keys()].at(-1) : forSize(step.row, work.size)
-  const rest = number === undefined ? undefined : work.resting.get(number)
-  if (number === undefined || rest === undefined)
-    return { why: 'no such place', at: step.at, wanted: 'stitches left unworked' }
-  setBelow(work, rest.row)
-  work.cursor = rest.cursor
-  work.resumed = number
-  return null
-}
-
 function workEither(work: Work, step: StepOf<'either'>): Stop | null {
   const option = step.options[work.choose(`${step.about} ${step.at.start}`, step.options.length)]
   return option === undefined ? null : run(work, option)
@@ -138,7 +127,7 @@ const workers = {
     work.leaveSaid = true
     return null
   },
-  rejoin: workRejoin,
+  source: workSource,
   repeat: (work, step) => workRepeat(work, step, run),
   repeatAll: (work, step) => workRepeatAll(work, step, run),
   sequence: (work, step) => run(work, step.body),
@@ -183,8 +172,8 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.evenly(work, step)
     case 'pickUp':
       return workers.pickUp(work, step)
-    case 'rejoin':
-      return workers.rejoin(work, step)
+    case 'source':
+      return workers.source(work, step)
     case 'join':
     case 'ring':
     case 'leave':
@@ -223,6 +212,7 @@ export function run(work: Work, steps: readonly Step[]): Stop | null {
     work.steps += 1
     if (work.steps > mostSteps) return { why: 'too many', at: step.at, most: mostStitches }
     beginRound(work, step)
+    if (work.traces && (step.kind === 'work' || step.kind === 'together')) turnToLoop(work, step.loop ?? 0)
     const stop = workStep(work, step)
     if (stop !== null) return stop
   }

@@ -105,9 +105,13 @@ Row 3: Sc in each st. (6 sc)
     expect(work(`${split}\n### Second side\n${row}\nRow 3: Sc in each st.`).codes).toEqual([])
   })
 
-  it('but not where none were left', () => {
-    const draft = work(`${split}\n### Second side\nRow 2: Sk next 8 sts of Row 3, join yarn in next st, sc across.`)
-    expect(draft.codes).toEqual(['no-such-place'])
+  it.each([
+    // Row 2 has been worked into by Row 3 all along; Row 3 has six stitches.
+    ['Row 2', 'no-such-place'],
+    ['Row 3', 'too-few-stitches'],
+  ])('but not where none were left: %s', (from, code) => {
+    const row = `Row 2: Sk next 8 sts of ${from}, join yarn in next st, sc across.`
+    expect(work(`${split}\n### Second side\n${row}`).codes).toEqual([code])
   })
 })
 

@@ -1,7 +1,8 @@
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
-import { readOfRow } from './rejoin.ts'
+import { withDepth } from './depth.ts'
+import { goingBack } from './rejoin.ts'
 import { anyStitch, readTarget } from './target.ts'
 import { readUntil } from './until.ts'
 import { readWhere } from './where.ts'
@@ -40,8 +41,6 @@ export const skipPhrase: Phrase = {
     const where: Where | null =
       until === null ? (attempt(reader, counted) ?? attempt(reader, readWhere)) : { kind: 'each', of: anyStitch, until }
     if (where === null) return null
-    const rejoin = readOfRow(reader)
-    const skip: Step = { kind: 'skip', where, at: spanSince(reader, from) }
-    return rejoin === null ? [skip] : [rejoin, skip]
+    return goingBack({ kind: 'skip', where: withDepth(reader, where), at: spanSince(reader, from) })
   },
 }

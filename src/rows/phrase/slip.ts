@@ -2,7 +2,8 @@ import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
-import { readOfRow, readUnworked } from './rejoin.ts'
+import { goingBack, readUnworked } from './rejoin.ts'
+import { readSourceAfter, readUnderarm } from './source.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
 
@@ -60,11 +61,13 @@ function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
   while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main'));
   attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
   const unworked = readUnworked(reader)
+  const underarm = readUnderarm(reader)
+  if (underarm !== null) return [underarm]
   const [where] = readPlaces(reader)
   if (where === undefined) return null
-  const slip: Step = { kind: 'slip', where, at: spanSince(reader, from) }
-  const rejoin = readOfRow(reader) ?? unworked
-  return rejoin === null ? [slip] : [rejoin, slip]
+  const source = readSourceAfter(reader) ?? unworked
+  const slip = goingBack({ kind: 'slip', where, at: spanSince(reader, from) })
+  return source === null || slip.length > 1 ? slip : [source, ...slip]
 }
 
 /**

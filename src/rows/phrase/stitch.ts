@@ -14,6 +14,7 @@ import {
   textAt,
 } from '../reader.ts'
 import type { Part, Special, Step, Where } from '../step.ts'
+import { readSourceAfter } from './source.ts'
 import { anyStitch } from './target.ts'
 import { readWhere } from './where.ts'
 
@@ -99,6 +100,8 @@ export const stitchPhrase: Phrase = {
     const places = readPlaces(reader)
     if (places.length === 0) return [placeless(reader, stitch, count, from)]
     const at = spanSince(reader, from)
-    return places.map((where) => ({ kind: 'work', parts: [stitch.part(count)], where, at }))
+    const steps: Step[] = places.map((where) => ({ kind: 'work', parts: [stitch.part(count)], where, at }))
+    const source = readSourceAfter(reader)
+    return source === null ? steps : [source, ...steps]
   },
 }

@@ -3,6 +3,7 @@ import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrdinal, textAt } from '../reader.ts'
 import type { Until, Where } from '../step.ts'
 import { readCounting } from './counting.ts'
+import { withDepth } from './depth.ts'
 import { anyStitch, groupWords, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
 
@@ -156,6 +157,6 @@ export function readWhere(reader: Reader): Where | null {
     attempt(reader, each) ??
     attempt(reader, same) ??
     attempt(reader, ordered)
-  if (found !== null || !said) return found
-  return attempt(reader, bare)
+  const place = found ?? (said ? attempt(reader, bare) : null)
+  return place === null ? null : withDepth(reader, place)
 }

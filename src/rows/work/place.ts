@@ -16,7 +16,7 @@ function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
 function accepts(accept: Accepts, kind: PlaceKind): boolean {
   switch (accept.kind) {
     case 'stitch':
-      return kind.what === 'stitch' || kind.what === 'chain'
+      return kind.what === 'stitch' || kind.what === 'chain' || kind.what === 'rowEnd'
     case 'named':
       return isNamed(kind, accept.stitch)
     case 'space':
@@ -25,6 +25,8 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
       return accept.chains === null || accept.chains === kind.chains || accept.chains === kind.opening
     case 'chain':
       return kind.what === 'chain' || kind.what === 'space'
+    case 'rowEnd':
+      return kind.what === 'rowEnd'
     case 'special':
     case 'corner':
     case 'gap':

@@ -55,6 +55,22 @@ export function workPickUp(work: Work, step: StepOf<'pickUp'>): Stop | null {
   const settled = settleOpening(work)
   if (settled !== null) return settled
   work.into = []
+  const there = countMeant(work, anyPlace, work.cursor, work.end)
   work.cursor = work.end
-  return makePlain(work, step.stitch, forSize(step.count, work.size), step.at)
+  if (step.count !== null) return makePlain(work, step.stitch, forSize(step.count, work.size), step.at)
+  // How many is left to the eye: the stated count tells, else as many as there are places on this side.
+  if (work.statedTotal !== null && work.leftOpen === null) {
+    work.leftOpen = step
+    return null
+  }
+  work.byEye = true
+  return makePlain(work, step.stitch, there, step.at)
+}
+
+/** The stitches that were left to the eye, now that all others of the row are known. */
+export function fillOpen(work: Work): Stop | null {
+  const { leftOpen, statedTotal } = work
+  if (leftOpen === null || statedTotal === null) return null
+  work.leftOpen = null
+  return makePlain(work, leftOpen.stitch, Math.max(0, statedTotal - work.stitches), leftOpen.at)
 }

@@ -2,7 +2,7 @@ import type { Span } from '../../diagnostic/index.ts'
 import type { Kinds, Row } from '../fabric.ts'
 import type { LoopCode, Past } from '../past.ts'
 import { untraced } from '../past.ts'
-import type { Counting, Target } from '../step.ts'
+import type { Counting, StepOf, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import type { Freedom } from './place.ts'
 import type { Tally } from './tally.ts'
@@ -75,6 +75,7 @@ export interface Work {
   readonly size: number
   readonly choose: Choose
   readonly rules: OpeningRules
+  readonly style: 'flat' | 'round' | null
   /** The first stitch of the row's words: what an opening chain stands for. */
   readonly rowStitch: Stitch | null
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
@@ -113,6 +114,16 @@ export interface Work {
   readonly inside: Tally
   stitches: number
   slips: number
+  /** The first place of a foundation chain that is worked into. */
+  begunAt: number
+  /** What the row is said to come to; null where that is not said. */
+  readonly statedTotal: number | null
+  /** Stitches along an edge whose number follows from what the row comes to. */
+  leftOpen: StepOf<'pickUp'> | null
+  /** Some number in the row is left to the eye, and was estimated. */
+  byEye: boolean
+  /** The row goes around the end of its chain, or around an opening. */
+  around: boolean
   /** The positions that slip stitches went into. */
   readonly slippedInto: number[]
   turningStitches: number

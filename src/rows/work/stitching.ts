@@ -67,6 +67,7 @@ function toChainFromHook(
   work.last = nth - 2
   const stop = settleSkippedChains(work, skipped, stitch, `skipped ${nth - 1}`)
   work.last = nth - 1
+  work.begunAt = nth - 1
   work.into = [work.last]
   work.cursor = nth
   work.lastTarget = [{ kind: 'stitch', said: true }]

@@ -1,15 +1,19 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
+import { rowNumbered } from '../past.ts'
 import type { Target, Until, Where } from '../step.ts'
 import { firstPlace } from './opening.ts'
 import type { Freedom } from './place.ts'
 import { advance, countMeant, freely, fromEnd, nextMeant } from './place.ts'
+import { goAround, takeUp, takeUpRowEnds } from './source.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
 
 /** What is done in so many places that have been found, one after the other. */
 export type InPlaces = (places: number) => Stop | null
+
+const anyPlace: Target = [{ kind: 'stitch', said: false }]
 
 /** Words for the places a phrase asks for, for a finding. */
 function wantedWords(target: Target): string {
@@ -30,6 +34,8 @@ function wantedWords(target: Target): string {
       return 'corners'
     case 'gap':
       return 'spaces between groups'
+    case 'rowEnd':
+      return 'row ends'
   }
 }
 
@@ -124,6 +130,15 @@ function isNowhere(work: Work, of: Target): boolean {
   return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
 }
 
+/** Where the row below has been worked to its end: on around the chain, or along the side. Returns how many are found. */
+function further(work: Work, of: Target, asked: number, at: Span): number {
+  const { below } = work
+  const oval = below?.foundation === true && !below.circular && work.style === 'round'
+  if (work.around || below === null || work.cursor < below.places.length || !oval) return 0
+  goAround(work, at)
+  return advance(work, of, asked)
+}
+
 function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlaces: InPlaces): Stop | null {
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
@@ -131,7 +146,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const inRing = work.below?.ring === true && work.below.places.length === 0
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
-  const used = inRing ? asked : advance(work, of, asked)
+  const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at)
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return noSuchPlace(of, at)
@@ -210,16 +225,39 @@ function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces):
   return inLast(work, inPlaces)
 }
 
+/** A place further down: all of an older row are places of their own, a single one is reached past a stitch of the row below. */
+function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | null {
+  const { depth, ...plain } = where
+  if (depth === undefined) return null
+  const number = forSize(depth.number, work.size)
+  const last = work.past?.last
+  const isBelow = depth.kind === 'row' && (last?.number === number || last === undefined)
+  const older = depth.kind === 'row' && !isBelow ? rowNumbered(work.past, number) : null
+  if (older !== null && where.kind === 'each' && work.made.places.length === 0) {
+    takeUp(work, older.row)
+    return plain
+  }
+  return isBelow ? plain : { ...plain, of: anyPlace }
+}
+
+/** The side of the piece is taken up when it is first named. */
+function toRowEnds(work: Work, of: Target): void {
+  if (nextMeant(work, of) < 0) takeUpRowEnds(work)
+}
+
 /**
  * Goes to the place or places a phrase names and does `inPlaces` there, at most once.
  * `fromHook` and `ring` are settled by the caller, who knows what is made there.
  */
 export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): Stop | null {
   work.into = []
+  const further = where.kind === 'each' || where.kind === 'next' ? inDepth(work, where) : null
+  if (further !== null) return goTo(work, further, at, inPlaces)
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
+  if ('of' in where && where.of.some((accept) => accept.kind === 'rowEnd')) toRowEnds(work, where.of)
   switch (where.kind) {
     case 'next':
       return nextPlaces(work, where, at, inPlaces)
@@ -234,6 +272,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
     case 'turningChain':
       return turningChain(work, where.space, at, inPlaces)
     case 'between':
+    case 'aside':
     case 'ring':
     case 'fromHook':
       return inPlaces(1)

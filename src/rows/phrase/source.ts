@@ -1,0 +1,97 @@
+import type { Phrase, Reader } from '../reader.ts'
+import { attempt, numberAt, spanSince } from '../reader.ts'
+import type { Source, Step } from '../step.ts'
+import { takePattern } from './pattern.ts'
+
+const turning =
+  '(?:(?:turn|rotate|turning|rotating|flip) (?:(?:your|the|work|piece|it|180|degrees|°|clockwise|around|#) )*(?:to |and )?)?'
+const working =
+  '(?:(?:now|then|next|and) )*(?:(?:work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed) )*(?:(?:back|down|up|now|to|round) )*'
+const along = '(?:(?:along|on|onto|in|into|across|over|around|at|to|of|through|down|up|from) )+(?:the )?'
+const free = '(?:free|unused|unworked|remaining|rem|loose|exposed)'
+const foundation =
+  '(?:(?:the|your|each|all|same|first|original|initial|foundation|fdn|fnd|beg|beginning|start|starting|base) )*(?:foundation|ch|chs|chain|chains|piece|row|edge|sts?|stitches)(?: (?:row|edge|chain|ch))?'
+const side = '(?:other|opposite|free|second|bottom|underside|reverse|unworked)'
+const ofFoundation = `(?: (?:of|along|on|in|from) ${foundation})?`
+
+/** `working along the opposite side of the foundation chain` */
+const otherSide = new RegExp(`^${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?)${ofFoundation}`)
+/** `rotate and work along the bottom of the chain`, `in free loops of foundation ch` */
+const underneath = new RegExp(
+  `^${turning}${working}${along}(?:bottom|underside|${free} (?:loops?|lps?|sides?|edge|chs?)) (?:of|on|from|along) ${foundation}`,
+)
+/** `working in the free front loops of Rnd 3` */
+const freeOfRow = new RegExp(
+  `^${working}(?:behind (?:the )?\\w+ )?${along}(?:${free} )?(?:${free} )?(?:(?:front|back) )?(?:loops?|lps?) (?:only )?(?:left )?(?:of|from|in|on) (?:the )?(?:rnd|round|row)`,
+)
+const freeOnly = new RegExp(`^${working}${along}${free} (?:front |back )?(?:loops?|lps?)(?: only)?`)
+/** `working behind the petals in the stitches of Rnd 2` */
+const ofRow = new RegExp(
+  `^${working}(?:behind|in back of|in front of) (?:the |all )?(?:\\w+ )?(?:(?:in|into|of|on|from|and) )*(?:the )?(?:sts?|stitches|scs?|dcs?|hdcs?)? ?(?:of |on |from |in )?(?:the )?(?:rnd|round|row)`,
+)
+/** `join yarn in the underarm`, `in the centre of the underarm chain` */
+const underarm =
+  /^(?:(?:at|in|into|to|with|from) )*(?:the )?(?:(first|center|centre|middle|any|#|[a-z0-9]+) )?(?:(?:of|ch|chain|st|sts|chs) )*(?:(?:of|at|on|in) )?(?:the |an |any )?(?:underarm|armhole|armpit|thumbhole|thumb hole|thumb opening|thumb gap)(?: (?:chs?|chains?|sts?|edge|opening|corner|side|gap|space))*/
+
+function otherSideOf(reader: Reader): Source | null {
+  return (takePattern(reader, otherSide) ?? takePattern(reader, underneath)) ? { kind: 'otherSide' } : null
+}
+
+/** The number of the row that the words ended with; null, and nothing taken, where none follows. */
+function rowOf(reader: Reader, pattern: RegExp, kind: 'freeLoops' | 'row'): Source | null {
+  if (takePattern(reader, pattern) === null) return null
+  const row = numberAt(reader)
+  if (row === null) return null
+  reader.at += 1
+  return { kind, row: row.count }
+}
+
+function looseLoops(reader: Reader): Source | null {
+  return takePattern(reader, freeOnly) === null ? null : { kind: 'freeLoops', row: null }
+}
+
+/** Where a clause says that the row goes on. */
+function sourceAhead(reader: Reader): Source | null {
+  return (
+    attempt(reader, otherSideOf) ??
+    attempt(reader, (inner) => rowOf(inner, freeOfRow, 'freeLoops')) ??
+    attempt(reader, (inner) => rowOf(inner, ofRow, 'row')) ??
+    attempt(reader, looseLoops)
+  )
+}
+
+/**
+ * A clause that turns to other places than those of the row below.
+ *
+ *     working along opposite side of foundation ch, sc in each ch     in free loops of Rnd 3, …     behind petals of Rnd 4, …
+ *     ^
+ */
+export const sourcePhrase: Phrase = {
+  name: 'source',
+  opens: (reader) => takesTo.test(reader.words[reader.at]?.text ?? ''),
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const source = sourceAhead(reader)
+    return source === null ? null : [{ kind: 'source', source, at: spanSince(reader, from) }]
+  },
+}
+
+const takesTo =
+  /^(?:now|then|and|next|turn|rotate|turning|rotating|flip|work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed|back|along|on|onto|in|into|across|over|at|to|behind|from)$/
+
+/** After a place: `each ch on opposite side of foundation ch`, `next 6 sts of Rnd 2` where the row is not the one below. */
+export function readSourceAfter(reader: Reader): Step | null {
+  const from = reader.at
+  const source = attempt(reader, otherSideOf)
+  return source === null ? null : { kind: 'source', source, at: spanSince(reader, from) }
+}
+
+/** `join yarn in centre of underarm`: a round around an opening begins there. */
+export function readUnderarm(reader: Reader): Step | null {
+  const from = reader.at
+  const match = takePattern(reader, underarm)
+  if (match === null) return null
+  const place = match[1] ?? ''
+  const at = spanSince(reader, from)
+  return { kind: 'source', source: { kind: 'opening', from: /^(?:cent|mid)/.test(place) ? 'middle' : 'chain' }, at }
+}
