@@ -105,6 +105,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     inside: createTally(),
     stitches: 0,
     slips: 0,
+    yarnJoined: false,
     statedTotal: job.statedTotal,
     leftOpen: null,
     byEye: false,

@@ -126,7 +126,8 @@ export type Step = { readonly at: Span; readonly loop?: LoopCode } & (
   /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: each place as it comes. */
   | { readonly kind: 'sweep'; readonly works: readonly Sweeping[] }
   | { readonly kind: 'skip'; readonly where: Where }
-  | { readonly kind: 'slip'; readonly where: Where }
+  /** `yarn`: where yarn is joined, which the row then begins in. */
+  | { readonly kind: 'slip'; readonly where: Where; readonly yarn?: true }
   | { readonly kind: 'join' }
   | { readonly kind: 'ring' }
   | { readonly kind: 'turn'; readonly turns: boolean }

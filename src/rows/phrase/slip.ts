@@ -66,7 +66,7 @@ function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
   const [where] = readPlaces(reader)
   if (where === undefined) return null
   const source = readSourceAfter(reader) ?? unworked
-  const slip = goingBack({ kind: 'slip', where, at: spanSince(reader, from) })
+  const slip = goingBack({ kind: 'slip', where, yarn: true, at: spanSince(reader, from) })
   return source === null || slip.length > 1 ? slip : [source, ...slip]
 }
 

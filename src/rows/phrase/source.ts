@@ -14,24 +14,36 @@ const foundation =
 const side = '(?:other|opposite|free|second|bottom|underside|reverse|unworked)'
 const ofFoundation = `(?: (?:of|along|on|in|from) ${foundation})?`
 
+/** Whole words from the first one ahead. */
+function turnOfPhrase(words: string): RegExp {
+  return new RegExp(`^${words}(?= |$)`)
+}
+
 /** `working along the opposite side of the foundation chain` */
-const otherSide = new RegExp(`^${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?)${ofFoundation}`)
+const otherSide = turnOfPhrase(
+  `${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?|chs?|chains?)${ofFoundation}`,
+)
 /** `rotate and work along the bottom of the chain`, `in free loops of foundation ch` */
-const underneath = new RegExp(
-  `^${turning}${working}${along}(?:bottom|underside|${free} (?:loops?|lps?|sides?|edge|chs?)) (?:of|on|from|along) ${foundation}`,
+const underneath = turnOfPhrase(
+  `${turning}${working}${along}(?:bottom|underside|${free} (?:loops?|lps?|sides?|edge|chs?)) (?:of|on|from|along) ${foundation}`,
 )
 /** `working in the free front loops of Rnd 3` */
-const freeOfRow = new RegExp(
-  `^${working}(?:behind (?:the )?\\w+ )?${along}(?:${free} )?(?:${free} )?(?:(?:front|back) )?(?:loops?|lps?) (?:only )?(?:left )?(?:of|from|in|on) (?:the )?(?:rnd|round|row)`,
+const freeOfRow = turnOfPhrase(
+  `${working}(?:behind (?:the )?[a-z]+ )?${along}(?:${free} )*(?:(?:front|back) )?(?:loops?|lps?) (?:only )?(?:left )?(?:of|from|in|on) (?:the )?(?:rnd|round|row)`,
 )
-const freeOnly = new RegExp(`^${working}${along}${free} (?:front |back )?(?:loops?|lps?)(?: only)?`)
+const freeOnly = turnOfPhrase(`${working}${along}${free} (?:front |back )?(?:loops?|lps?)(?: only)?`)
 /** `working behind the petals in the stitches of Rnd 2` */
-const ofRow = new RegExp(
-  `^${working}(?:behind|in back of|in front of) (?:the |all )?(?:\\w+ )?(?:(?:in|into|of|on|from|and) )*(?:the )?(?:sts?|stitches|scs?|dcs?|hdcs?)? ?(?:of |on |from |in )?(?:the )?(?:rnd|round|row)`,
+const ofRow = turnOfPhrase(
+  `${working}(?:behind|in back of|in front of) (?:(?:the|all|rnd|round|row|#|,|[a-z]+) ){0,6}?(?:in|into|of|on|around) (?:(?:the|each|posts?|of) )*(?:sts?|stitches|scs?|dcs?|hdcs?|trs?) (?:of|on|from|in) (?:the )?(?:rnd|round|row)`,
+)
+/** `behind Rnd 4 in Rnd 2` */
+const behind = turnOfPhrase(
+  `${working}(?:behind|in back of) (?:(?:the|all|rnd|round|row|#|,|[a-z]+) ){0,6}?(?:in|into|of|on) (?:rnd|round|row)`,
 )
 /** `join yarn in the underarm`, `in the centre of the underarm chain` */
-const underarm =
-  /^(?:(?:at|in|into|to|with|from) )*(?:the )?(?:(first|center|centre|middle|any|#|[a-z0-9]+) )?(?:(?:of|ch|chain|st|sts|chs) )*(?:(?:of|at|on|in) )?(?:the |an |any )?(?:underarm|armhole|armpit|thumbhole|thumb hole|thumb opening|thumb gap)(?: (?:chs?|chains?|sts?|edge|opening|corner|side|gap|space))*/
+const underarm = turnOfPhrase(
+  '(?:(?:with|a|sl|st|ss|at|in|into|to|from) )*(?:the )?(?:(first|next|center|centre|middle|any|#|[0-9]+(?:st|nd|rd|th)) )?(?:(?:of|ch|chain|st|sts|chs) )*(?:(?:of|at|on|in) )?(?:the |an |any )?(?:underarm|armhole|armpit|thumbhole|thumb hole|thumb opening|thumb gap)(?: (?:chs?|chains?|sts?|edge|opening|corner|side|gap|space))*',
+)
 
 function otherSideOf(reader: Reader): Source | null {
   return (takePattern(reader, otherSide) ?? takePattern(reader, underneath)) ? { kind: 'otherSide' } : null
@@ -56,6 +68,7 @@ function sourceAhead(reader: Reader): Source | null {
     attempt(reader, otherSideOf) ??
     attempt(reader, (inner) => rowOf(inner, freeOfRow, 'freeLoops')) ??
     attempt(reader, (inner) => rowOf(inner, ofRow, 'row')) ??
+    attempt(reader, (inner) => rowOf(inner, behind, 'row')) ??
     attempt(reader, looseLoops)
   )
 }

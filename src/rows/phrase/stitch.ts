@@ -14,6 +14,7 @@ import {
   textAt,
 } from '../reader.ts'
 import type { Part, Special, Step, Where } from '../step.ts'
+import { passEdge } from './row-ends.ts'
 import { readSourceAfter } from './source.ts'
 import { anyStitch } from './target.ts'
 import { readWhere } from './where.ts'
@@ -73,8 +74,11 @@ function placeless(reader: Reader, stitch: Named, count: Count, from: number): S
   }
 }
 
-function pickUp(reader: Reader, stitch: Named, count: Count, from: number): readonly Step[] | null {
-  const part = stitch.part(count)
+/** `46 sc evenly along edge`, `sc evenly down side`, `24 sc along the front edge` */
+function alongEdge(reader: Reader, stitch: Named, count: Count | null, from: number): readonly Step[] | null {
+  const evenly = take(reader, 'evenly')
+  if (!(evenly || (count !== null && passEdge(reader)))) return null
+  const part = stitch.part(one(reader))
   if (part.kind !== 'stitch') return null
   passClause(reader)
   return [{ kind: 'pickUp', stitch: part.stitch, count, at: spanSince(reader, from) }]
@@ -95,8 +99,9 @@ export const stitchPhrase: Phrase = {
     const stitch = named(reader)
     if (stitch === null) return null
     const after = stitch.before === null ? attempt(reader, numberAfter) : null
+    const edge = attempt(reader, (inner) => alongEdge(inner, stitch, stitch.before ?? after, from))
+    if (edge !== null) return edge
     const count = stitch.before ?? after ?? one(reader)
-    if (take(reader, 'evenly')) return pickUp(reader, stitch, count, from)
     const places = readPlaces(reader)
     if (places.length === 0) return [placeless(reader, stitch, count, from)]
     const at = spanSince(reader, from)

@@ -1,6 +1,7 @@
 import type { Reader } from '../reader.ts'
 import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
 import type { Accepts, Target } from '../step.ts'
+import { rowEndNoun } from './row-ends.ts'
 
 const spaceWords = ['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'lp', 'lps', 'arch', 'arches']
 const chainWords = ['ch', 'chs', 'chain', 'chains']
@@ -62,8 +63,14 @@ function gap(reader: Reader): Accepts | null {
   return { kind: 'gap' }
 }
 
+/** Words that say which place, where the place is found by its order all the same. */
+const adjectives = (
+  'center centre middle indicated designated specified given unworked unused underarm armhole sleeve held reserved skipped ' +
+  'parked live foundation base'
+).split(' ')
+
 function noun(reader: Reader): Accepts | null {
-  take(reader, 'center', 'centre', 'middle', 'indicated', 'designated', 'specified', 'given', 'unworked', 'unused')
+  while (take(reader, ...adjectives));
   const special = attempt(reader, takeSpecial)
   if (special !== null) return { kind: 'special', name: special.name }
   const stitch = attempt(reader, takeStitch)
@@ -73,7 +80,12 @@ function noun(reader: Reader): Accepts | null {
   }
   if (take(reader, ...stitchWords)) return { kind: 'stitch', said: true }
   if (take(reader, ...spaceWords)) return attempt(reader, gap) ?? { kind: 'space', chains: null }
-  return attempt(reader, corner) ?? attempt(reader, chainNoun) ?? attempt(reader, numberedSpace)
+  return (
+    attempt(reader, rowEndNoun) ??
+    attempt(reader, corner) ??
+    attempt(reader, chainNoun) ??
+    attempt(reader, numberedSpace)
+  )
 }
 
 /** `center dc of next shell`, `ch-1 sp of V-st`: the place within the special stitch. */

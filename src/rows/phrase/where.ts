@@ -4,6 +4,7 @@ import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrd
 import type { Until, Where } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { withDepth } from './depth.ts'
+import { readRowEnds } from './row-ends.ts'
 import { anyStitch, groupWords, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
 
@@ -150,6 +151,7 @@ export function readWhere(reader: Reader): Where | null {
   take(reader, 'all', 'both')
   const said = take(reader, ...prepositions)
   const found =
+    attempt(reader, readRowEnds) ??
     attempt(reader, fromHook) ??
     attempt(reader, turningChain) ??
     attempt(reader, ring) ??

@@ -114,6 +114,8 @@ export interface Work {
   readonly inside: Tally
   stitches: number
   slips: number
+  /** Yarn has been joined in the place used last. */
+  yarnJoined: boolean
   /** The first place of a foundation chain that is worked into. */
   begunAt: number
   /** What the row is said to come to; null where that is not said. */

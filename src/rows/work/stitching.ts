@@ -234,6 +234,7 @@ export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
     }
   }
   if (where.kind === 'ring') return null
+  if (step.yarn === true) work.yarnJoined = true
   return travel(work, where, at, started)
 }
 

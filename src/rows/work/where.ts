@@ -93,7 +93,8 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   const of = target(work, where.of)
   const outer = work.end
   // A round that begins with slip stitches to a space begins in that space.
-  if (work.slips > 0 && work.below?.circular === true && work.stitches === 0 && work.cursor === work.last + 1) {
+  const arrived = work.yarnJoined || work.below?.circular === true
+  if (work.slips > 0 && arrived && work.stitches === 0 && work.cursor === work.last + 1) {
     work.cursor = work.last
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
