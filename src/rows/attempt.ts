@@ -84,6 +84,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     style: job.style,
     rowStitch: words.stitch,
     namesTurningChain: words.namesTurningChain,
+    alongEdges: words.alongEdges,
     resting: job.resting,
     freedom: null,
     resumed: null,

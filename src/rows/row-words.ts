@@ -41,6 +41,13 @@ function namesTurningChain(steps: readonly Step[]): boolean {
   })
 }
 
+function isEdge(step: Step): boolean {
+  if (step.kind === 'source' || step.kind === 'pickUp') return true
+  if (step.kind === 'repeat' || step.kind === 'sequence') return step.body.some(isEdge)
+  if (step.kind === 'either') return step.options.some((option) => option.some(isEdge))
+  return step.kind === 'work' && 'of' in step.where && step.where.of.some((accepts) => accepts.kind === 'rowEnd')
+}
+
 const works = new Set<Step['kind']>(['work', 'sweep', 'together', 'repeat', 'either'])
 const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
 
@@ -75,6 +82,8 @@ export interface RowWords {
   /** The first stitch of the row: what an opening chain stands for. */
   readonly stitch: Stitch | null
   readonly namesTurningChain: boolean
+  /** It goes along edges of the piece: at a corner it turns from one to the next. */
+  readonly alongEdges: boolean
 }
 
 const known = new WeakMap<readonly Step[], RowWords>()
@@ -90,6 +99,7 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     opensWithChain: opensWithChain(own),
     stitch: firstStitch(own),
     namesTurningChain: namesTurningChain(own),
+    alongEdges: own.some(isEdge),
   }
   known.set(steps, found)
   return found

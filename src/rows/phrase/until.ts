@@ -2,6 +2,7 @@ import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, one, take, takeAll, takeNumber, textAt } from '../reader.ts'
 import type { Target, Until } from '../step.ts'
+import { passEdge } from './row-ends.ts'
 import { anyStitch, readTarget } from './target.ts'
 
 const rowWords = ['row', 'rnd', 'round', 'side', 'edge', 'piece']
@@ -89,6 +90,7 @@ function to(reader: Reader): Until | null {
  */
 export function readUntil(reader: Reader): Until | null {
   take(reader, 'all')
+  if (attempt(reader, (inner) => (passEdge(inner) ? true : null))) return attempt(reader, to) ?? { kind: 'end' }
   if (take(reader, 'across', 'around', 'round', 'along')) {
     // `fpdc around next dc` is a place, not an extent.
     if (/^(?:next|each|every|post|first|last|same|the|both|corner)$/.test(textAt(reader))) return null

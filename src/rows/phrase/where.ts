@@ -89,6 +89,12 @@ function each(reader: Reader): Where | null {
   if (take(reader, 'first')) return determined(reader, 'first', one(reader))
   if (take(reader, 'last')) return determined(reader, 'last', one(reader))
   take(reader, 'rem', 'remaining', 'other')
+  // `each of 12 sts`: so many, not all.
+  const counted = numberAt(reader) === null ? null : attempt(reader, (inner) => determined(inner, 'next', null))
+  if (counted !== null) {
+    attempt(reader, readUntil)
+    return counted
+  }
   const of = attempt(reader, (inner) => readTarget(inner, true))
   if (of === null) return null
   const until: Until = attempt(reader, readUntil) ?? { kind: 'end' }

@@ -80,6 +80,8 @@ export interface Work {
   readonly rowStitch: Stitch | null
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
   readonly namesTurningChain: boolean
+  /** The row goes along edges of the piece: at a corner it turns from one to the next. */
+  readonly alongEdges: boolean
   /** Rows with stitches left, by number; the last one is last. */
   readonly resting: ReadonlyMap<number, Resting>
   /** How freely the row's nouns are taken; null before it has been asked. */

@@ -226,6 +226,12 @@ function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces):
   return inLast(work, inPlaces)
 }
 
+/** `3 sc in corner` between two edges of a piece that has no corner of its own there. */
+function turnsCorner(work: Work, where: Where): boolean {
+  if (!work.alongEdges || !('of' in where) || where.kind === 'each') return false
+  return where.of.every((accept) => accept.kind === 'corner') && nextMeant(work, where.of) < 0
+}
+
 /** A place further down: all of an older row are places of their own, a single one is reached past a stitch of the row below. */
 function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | null {
   const { depth, ...plain } = where
@@ -256,6 +262,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
   if (further !== null) return goTo(work, further, at, inPlaces)
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
+  if (turnsCorner(work, where)) return inPlaces(1)
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
   if ('of' in where && where.of.some((accept) => accept.kind === 'rowEnd')) toRowEnds(work, where.of)
