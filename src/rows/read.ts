@@ -1,4 +1,5 @@
 import { cover } from '../diagnostic/index.ts'
+import { asGroup, sweep } from './gather.ts'
 import { withoutLoops } from './loops.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
@@ -6,7 +7,6 @@ import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
-import { isPlaceless, partsOf } from './phrase/parts.ts'
 import { remarkPhrase, tipPhrase } from './phrase/remark.ts'
 import type { Mark, Repeated } from './phrase/repeat.ts'
 import { isMark, readPairedStar, readRepeat } from './phrase/repeat.ts'
@@ -20,7 +20,8 @@ import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
-import type { Counting, Part, Step, StepOf, Target, Where } from './step.ts'
+import { withCounting, withRing } from './settled.ts'
+import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
 import { wordsOfText } from './words.ts'
@@ -130,66 +131,6 @@ function multiplied(reader: Reader, steps: readonly Step[], from: number): reado
   return [{ kind: 'repeat', body: steps, stop: null, ending: null, times: all, at: spanSince(reader, from) }]
 }
 
-function isSinglePlace(where: Where): boolean {
-  if (where.kind === 'same' || where.kind === 'ring' || where.kind === 'fromHook') return true
-  return where.kind === 'next' && !isPlaceless(where) && where.count.every((count) => count === null || count === 1)
-}
-
-/** `2 dc, ch 2, 2 dc in corner`: where the list without places before a placed step begins; -1 for none. */
-function listBefore(steps: readonly Step[], from: number, last: Part): number {
-  let start = steps.length
-  for (let index = steps.length - 1; index >= from; index -= 1) {
-    const step = steps[index]
-    const closed = last.kind === 'together' && step?.kind === 'together'
-    const placeless = step?.kind === 'chain' || ((step?.kind === 'work' || closed) && isPlaceless(step.where))
-    if (!placeless) break
-    if (step.kind !== 'chain') start = index
-  }
-  return start === steps.length ? -1 : start
-}
-
-function goesIntoStitch(where: Where): boolean {
-  return where.kind === 'next' && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
-}
-
-/** The last item of a comma list may bring the place for the whole list. */
-function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
-  const [placed, ...others] = added
-  if (placed?.kind !== 'work' || others.length > 0 || !isSinglePlace(placed.where)) return added
-  const [part] = placed.parts
-  const start = part === undefined ? -1 : listBefore(steps, from, part)
-  if (start < 0) return added
-  const list = steps.slice(start)
-  const parts = partsOf(list)
-  const spaced = list.some((step) => step.kind === 'chain')
-  if (parts === null || !(spaced || all)) return added
-  steps.splice(start)
-  const at = cover(list[0]?.at ?? placed.at, placed.at)
-  const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }
-  if (all) return [whole]
-  // A space or corner takes the whole list as a rule, a stitch only the last item.
-  const apart = [...list, placed]
-  const options = goesIntoStitch(placed.where) ? [apart, [whole]] : [[whole], apart]
-  return [{ kind: 'either', options, about: 'list', at }]
-}
-
-function isSweeping(step: Step | undefined): step is StepOf<'work'> & { where: Where & { kind: 'each' } } {
-  return step?.kind === 'work' && step.where.kind === 'each'
-}
-
-function isBetweenStitches(of: Target): boolean {
-  return of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'gap')
-}
-
-/** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
-function sweep(steps: Step[], from: number): void {
-  const [first, second] = steps.slice(-2)
-  if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
-  if (first.where.until.kind !== 'end' || isBetweenStitches(first.where.of) === isBetweenStitches(second.where.of))
-    return
-  steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })
-}
-
 function apply(steps: Step[], repeated: Repeated): void {
   steps.splice(repeated.from)
   steps.push(repeated.step)
@@ -268,38 +209,6 @@ function inLoops(reader: Reader, steps: readonly Step[], from: number): readonly
 /** `all in next sp` */
 function saysAll(reader: Reader, from: number): boolean {
   return reader.words.slice(from, reader.at).some((word) => word.text === 'all')
-}
-
-/** A remark on the skipped chains may stand at the end of the row; it belongs to where they are skipped. */
-function withCounting(steps: readonly Step[]): readonly Step[] {
-  const remark = steps.find((step) => step.kind === 'remark' && step.counting !== null)
-  if (remark?.kind !== 'remark' || remark.counting === null) return steps
-  const { counting } = remark
-  const opening = steps.findIndex(
-    (step) => step.kind === 'chain' || (step.kind === 'work' && step.where.kind === 'fromHook'),
-  )
-  const hook = steps.findIndex((step) => step.kind === 'work' && step.where.kind === 'fromHook')
-  const index = hook >= 0 ? hook : opening
-  return steps.map((step, at) => (at === index ? counted(step, counting) : step))
-}
-
-function counted(step: Step, counting: Counting): Step {
-  if (step.kind === 'chain') return step.counting === null ? { ...step, counting } : step
-  if (step.kind === 'work' && step.where.kind === 'fromHook' && step.where.counting === null) {
-    return { ...step, where: { ...step.where, counting } }
-  }
-  return step
-}
-
-function isInMagicRing(step: Step): boolean {
-  return step.kind === 'work' && step.where.kind === 'ring' && step.where.magic
-}
-
-/** `Ch 3, 11 dc in magic ring`: the ring is there before the chain, though it is named after it. */
-function withRing(steps: readonly Step[]): readonly Step[] {
-  const opening = steps.find((step) => step.kind !== 'remark')
-  const ring = opening?.kind === 'chain' ? steps.find(isInMagicRing) : undefined
-  return ring === undefined ? steps : [{ kind: 'ring', at: ring.at }, ...steps]
 }
 
 /**

@@ -1,0 +1,68 @@
+import { cover } from '../diagnostic/index.ts'
+import { isPlaceless, partsOf } from './phrase/parts.ts'
+import type { Part, Step, StepOf, Target, Where } from './step.ts'
+
+/*
+ * What items of a row mean together: a comma list that goes into the place of its last item, and places of two kinds
+ * that are taken as they come.
+ */
+
+function isSinglePlace(where: Where): boolean {
+  if (where.kind === 'same' || where.kind === 'ring' || where.kind === 'fromHook') return true
+  return where.kind === 'next' && !isPlaceless(where) && where.count.every((count) => count === null || count === 1)
+}
+
+/** `2 dc, ch 2, 2 dc in corner`: where the list without places before a placed step begins; -1 for none. */
+function listBefore(steps: readonly Step[], from: number, last: Part): number {
+  let start = steps.length
+  for (let index = steps.length - 1; index >= from; index -= 1) {
+    const step = steps[index]
+    const closed = last.kind === 'together' && step?.kind === 'together'
+    const placeless = step?.kind === 'chain' || ((step?.kind === 'work' || closed) && isPlaceless(step.where))
+    if (!placeless) break
+    if (step.kind !== 'chain') start = index
+  }
+  return start === steps.length ? -1 : start
+}
+
+function goesIntoStitch(where: Where): boolean {
+  return where.kind === 'next' && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
+}
+
+/** The last item of a comma list may bring the place for the whole list. */
+export function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
+  const [placed, ...others] = added
+  if (placed?.kind !== 'work' || others.length > 0 || !isSinglePlace(placed.where)) return added
+  const [part] = placed.parts
+  const start = part === undefined ? -1 : listBefore(steps, from, part)
+  if (start < 0) return added
+  const list = steps.slice(start)
+  const parts = partsOf(list)
+  const spaced = list.some((step) => step.kind === 'chain')
+  if (parts === null || !(spaced || all)) return added
+  steps.splice(start)
+  const at = cover(list[0]?.at ?? placed.at, placed.at)
+  const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }
+  if (all) return [whole]
+  // A space or corner takes the whole list as a rule, a stitch only the last item.
+  const apart = [...list, placed]
+  const options = goesIntoStitch(placed.where) ? [apart, [whole]] : [[whole], apart]
+  return [{ kind: 'either', options, about: 'list', at }]
+}
+
+function isSweeping(step: Step | undefined): step is StepOf<'work'> & { where: Where & { kind: 'each' } } {
+  return step?.kind === 'work' && step.where.kind === 'each'
+}
+
+function isBetweenStitches(of: Target): boolean {
+  return of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'gap')
+}
+
+/** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
+export function sweep(steps: Step[], from: number): void {
+  const [first, second] = steps.slice(-2)
+  if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
+  if (first.where.until.kind !== 'end' || isBetweenStitches(first.where.of) === isBetweenStitches(second.where.of))
+    return
+  steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })
+}
