@@ -1,5 +1,6 @@
 import type { Content, Extent } from './content.ts'
 import type { Count } from './count.ts'
+import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import { longestRange } from './label.ts'
 import type { Step } from './step.ts'
@@ -27,10 +28,14 @@ export type Trouble =
   | { readonly kind: 'unknown row'; readonly number: number | null }
   | { readonly kind: 'no row gauge' }
   | { readonly kind: 'too long' }
+  /** A range that names another number of rows than its shaping takes. */
+  | { readonly kind: 'rows differ'; readonly named: number; readonly shaped: number }
 
 export interface Plan {
   readonly entries: readonly Entry[]
   readonly trouble: Trouble | null
+  /** The sizes that it concerns. */
+  readonly troubled: readonly number[]
 }
 
 /** The rows of one size, in order. */
@@ -108,7 +113,7 @@ function planEven(row: ReadRow, content: Content & { kind: 'even' }, size: numbe
 }
 
 /** Every shaped row is the last of its group: `every 4th row` is three plain rows and a shaped one. */
-function planSchedule(content: Content & { kind: 'schedule' }, size: number): SizePlan {
+function planSchedule(row: ReadRow, content: Content & { kind: 'schedule' }, size: number): SizePlan {
   const rows: (readonly Step[])[] = []
   for (const leg of content.legs) {
     const every = leg.every[size] ?? 0
@@ -119,7 +124,22 @@ function planSchedule(content: Content & { kind: 'schedule' }, size: number): Si
       rows.push(leg.last)
     }
   }
-  return { rows, trouble: null }
+  return fitted(rows, content.even, labelled(row, size) ?? 1)
+}
+
+/**
+ * A range may begin with the first shaped row, without the plain ones before it, or go on with plain rows after the
+ * last; a single number only says where the shaping starts.
+ */
+function fitted(rows: readonly (readonly Step[])[], even: readonly Step[], named: number): SizePlan {
+  const shaped = rows.length
+  if (named <= 1 || shaped === named) return { rows, trouble: null }
+  const further = Array.from({ length: Math.max(0, named - shaped) }, () => even)
+  const spare = shaped - named
+  if (spare > 0 && rows.slice(0, spare).every((steps) => steps === even)) {
+    return { rows: rows.slice(spare), trouble: null }
+  }
+  return { rows: [...rows, ...further], trouble: { kind: 'rows differ', named, shaped } }
 }
 
 function planSize(row: ReadRow, content: Content, size: number, before: Before): SizePlan {
@@ -131,7 +151,7 @@ function planSize(row: ReadRow, content: Content, size: number, before: Before):
     case 'even':
       return planEven(row, content, size, before)
     case 'schedule':
-      return planSchedule(content, size)
+      return planSchedule(row, content, size)
     case 'bySize': {
       const own = content.options[size] ?? null
       return own === null ? { rows: [], trouble: null } : planSize(row, own, size, before)
@@ -186,6 +206,7 @@ export function planRow(row: ReadRow, content: Content, before: Before): Plan {
     return works ? planSize(row, content, size, before) : { rows: [], trouble: null }
   })
   const trouble = plans.find((plan) => plan.trouble !== null)?.trouble ?? null
+  const troubled = sizesWhere(before.sizes, (size) => plans[size]?.trouble?.kind === trouble?.kind && trouble !== null)
   // A row of which every size works none still stands in the ledger once.
   const longest = Math.max(1, ...plans.map((plan) => plan.rows.length))
   const entries = Array.from({ length: longest }, (_, index) => ({
@@ -193,5 +214,5 @@ export function planRow(row: ReadRow, content: Content, before: Before): Plan {
     steps: plans.map((plan) => plan.rows[index] ?? null),
   }))
   const split = row.label?.numbers.kind === 'list' && entries.some(differsBySize)
-  return { entries: split ? byNumber(entries, before.sizes) : entries, trouble }
+  return { entries: split ? byNumber(entries, before.sizes) : entries, trouble, troubled }
 }

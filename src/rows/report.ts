@@ -162,6 +162,10 @@ export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic 
       return diagnose('row-gauge-missing', row.steps, { row: name })
     case 'too long':
       return diagnose('range-too-long', row.at, { most: longestRange })
+    case 'rows differ': {
+      const { named, shaped } = plan.trouble
+      return diagnose('shaping-rows-differ', row.steps, { named, shaped }, { sizes: plan.troubled })
+    }
   }
 }
 

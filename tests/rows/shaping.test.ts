@@ -61,6 +61,65 @@ describe('shaping over several rows', () => {
   })
 })
 
+const tall = '## A\nFoundation: Ch 42.\nRow 1: Dc in 4th ch from hook and in each ch across. (40 dc)\n'
+
+describe('shaping with words around it', () => {
+  it.each([
+    'Rows 2–5: Ch 3 (counts as dc), dec 1 st at each end of every 2nd row twice, turn. (36 dc)',
+    'Rows 2–5: Ch 1, turn, dec 1 st at each end of every 2nd row twice. (36 dc)',
+    'Rows 2–5: Working in dc, dec 1 st at each end of every 2nd row twice. (36 dc)',
+    'Rows 2–5: Dc in each st across, dec 1 st at each end of every 2nd row twice. (36 dc)',
+    'Rows 2–5: Dec 1 st at each end of every 2nd row twice. (36 dc) Fasten off.',
+    'Next 4 rows: Dec 1 st at each end of every 2nd row twice. (36 dc)',
+  ])('%s', (rows) => {
+    const draft = work(`${tall}${rows}`)
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.slice(2).map(({ total }) => total[0])).toEqual([40, 38, 38, 36])
+  })
+
+  it.each([
+    ['the chain that counts is one of them', 'Ch 3 (counts as dc), increase 7 evenly over 40, turn.', 47],
+    ['it is none of them', 'Ch 3 (counts as dc), increase 7 evenly over 39, turn.', 47],
+    ['half of them are closed', 'Ch 3 (counts as dc), decrease 20 evenly over 40, turn.', 20],
+    ['nothing changes', 'Ch 3 (counts as dc), work even over 40, turn.', 40],
+  ])('stitches named after an opening chain: %s', (_, row, total) => {
+    const draft = work(`${tall}Row 2: ${row}`)
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.at(-1)?.total).toEqual([total])
+  })
+})
+
+describe('a range and the shaping in it', () => {
+  it('may begin with the first shaped row', () => {
+    expect(counts('Rows 2–4: Dec 1 st at each end of every 2nd row twice.')).toEqual({
+      codes: [],
+      totals: ['Row 2: 38', 'Row 3: 38', 'Row 4: 36'],
+    })
+  })
+
+  it('may go on after it, which is said', () => {
+    expect(counts('Rows 2–6: Dec 1 st at each end of every 2nd row twice.\nRow 7: Sc in each st.')).toEqual({
+      codes: ['shaping-rows-differ'],
+      totals: ['Row 2: 40', 'Row 3: 38', 'Row 4: 38', 'Row 5: 36', 'Row 6: 36', 'Row 7: 36'],
+    })
+  })
+
+  it('must have room for it, for every size', () => {
+    const bySize = ['dec 1 st at each end of every row 3 times', 'dec 1 st at each end of every row twice']
+    const draft = work(`${panel}Rows 2 and 3: {{shaping}}.`, {
+      sizes: ['S', 'M'],
+      holes: { shaping: { kind: 'text', bySize } },
+    })
+    expect(draft.found.map(({ message, hint, sizes }) => ({ message, hint, sizes }))).toEqual([
+      {
+        message: 'These are 2 rows, and their shaping takes 3.',
+        hint: 'Change the numbers of the rows, or how often they are shaped.',
+        sizes: [0],
+      },
+    ])
+  })
+})
+
 describe('shaping within a row', () => {
   it.each([
     ['increase 7 evenly over 40', 47],

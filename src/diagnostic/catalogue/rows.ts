@@ -141,6 +141,15 @@ export const rowFindings = {
     severity: 'error',
     says: ({ most }) => `This stands for more than ${most} rows; a number in it must be wrong.`,
   }),
+  'shaping-rows-differ': entry<{ named: number; shaped: number }>({
+    severity: 'warning',
+    says: ({ named, shaped }) =>
+      `These are ${named} rows, and their shaping takes ${shaped}${named > shaped ? '; the rows after it have been worked even' : ''}.`,
+    hint: ({ named, shaped }) =>
+      named > shaped
+        ? `If that is meant, say so: “then work ${named - shaped} ${named - shaped === 1 ? 'row' : 'rows'} even”.`
+        : 'Change the numbers of the rows, or how often they are shaped.',
+  }),
   'range-backwards': entry<{ range: string }>({
     severity: 'error',
     says: ({ range }) => `${range}: the last number is lower than the first.`,

@@ -2,7 +2,7 @@ import type { Span } from '../../diagnostic/index.ts'
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, peek, spanSince, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
+import { attempt, passClause, peek, spanSince, take, takeNumber, takeOrdinal, takeStitch, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { chainPhrase } from './chain.ts'
@@ -152,11 +152,31 @@ function part(reader: Reader): readonly Part[] | null {
   return attempt(reader, curve) ?? attempt(reader, slope) ?? attempt(reader, plainRows) ?? attempt(reader, around)
 }
 
+/** `Working in dc,` and `Dc across,` say what the plain stitches are. */
+function passStitch(reader: Reader): true | null {
+  const works = take(reader, 'work', 'working', 'worked', 'cont', 'continue', 'continuing')
+  const within = take(reader, 'in')
+  const stitch = takeStitch(reader)
+  if (stitch === null || stitch.base === 'slipStitch') return null
+  if (take(reader, 'in')) {
+    if (!(take(reader, 'each', 'every') && take(reader, 'st', 'stitch'))) return null
+    take(reader, 'across', 'around')
+  } else if (!(take(reader, 'across', 'around') || works || within)) return null
+  if (textAt(reader) !== ',') return null
+  reader.stitch = stitch
+  return true
+}
+
 /** `ch 1,` before the shaping and `, turn` after it belong to each of its rows. */
 function opening(reader: Reader): readonly Step[] {
-  const steps = chainPhrase.opens(reader) ? attempt(reader, chainPhrase.read) : null
+  const steps: Step[] = []
+  for (const phrase of [chainPhrase, turnPhrase]) {
+    steps.push(...((phrase.opens(reader) ? attempt(reader, phrase.read) : null) ?? []))
+    while (take(reader, ',', '.'));
+  }
+  attempt(reader, passStitch)
   while (take(reader, ',', '.'));
-  return steps ?? []
+  return steps
 }
 
 function closing(reader: Reader): readonly Step[] {
@@ -164,9 +184,10 @@ function closing(reader: Reader): readonly Step[] {
   for (const phrase of [joinPhrase, turnPhrase]) {
     while (take(reader, ',', '.', ';'));
     take(reader, 'and')
-    const read = phrase.opens(reader) ? attempt(reader, phrase.read) : null
-    steps.push(...(read ?? []))
+    steps.push(...((phrase.opens(reader) ? attempt(reader, phrase.read) : null) ?? []))
   }
+  while (take(reader, ',', '.', ';'));
+  if (take(reader, 'fasten')) passClause(reader)
   return steps
 }
 

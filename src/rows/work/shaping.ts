@@ -41,11 +41,16 @@ export function workEvenly(work: Work, step: StepOf<'evenly'>): Stop | null {
   work.into = []
   const by = step.change * forSize(step.count, work.size)
   const there = countMeant(work, anyPlace, work.cursor, work.end)
-  const over = step.over === null ? there : forSize(step.over, work.size)
+  const asked = step.over === null ? there : forSize(step.over, work.size)
+  // A chain that counts is one of the stitches that the words name.
+  const opening = work.stitches === work.turningStitches ? work.turningStitches : 0
+  const over = asked === there + opening ? there : asked
   if (there === 0 && step.over === null && work.stitches > 0) return changeMade(work, step, by)
   if (over > there) return { why: 'too few', at: step.at, wanted: `${over} stitches`, there }
   // A decrease needs two stitches for each.
-  if (over + by < -by) return { why: 'too few', at: step.at, wanted: `${-2 * by} stitches`, there: over }
+  if (over + opening + by < -by || over + by < 0) {
+    return { why: 'too few', at: step.at, wanted: `${-2 * by} stitches`, there: over + opening }
+  }
   advance(work, anyPlace, over)
   return makePlain(work, step.stitch, over + by, step.at)
 }
