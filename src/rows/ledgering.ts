@@ -10,6 +10,7 @@ import { afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
 import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import { rowName } from './findings.ts'
+import { goingBackTo } from './going-back.ts'
 import type { Label } from './label.ts'
 import { longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
@@ -181,6 +182,7 @@ function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]
 }
 
 function goOn(book: Book, piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): void {
+  piece.fastened = entry.steps.some((steps) => steps?.some((step) => step.kind === 'fastenOff') ?? false)
   worked.forEach((result, size) => {
     const number = entry.number?.[size] ?? null
     const steps = entry.steps[size] ?? null
@@ -258,7 +260,7 @@ function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
 }
 
 function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<ReadRow['content']>): void {
-  const plan = planRow(row, content, before(book, piece))
+  const plan = planRow(row, goingBackTo(content, row, piece), before(book, piece))
   book.found.push(...labelFindings(piece, row, plan.entries, book.settings.sizes.length))
   // After a row that could not be worked, a reference may miss its row without being wrong.
   const finding = piece.broken.every((broken) => broken) ? null : planFinding(piece, row, plan)

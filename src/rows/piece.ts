@@ -20,6 +20,8 @@ export interface Piece {
   readonly rows: number[]
   /** Rows with stitches left on purpose, by number. */
   readonly resting: Map<number, Resting>[]
+  /** The last row ended with the yarn cut. */
+  fastened: boolean
   /** Labels so far, with the sizes that have each. */
   readonly labels: Map<string, Set<number>>
   /** Numbering restarts with each name: `Row`, `Heel row`. The last number of each, by size. */
@@ -42,6 +44,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
     resting: Array.from({ length: sizes }, () => new Map()),
+    fastened: false,
     labels: new Map(),
     lastByName: new Map(),
     lasts: null,
@@ -97,7 +100,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
     return piece
   }
   if (current.name === row.piece) return current
-  const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, steps, last } = current
+  const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, fastened, steps, last } = current
   return {
     ...newPiece(row.piece, sizes, order),
     fabrics,
@@ -107,6 +110,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
     sides: faces,
     rows,
     resting,
+    fastened,
     steps,
     last,
   }

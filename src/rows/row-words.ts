@@ -51,8 +51,13 @@ function isEdge(step: Step): boolean {
 const works = new Set<Step['kind']>(['work', 'sweep', 'together', 'repeat', 'either'])
 const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
 
+/** Where the row begins, not what is made there. */
+function opensElsewhere(step: Step): boolean {
+  return step.kind === 'source' || (step.kind === 'either' && step.about === 'begins')
+}
+
 function opensWithChain(steps: readonly Step[]): boolean {
-  return steps.find((step) => !quiet.has(step.kind))?.kind === 'chain'
+  return steps.find((step) => !(quiet.has(step.kind) || opensElsewhere(step)))?.kind === 'chain'
 }
 
 /** A chain after the row is joined or before it is turned is the next row's opening. */

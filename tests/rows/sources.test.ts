@@ -136,3 +136,35 @@ describe('edges along the side', () => {
     expect(last(`${square}${row}`)).toMatch(new RegExp(`^(?:Row|Rnd) \\d+: ${made}$`))
   })
 })
+
+describe('going back without naming the row', () => {
+  const first = `## Front
+Ch 31.
+Row 1: Sc in 2nd ch from hook and in each ch across. (30)
+Row 2: Ch 1, sc in next 10 sts, turn, leaving rem sts unworked. (10)
+Row 3: Ch 1, sc in each st across. Fasten off. (10)
+`
+  it.each([
+    [
+      '### Second shoulder\nRow 2: With RS facing, skip center 10 sts, join yarn in next st, ch 1, sc in same st and in each st across. (10)',
+      10,
+    ],
+    ['Row 4: Skip next 10 unworked sts, rejoin yarn in next st, ch 1, sc in same st, sc in each st across. (10)', 10],
+    ['### Neck edge\nRow 1: Join yarn in first st, ch 1, sc in each st across. (10)', 10],
+    ['### Neck edge\nRow 1: Join yarn at shoulder, sc evenly around. (24)', 24],
+  ])('%s', (row, made) => {
+    expect(last(`${first}${row}`)).toMatch(new RegExp(`^Row \\d: ${made}$`))
+  })
+
+  it.each([
+    ['Rnd 1: Sc in each of 4 underarm chs, sc in each of 12 skipped sts, join. (16)', 16],
+    ['Rnd 1: Working in the skipped sts and underarm chs, sc in each st and ch around. (16)', 16],
+  ])('a sleeve: %s', (row, made) => {
+    const yoke = `## Yoke
+Ch 60, join.
+Rnd 1: Ch 1, sc in each ch around, join. (60)
+Rnd 2: Ch 1, sc in next 10 sts, ch 4, sk next 12 sts, sc in next 38 sts, join. (48)
+`
+    expect(last(`${yoke}\n## Sleeve\n${row}`)).toBe(`Rnd 1: ${made}`)
+  })
+})

@@ -11,6 +11,8 @@ import { readWhere } from './where.ts'
 function counted(reader: Reader): Where | null {
   const noun = attempt(reader, (inner) => (textAt(inner, 1) === '-' ? readTarget(inner, false) : null))
   if (noun !== null) return { kind: 'next', count: one(reader), of: noun }
+  take(reader, 'the')
+  take(reader, 'center', 'centre', 'middle', 'next')
   const count = takeNumber(reader)
   const of = attempt(reader, (inner) => readTarget(inner, false))
   if (count === null && of === null) return null

@@ -62,6 +62,15 @@ function looseLoops(reader: Reader): Source | null {
   return takePattern(reader, freeOnly) === null ? null : { kind: 'freeLoops', row: null }
 }
 
+const opening = turnOfPhrase(
+  '(?:working|work) (?:in|into|along|around|across|on|over) (?:[a-z#]+ ){0,6}?(?:skipped|underarm|underarms|armhole|thumbhole|thumb|held|parked)(?: [a-z#]+){0,8}?(?= [,;.:]|$)',
+)
+
+/** `working in the skipped sts and underarm chs,` */
+function aroundOpening(reader: Reader): Source | null {
+  return takePattern(reader, opening) === null ? null : { kind: 'opening', from: 'chain' }
+}
+
 /** Where a clause says that the row goes on. */
 function sourceAhead(reader: Reader): Source | null {
   return (
@@ -69,7 +78,8 @@ function sourceAhead(reader: Reader): Source | null {
     attempt(reader, (inner) => rowOf(inner, freeOfRow, 'freeLoops')) ??
     attempt(reader, (inner) => rowOf(inner, ofRow, 'row')) ??
     attempt(reader, (inner) => rowOf(inner, behind, 'row')) ??
-    attempt(reader, looseLoops)
+    attempt(reader, looseLoops) ??
+    attempt(reader, aroundOpening)
   )
 }
 
