@@ -198,6 +198,11 @@ const cases: readonly Case[] = [
   },
   { code: 'range-too-long', text: `${twenty}‹Rows 2–9999: Sc across.›`, says: /more than 2000 rows/ },
   {
+    code: 'shaping-rows-differ',
+    text: `${twenty}Rows 2–6: ‹Dec 1 st at each end of every 2nd row twice.›`,
+    says: /5 rows, and their shaping takes 4; the rows after it have been worked even/,
+  },
+  {
     code: 'range-backwards',
     text: `${twenty}‹Rows 8–2:› Sc across.\nRow 9: Sc across.`,
     says: /Rows 8–2: the last number/,
