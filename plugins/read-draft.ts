@@ -1,17 +1,25 @@
 import { createSource, type Outcome, type Source } from '../src/diagnostic/index.ts'
+import type { Solver } from '../src/formula/index.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
-import { resolveDraft } from '../src/pattern/resolve.ts'
+import { workDraft } from '../src/pattern/resolve.ts'
+import type { Ledger } from '../src/rows/ledger.ts'
 import { parseMarkdown, withoutFacts } from './markdown.ts'
 
 /** A draft, read and resolved on its own, without a site around it. */
 export interface ReadDraft {
   readonly source: Source
   readonly outcome: Outcome<Pattern | null>
+  /** Every row as it was worked; null with the pattern. */
+  readonly ledger: Ledger | null
 }
 
-/** Reads and resolves a draft's text. `name` is what findings call the file, `slug` the pattern's short name. */
-export function readDraft(name: string, slug: string, text: string): ReadDraft {
+/**
+ * Reads and resolves a draft's text. `name` is what findings call the file, `slug` the pattern's short name; `solver` is
+ * needed where counts are linked.
+ */
+export function readDraft(name: string, slug: string, text: string, solver: Solver | null = null): ReadDraft {
   const source = createSource(name, text)
   const parse = (bodyStart: number) => ({ tree: parseMarkdown(withoutFacts(text, bodyStart)), shift: 0 })
-  return { source, outcome: resolveDraft({ source, slug, parse }) }
+  const { value, diagnostics } = workDraft({ source, slug, parse, solver })
+  return { source, outcome: { value: value?.pattern ?? null, diagnostics }, ledger: value?.ledger ?? null }
 }

@@ -1,11 +1,13 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { basename, dirname } from 'node:path'
 import type { Root } from 'mdast'
-import type { Processor } from 'unified'
+import type { Processor, Transformer } from 'unified'
 import type { VFile } from 'vfile'
 import { createSource } from '../src/diagnostic/index.ts'
+import type { Solver } from '../src/formula/index.ts'
 import { toMdast } from '../src/html/index.ts'
 import { resolveDraft } from '../src/pattern/resolve.ts'
+import { solverFor } from '../src/solver/index.ts'
 import { outcomes } from './outcomes.ts'
 import { addDraftSyntax } from './syntax.ts'
 
@@ -15,25 +17,39 @@ import { addDraftSyntax } from './syntax.ts'
  * `file.data.sizewright` (in Astro also as `sizewright` in the page's front matter).
  *
  *     Ch {{rim_sts}}.   →   <p>Ch <span class="value">60 (72, 84)</span>.</p>
+ *
+ * A draft that links counts waits for the solver, so its pipeline must be an asynchronous one; any other is done at once.
  */
-export function remarkSizewright(this: Processor): (tree: Root, file: VFile) => void {
+export function remarkSizewright(this: Processor): Transformer<Root> {
   addDraftSyntax(this.data())
   return (tree, file) => {
-    const { text, shift } = wholeDraft(file)
-    const slug = slugOf(file)
-    const source = createSource(file.path ?? slug, text)
-    const { value: pattern, diagnostics } = resolveDraft({ source, slug, parse: () => ({ tree, shift }) })
-    outcomes.set(slug, { source, pattern, diagnostics })
-    tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
-    handOn(file, { pattern, diagnostics })
+    const draft = wholeDraft(file)
+    const loading = solverFor(draft.text)
+    if (loading !== null) return loading.then((solver) => resolveIn(tree, file, draft, solver))
+    resolveIn(tree, file, draft, null)
+    return undefined
   }
+}
+
+function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver: Solver | null): void {
+  const slug = slugOf(file)
+  const source = createSource(file.path ?? slug, text)
+  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, parse: () => ({ tree, shift }) })
+  outcomes.set(slug, { source, pattern, diagnostics })
+  tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
+  handOn(file, { pattern, diagnostics })
+}
+
+interface WholeDraft {
+  readonly text: string
+  readonly shift: number
 }
 
 /**
  * The draft as it stands in its file, and what brings the tree's offsets back to it. A host may hand
  * over the whole file, the file with the front matter blanked, or the body alone.
  */
-function wholeDraft(file: VFile): { text: string; shift: number } {
+function wholeDraft(file: VFile): WholeDraft {
   const given = String(file.value)
   // Markdown drops a byte order mark without counting it.
   const mark = given.startsWith('\uFEFF') ? 1 : 0

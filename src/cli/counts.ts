@@ -2,12 +2,12 @@ import { countsCsv } from '../proof/counts.ts'
 import { openDraft } from './draft-file.ts'
 
 /** `sizewright counts DRAFT`: the count of every row for every size, as CSV. */
-export function counts([name, ...others]: readonly string[]): 0 | 1 | 2 {
+export async function counts([name, ...others]: readonly string[]): Promise<0 | 1 | 2> {
   if (name === undefined || others.length > 0) {
     process.stderr.write('Name one draft whose counts you want.\n')
     return 2
   }
-  const opened = openDraft(name)
+  const opened = await openDraft(name)
   if (opened.kind === 'unopened') {
     process.stderr.write(`${name}: ${opened.unopened.problem}.\n`)
     return 2

@@ -2,6 +2,8 @@ import { readFileSync, statSync } from 'node:fs'
 import { basename, dirname } from 'node:path'
 import { type ReadDraft, readDraft } from '../../plugins/read-draft.ts'
 import { createSource, diagnose, type Parameters } from '../diagnostic/index.ts'
+import type { Solver } from '../formula/index.ts'
+import { solverFor } from '../solver/index.ts'
 
 /** A draft is text; five hundred pages of it fit in this. */
 const limitInMegabytes = 2
@@ -17,12 +19,14 @@ export type OpenedDraft =
   | { readonly kind: 'unopened'; readonly unopened: Unopened }
 
 /** Opens, reads and resolves a draft; `-` is standard input. What can't be opened comes back as a value. */
-export function openDraft(name: string): OpenedDraft {
+export async function openDraft(name: string): Promise<OpenedDraft> {
   try {
     const path = name === '-' ? 0 : name
     if (path !== 0 && statSync(path).isDirectory())
       return unopened(name, 'is a folder; name the draft’s file inside it')
-    return { kind: 'read', draft: fromBytes(name, readFileSync(path)) }
+    const bytes = readFileSync(path)
+    const solver = await solverFor(decode(bytes) ?? '')
+    return { kind: 'read', draft: fromBytes(name, bytes, solver) }
   } catch (error) {
     return unopened(name, problemOf(error))
   }
@@ -40,7 +44,7 @@ function problemOf(error: unknown): string {
 }
 
 /** Bytes to a draft, or to a finding where they are no text that could be one. */
-export function fromBytes(name: string, bytes: Uint8Array): ReadDraft {
+export function fromBytes(name: string, bytes: Uint8Array, solver: Solver | null = null): ReadDraft {
   if (bytes.length > limitInMegabytes * 1e6) {
     const details = { megabytes: (bytes.length / 1e6).toFixed(1), limit: String(limitInMegabytes) }
     return refused(name, 'draft-too-long', details)
@@ -48,7 +52,7 @@ export function fromBytes(name: string, bytes: Uint8Array): ReadDraft {
   const text = decode(bytes)
   if (text === null) return refused(name, 'draft-not-text', {})
   if (text.trim() === '') return refused(name, 'draft-empty', {})
-  return readDraft(name, slugOf(name), text)
+  return readDraft(name, slugOf(name), text, solver)
 }
 
 function decode(bytes: Uint8Array): string | null {
@@ -66,7 +70,7 @@ function refused<C extends 'draft-too-long' | 'draft-not-text' | 'draft-empty'>(
   details: Parameters<C>,
 ): ReadDraft {
   const diagnostics = [diagnose(code, { start: 0, end: 0 }, details)]
-  return { source: createSource(name, ''), outcome: { value: null, diagnostics } }
+  return { source: createSource(name, ''), outcome: { value: null, diagnostics }, ledger: null }
 }
 
 /** `patterns/tide-line/index.md` and `tide-line.md` are both `tide-line`. */

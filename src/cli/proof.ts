@@ -4,7 +4,7 @@ import { proofText } from '../proof/text.ts'
 import { type OpenedDraft, openDraft } from './draft-file.ts'
 
 /** `sizewright proof DRAFT… [--json]` */
-export function proof(args: readonly string[]): 0 | 1 | 2 {
+export async function proof(args: readonly string[]): Promise<0 | 1 | 2> {
   const json = args.includes('--json')
   const unknown = args.find((arg) => arg.startsWith('-') && arg !== '-' && arg !== '--json')
   const names = args.filter((arg) => arg === '-' || !arg.startsWith('-'))
@@ -12,7 +12,8 @@ export function proof(args: readonly string[]): 0 | 1 | 2 {
     process.stderr.write(unknown === undefined ? 'Name a draft to proof.\n' : `There is no option “${unknown}”.\n`)
     return 2
   }
-  const drafts = names.map(openDraft)
+  const drafts: OpenedDraft[] = []
+  for (const name of names) drafts.push(await openDraft(name))
   for (const draft of drafts) {
     if (draft.kind === 'unopened') process.stderr.write(`${draft.unopened.name}: ${draft.unopened.problem}.\n`)
   }

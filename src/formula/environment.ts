@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js'
 import type { PerSize } from '../measure/index.ts'
+import type { Solver } from './linked/program.ts'
 import type { Shape } from './shaping.ts'
 
 /** A swatch's gauge, exactly: stitches and rows in one centimetre. */
@@ -41,6 +42,8 @@ export interface Environment {
   readonly gauge: (swatch: string | null) => GaugeFound
   readonly body: (measure: string) => BodyFound
   readonly skein: Skein | null
+  /** Chooses linked counts; left out or null where the program was started without one. */
+  readonly solver?: Solver | null
   readonly shape: Shape
   /** Left out where no rows have been worked; null when there is no such row or it makes no such thing. */
   readonly made?: (query: MadeQuery) => PerSize<Fraction | null> | null

@@ -1,6 +1,7 @@
 export type { BodyFound, Environment, Gauge, GaugeFound, MadeQuery, Skein } from './environment.ts'
 export type { FunctionFact, FunctionName } from './functions.ts'
 export { functions } from './functions.ts'
+export type { Answer, Column, Program, Row, Solver, Term } from './linked/program.ts'
 export { printExpression, printStatement } from './print.ts'
 export type { Settled } from './settle.ts'
 export { evaluate, settle, usesLedger } from './settle.ts'

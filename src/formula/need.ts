@@ -10,16 +10,18 @@ import type { Expression } from './tree.ts'
 
 /** Reports a condition that does not hold, with the sizes and the values that break it. */
 export function checkNeed(condition: Expression, scope: Scope): void {
-  if (wantCondition(condition, scope) !== null) testNeed(condition, scope)
+  if (wantCondition(condition, scope) === null) return
+  for (const need of needsIn(condition)) testNeed(need, scope)
 }
 
 /** `need a and b` is two needs, so that each names its own sizes. */
+export function needsIn(condition: Expression): readonly Expression[] {
+  return condition.kind === 'logic' && condition.operator === 'and'
+    ? [...needsIn(condition.left), ...needsIn(condition.right)]
+    : [condition]
+}
+
 function testNeed(condition: Expression, scope: Scope): void {
-  if (condition.kind === 'logic' && condition.operator === 'and') {
-    testNeed(condition.left, scope)
-    testNeed(condition.right, scope)
-    return
-  }
   const failing = failingSizes(condition, scope)
   if (failing.length === 0) return
   const cases = describeCases(condition, failing, scope)
@@ -36,7 +38,7 @@ function failingSizes(condition: Expression, scope: Scope): readonly number[] {
 }
 
 /** `Child: 45 cm against 48 cm; Adult S: …`, or all values where sizes are compared with each other. */
-function describeCases(condition: Expression, failing: readonly number[], scope: Scope): string {
+export function describeCases(condition: Expression, failing: readonly number[], scope: Scope): string {
   const parts = partsOf(condition).flatMap((part) => evaluateTree(part, scope) ?? [])
   const shown = condition.kind === 'trend' ? scope.environment.sizes.map((_, size) => size) : failing
   return shown.map((size) => `${scope.environment.sizes[size]}: ${describeParts(parts, size)}`).join('; ')

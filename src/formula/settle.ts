@@ -4,9 +4,10 @@ import type { Value } from '../measure/index.ts'
 import { wantValue } from './check.ts'
 import type { Environment } from './environment.ts'
 import { evaluateValue } from './evaluate.ts'
-import { checkNeed } from './need.ts'
+import { chooseLinked } from './linked/link.ts'
+import { checkNeed, needsIn } from './need.ts'
 import { asksRows, namesIn, orderOf } from './order.ts'
-import { report, type Scope } from './scope.ts'
+import type { Scope } from './scope.ts'
 import type { Expression, Formula, Statement } from './tree.ts'
 
 /** The names of a draft with their values. */
@@ -39,8 +40,10 @@ export function settle(statements: readonly Statement[], environment: Environmen
   for (const circle of order.circles) reportCircle(circle, work)
   const sorted = new Set(order.sorted)
   for (const name of formulas.keys()) if (!sorted.has(name)) work.unsound.add(name)
-  for (const name of order.sorted) settleName(name, formulas.get(name), work)
-  for (const statement of statements) if (statement.kind === 'need') checkNeed(statement.condition, work.scope)
+  const needs = statements.flatMap((statement) => (statement.kind === 'need' ? [statement.condition] : []))
+  const waiting = settleLinks(order.sorted, formulas, needs, work)
+  for (const name of waiting) settleName(name, formulas.get(name), work)
+  for (const need of needs) checkNeed(need, work.scope)
   return { value: { values: inTextOrder(work), unsound: work.unsound }, diagnostics: inOrder(work.scope.findings) }
 }
 
@@ -68,15 +71,44 @@ function definedTwice({ name, nameAt }: Named, earlier: Named): Diagnostic {
   return diagnose('name-twice', nameAt, { name }, { related: [{ at: earlier.nameAt, note: 'It stands here first.' }] })
 }
 
-/** The formulas that were read; names without one are unsound. */
-function readableFormulas({ first, unsound, scope }: Work): ReadonlyMap<string, Expression> {
+/** The formulas that were read; names defined by one that was not are unsound. */
+function readableFormulas({ first, unsound }: Work): ReadonlyMap<string, Expression> {
   const formulas = new Map<string, Expression>()
   for (const [name, statement] of first) {
-    if (statement.kind === 'define' && statement.formula !== null) formulas.set(name, statement.formula)
-    else unsound.add(name)
-    if (statement.kind === 'link') report(scope, 'linked-count-unsupported', statement.at, { name })
+    if (statement.kind === 'link') continue
+    if (statement.formula === null) unsound.add(name)
+    else formulas.set(name, statement.formula)
   }
   return formulas
+}
+
+/**
+ * Calculates all that does not depend on linked counts, then chooses these. `sorted` has each name after those it uses;
+ * what is left of it, in the same order, is given back.
+ */
+function settleLinks(
+  sorted: readonly string[],
+  formulas: ReadonlyMap<string, Expression>,
+  needs: readonly Expression[],
+  work: Work,
+): readonly string[] {
+  const links = new Map([...work.first].flatMap(([name, one]) => (one.kind === 'link' ? [[name, one] as const] : [])))
+  const waiting = new Map<string, Expression>()
+  for (const name of sorted) {
+    const formula = formulas.get(name)
+    const uses = formula === undefined || links.size === 0 ? [] : [...namesIn(formula)]
+    const waits = uses.some((used) => links.has(used) || waiting.has(used))
+    if (formula !== undefined && waits) waiting.set(name, formula)
+    else settleName(name, formula, work)
+  }
+  if (links.size === 0) return []
+  const chosen = chooseLinked({ links, formulas: waiting, needs: needs.flatMap(needsIn), scope: work.scope })
+  for (const name of links.keys()) {
+    const value = chosen.get(name)
+    if (value === undefined) work.unsound.add(name)
+    else work.values.set(name, value)
+  }
+  return [...waiting.keys()]
 }
 
 function reportCircle(circle: readonly string[], { first, scope }: Work): void {

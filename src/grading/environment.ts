@@ -1,4 +1,4 @@
-import type { BodyFound, Environment, Gauge, GaugeFound, Skein } from '../formula/index.ts'
+import type { BodyFound, Environment, Gauge, GaugeFound, Skein, Solver } from '../formula/index.ts'
 import type { BodyColumns } from './body.ts'
 import { bodyMeasure } from './body.ts'
 import { shape } from './shaping/shape.ts'
@@ -18,6 +18,8 @@ export interface Facts {
   /** Null without `fits`; `broken` when it could not be read, which has been reported. */
   readonly body: BodyColumns | null | 'broken'
   readonly skein: Skein | null
+  /** Chooses linked counts; a draft without any needs none. */
+  readonly solver?: Solver | null
 }
 
 /** Turns a draft's facts into what its formulas see. Add `made` once the rows have been worked. */
@@ -29,6 +31,7 @@ export function createEnvironment(facts: Facts): Environment {
     gauge: (name) => findGauge(facts.swatches, name),
     body: (measure) => findBody(facts.body, measure, unit),
     skein: facts.skein,
+    solver: facts.solver ?? null,
     shape,
   }
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
-import { type Environment, readGrading, type Settled, type Skein, settle } from '../formula/index.ts'
+import { type Environment, readGrading, type Settled, type Skein, type Solver, settle } from '../formula/index.ts'
 import {
   type BodyColumns,
   createEnvironment,
@@ -18,8 +18,8 @@ export interface Graded {
   readonly body: BodyColumns | null
 }
 
-/** Reads the swatches, the body table and every grading block of a draft. Findings go to `findings`. */
-export function gradeDraft(draft: Draft, findings: Diagnostic[]): Graded {
+/** Reads the swatches, the body table and every grading block of a draft; `solver` chooses linked counts. Findings go to `findings`. */
+export function gradeDraft(draft: Draft, solver: Solver | null, findings: Diagnostic[]): Graded {
   const keep = <T>({ value, diagnostics }: Outcome<T>): T => {
     findings.push(...diagnostics)
     return value
@@ -30,6 +30,7 @@ export function gradeDraft(draft: Draft, findings: Diagnostic[]): Graded {
     swatches: swatchesOf(draft, keep),
     body: body === null ? 'broken' : (body ?? null),
     skein: skeinOf(draft),
+    solver,
   })
   const statements = blocks(draft).flatMap(({ text, origin }) => keep(readGrading(text, origin)))
   return { environment, settled: keep(settle(statements, environment)), body: body ?? null }

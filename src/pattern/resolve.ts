@@ -2,6 +2,7 @@ import type { Root } from 'mdast'
 import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
+import type { Solver } from '../formula/index.ts'
 import { findRow, lastOf, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { askAll } from './answers.ts'
@@ -25,6 +26,8 @@ export interface DraftText {
   readonly source: Source
   /** Short name of the pattern, for addresses. */
   readonly slug: string
+  /** Chooses linked counts; only a draft that has some needs it. */
+  readonly solver?: Solver | null
   /**
    * The Markdown tree of the body, which starts at the offset given, and what must be added to the tree's offsets to
    * get offsets into the file.
@@ -36,7 +39,19 @@ export interface DraftText {
  * From a draft to its pattern: facts, grading, placeholders, rows, text. The pattern is null only when
  * the front matter can't be used; any other error leaves its place marked and the rest whole.
  */
-export function resolveDraft({ source, slug, parse }: DraftText): Outcome<Pattern | null> {
+export function resolveDraft(draft: DraftText): Outcome<Pattern | null> {
+  const { value, diagnostics } = workDraft(draft)
+  return { value: value?.pattern ?? null, diagnostics }
+}
+
+/** A pattern with the ledger that it was made from, for what looks into single rows: their places, and what each goes into. */
+export interface WorkedDraft {
+  readonly pattern: Pattern
+  readonly ledger: Ledger
+}
+
+/** As `resolveDraft`, with the ledger. */
+export function workDraft({ source, slug, parse, solver = null }: DraftText): Outcome<WorkedDraft | null> {
   const fences = findFrontMatter(source)
   if (fences.value === null) return { value: null, diagnostics: fences.diagnostics }
   const facts = readFacts(source, fences.value)
@@ -44,12 +59,12 @@ export function resolveDraft({ source, slug, parse }: DraftText): Outcome<Patter
   const { bodyStart } = fences.value
   const draft: Draft = { slug, source, facts: facts.value, ...parse(bodyStart), bodyStart }
   const findings: Diagnostic[] = [...textFindings(draft)]
-  const value = assemble(draft, findings)
+  const value = assemble(draft, solver, findings)
   return { value, diagnostics: inOrder(findings) }
 }
 
-function assemble(draft: Draft, findings: Diagnostic[]): Pattern {
-  const graded = gradeDraft(draft, findings)
+function assemble(draft: Draft, solver: Solver | null, findings: Diagnostic[]): WorkedDraft {
+  const graded = gradeDraft(draft, solver, findings)
   findings.push(...checkFacts(draft, graded.settled))
   const answers = askAll(draft, graded.settled, graded.environment, findings)
   const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))
@@ -65,7 +80,7 @@ function assemble(draft: Draft, findings: Diagnostic[]): Pattern {
   }
   const facts = overview({ draft, graded, ledger, value, findings })
   const body = buildBlocks(ledger, printing)
-  return { ...facts, body, rows: ledger.rows, values: namedValues(graded.settled) }
+  return { pattern: { ...facts, body, rows: ledger.rows, values: namedValues(graded.settled) }, ledger }
 }
 
 /** Value nodes numbered in the order of the page. */

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { formulaFindings } from '../../src/diagnostic/catalogue/formula.ts'
 import type { Diagnostic } from '../../src/diagnostic/index.ts'
 import { readFits, readGauge } from '../../src/grading/index.ts'
+import { loadSolver } from '../../src/solver/index.ts'
 import { environment, marked, nowhere, sheet, show, written } from './workbench.ts'
+
+const solver = await loadSolver()
 
 interface Sample {
   readonly code: keyof typeof formulaFindings
@@ -288,10 +291,91 @@ const samples: readonly Sample[] = [
   },
   { code: 'format-kind', placeholder: '‹52 cm as g›', message: '`as g` does not suit a length.' },
   {
-    code: 'linked-count-unsupported',
-    grading: '‹front ~ 60 as odd›',
-    message: 'Linked counts with `~` cannot be calculated yet.',
-    hint: 'Write `front = …` with a rounding clause instead.',
+    code: 'linked-target-linked',
+    grading: 'front ~ 60\nneck ~ ‹2 * front›',
+    message: '`neck` cannot be near to `front`, which is only known once `neck` is.',
+    hint: 'Give it a target that can be calculated beforehand, and what binds the two as a need: `need neck <= front`.',
+  },
+  {
+    code: 'linked-target-large',
+    grading: 'front ~ ‹stitches(10000000 cm)›',
+    message: '`front` is to be near to a count of more than 100000.',
+    hint: 'Check the measure and its unit.',
+    sizes: [0, 1, 2],
+  },
+  {
+    code: 'linked-too-many',
+    grading: `${Array.from({ length: 64 }, (_, index) => `a${index} ~ 60\n`).join('')}‹b ~ 60›`,
+    message: 'The draft links 65 counts; up to 64 can be chosen together.',
+    hint: 'Link only counts that must fit each other, and calculate the others with `=`.',
+  },
+  {
+    code: 'linked-not-linear',
+    grading: 'a ~ 60\nb ~ 40\nneed ‹a * b› > 20',
+    message: 'Linked counts cannot be chosen by `a * b`: it multiplies linked counts with each other.',
+    hint: 'Give one of the two a value of its own with `=`; a linked count may be multiplied by any number that is known.',
+  },
+  {
+    code: 'linked-not-linear',
+    grading: 'a ~ 60\nb ~ 40\nneed 80 / ‹(a - b)› <= 2',
+    message: 'Linked counts cannot be chosen by `a - b`: it divides by a linked count.',
+    hint: 'Multiply it out: instead of `a / b >= 2` write `a >= 2 * b`.',
+  },
+  {
+    code: 'linked-not-linear',
+    grading: 'a ~ 60\nb = ‹if(a > 50, 2, 4)›\nneed b + a = 62',
+    message: 'Linked counts cannot be chosen by `if(a > 50, 2, 4)`: it chooses by linked counts.',
+    hint: 'Choose by a measure or a target instead, or write one need for each case, joined by `or`.',
+  },
+  {
+    code: 'linked-not-linear',
+    grading: 'a ~ 60\nb ~ 40\nneed ‹max(a, b) - max(b, 50)› = 12',
+    message: 'Linked counts cannot be chosen by `max(a, b) - max(b, 50)`: it sets a largest against a smallest.',
+    hint: 'Write a need for each of the counts instead of one for all.',
+  },
+  {
+    code: 'linked-not-linear',
+    grading: 'a ~ 60\nb ~ 40\nneed ‹[a, a, b]› > 12',
+    message: 'Linked counts cannot be chosen by `[a, a, b]`: it does more with linked counts than adding them up.',
+    hint: 'Write the need with sums, differences and multiples of the linked counts.',
+  },
+  {
+    code: 'linked-contradiction',
+    grading: 'a ~ 60\nneed ‹2 * a = 121›',
+    facts: environment({ solver }),
+    message: 'No whole number meets `need 2 * a = 121`.',
+    hint: 'It would come out if this gave way: `2 * a = 121` (nearest, Child: 120 against 121).',
+    sizes: [0, 1, 2],
+  },
+  {
+    code: 'linked-contradiction',
+    grading: 'a ~ [60, 70, 80]\nb ~ 20\nneed ‹a + b <= 85›\nneed b >= [0, 0, 6]\nneed a >= [0, 0, 80]\nneed a >= 30',
+    facts: environment({ solver }),
+    message: 'No whole numbers meet all of these: `need a + b <= 85`, `need b >= [0, 0, 6]`, `need a >= [0, 0, 80]`.',
+    hint: 'It would come out if one of these gave way: `a + b <= 85` (nearest, Adult L: 86 against 85); `b >= [0, 0, 6]` (nearest, Adult L: 5 against 6); `a >= [0, 0, 80]` (nearest, Adult L: 79 against 80).',
+    sizes: [2],
+  },
+  {
+    code: 'linked-contradiction',
+    grading: '‹a ~ 5 as multiple of 10 + 7 down›',
+    facts: environment({ solver }),
+    message: 'No whole number meets `a ~ 5 as multiple of 10 + 7 down`.',
+    hint: 'It would come out if this gave way: the rounding of `a`.',
+    sizes: [0, 1, 2],
+  },
+  {
+    code: 'linked-undecided',
+    grading: '‹a ~ 60›\nneed a != 60',
+    facts: environment({ solver: () => ({ kind: 'undecided' }) }),
+    message: 'No choice of `a` was found, and none was ruled out: the needs on them are too many.',
+    hint: 'Set some of these counts with `=`, or take out needs that follow from others.',
+    sizes: [0, 1, 2],
+  },
+  {
+    code: 'linked-solver-missing',
+    grading: '‹a ~ 60›\nneed a != 60',
+    message: '`a` cannot be chosen: this program was started without a solver for linked counts.',
+    hint: 'Calculate them with `=` and a rounding clause, or start the program with a solver.',
   },
   {
     code: 'shaping-word',
@@ -597,7 +681,22 @@ describe('one cause gives one finding', () => {
     ['what depends on an unknown name', 'a = zzz\nb = a + 1\nc = b + a\nneed c > 3', 'name-unknown'],
     ['what depends on a line that cannot be read', 'a = 3 +\nb = a * 2', 'formula-unreadable'],
     ['what depends on a circle', 'a = b\nb = a\nc = a + b + 3 cm', 'name-circle'],
-    ['what depends on a linked count', 'a ~ 60 as odd\nb = a + 1', 'linked-count-unsupported'],
+    [
+      'what depends on a linked count without a value',
+      'a ~ 60\nb = a + 1\nneed a != 60\nneed b > 99',
+      'linked-solver-missing',
+    ],
+    [
+      'what depends on a target that cannot be calculated',
+      'a ~ zzz\nb = a + 1\nc ~ 5\nneed a + c > 99',
+      'name-unknown',
+    ],
+    ['what depends on a count in a circle', 'a ~ b as odd\nb = a + 1', 'linked-target-linked'],
+    ['a target that is no count', 'a ~ 60 cm\nneed a > 3', 'kind-wanted'],
+    ['a linked name defined again', 'a ~ 60\na ~ 62', 'name-twice'],
+    ['a need that mixes kinds', 'a ~ 60\nneed a > 3 cm', 'kinds-mix'],
+    ['a need that divides by zero', 'a ~ 60\nb = a / 0\nneed b > 3', 'division-by-zero'],
+    ['a need that fails whatever the counts are', 'a ~ 60\nneed a - a = 1', 'need-failed'],
     ['what depends on a broken list', 'a = [1, 2]\nb = a + 1', 'list-length'],
     ['what depends on a division by zero', 'a = 1 / 0\nb = a + 1\nneed b > 1', 'division-by-zero'],
   ]

@@ -1,4 +1,5 @@
 import { entry } from '../entry.ts'
+import { linkedFindings } from './linked.ts'
 
 const offer = (nearest: string | null) => (nearest === null ? undefined : `Did you mean \`${nearest}\`?`)
 
@@ -171,11 +172,6 @@ const meaning = {
   'format-kind': entry<{ format: string; found: string }>({
     severity: 'error',
     says: ({ format, found }) => `\`${format}\` does not suit ${found}.`,
-  }),
-  'linked-count-unsupported': entry<{ name: string }>({
-    severity: 'error',
-    says: () => 'Linked counts with `~` cannot be calculated yet.',
-    hint: ({ name }) => `Write \`${name} = …\` with a rounding clause instead.`,
   }),
 } as const
 
@@ -376,4 +372,12 @@ const lookups = {
 } as const
 
 /** Findings about formulas, swatches and body tables. */
-export const formulaFindings = { ...writing, ...meaning, ...sizes, ...calculation, ...shaping, ...lookups } as const
+export const formulaFindings = {
+  ...writing,
+  ...meaning,
+  ...sizes,
+  ...calculation,
+  ...shaping,
+  ...lookups,
+  ...linkedFindings,
+} as const

@@ -1,0 +1,175 @@
+import Fraction from 'fraction.js'
+import { isPositive } from '../../measure/index.ts'
+import type { Choice, Counts } from './choice.ts'
+import type { Constraint, Demand } from './demand.ts'
+import { countAt, holds, isMet, knownFrom } from './demand.ts'
+import type { Problem } from './group.ts'
+import { add, constant, type Linear } from './linear.ts'
+import type { Solver } from './program.ts'
+import { countsFrom, leastErrors } from './stages.ts'
+import { aim, state, weightOf } from './state.ts'
+
+/** More tries than needs with several ways ever take; beyond it a problem is given up. */
+const mostTries = 200
+
+/** Beyond every error, also where the target is a small part of a stitch. */
+const widest = new Fraction(10n ** 30n)
+
+/** How many targets a count may stray from its own; the first is enough for all but odd drafts. */
+const windows = [new Fraction(1), widest]
+
+/**
+ * The counts that meet all demands with the least sum of relative errors; of these, with the smallest largest error;
+ * of these, the smaller count, in the order of members. Every answer of the solver is tested exactly.
+ */
+export function choose(problem: Problem, solver: Solver | null): Choice {
+  const wish = nearest(problem)
+  if (wish === null) return { kind: 'impossible' }
+  if (unmet(problem, wish) === undefined) return { kind: 'chosen', counts: wish }
+  return search(problem, solver, 'best')
+}
+
+/** Whether any counts meet all demands. */
+export function findAny(problem: Problem, solver: Solver | null): Choice['kind'] {
+  return search(problem, solver, 'any').kind
+}
+
+/** Each count nearest to its target on its grid, the smaller of two; null when a grid has nothing within bounds. */
+function nearest({ unknowns, members }: Problem): Counts | null {
+  const counts = new Map<number, Fraction>()
+  for (const id of members) {
+    for (const { target, of, plus, lower, upper } of countAt(unknowns, id)) {
+      const steps = (count: Fraction) => count.sub(plus).div(of)
+      const [least, most] = [steps(lower).ceil(), steps(upper).floor()]
+      const wanted = steps(target).sub(new Fraction(1, 2)).ceil()
+      if (least.gt(most)) return null
+      const step = wanted.lt(least) ? least : wanted.gt(most) ? most : wanted
+      counts.set(id, step.mul(of).add(plus))
+    }
+  }
+  return counts
+}
+
+function unmet({ unknowns, demands }: Problem, counts: Counts): Demand | undefined {
+  const known = knownFrom(unknowns, counts)
+  return demands.find((demand) => !isMet(demand, known))
+}
+
+/** What must hold however the demands are met. */
+function binding({ demands }: Problem): readonly Constraint[] {
+  return demands.flatMap(({ ways }) => (ways.length === 1 ? (ways[0] ?? []) : []))
+}
+
+/** The counts that meet all demands with the least value of a sum; null when that cannot be said. */
+export function leastOf(problem: Problem, sum: Linear, solver: Solver): Counts | null {
+  const stated = state(problem, [...binding(problem), anything(sum)], widest)
+  if (stated === null) return null
+  const costs = [...sum.terms].flatMap(([id, factor]) => {
+    const column = stated.columnOf.get(id)
+    const [count] = countAt(problem.unknowns, id)
+    return column === undefined ? [] : [[column, factor.mul(count?.of ?? 1).valueOf()] as const]
+  })
+  const choice = countsFrom(problem, stated, solver(aim(stated, new Map(costs))))
+  return choice.kind === 'chosen' && unmet(problem, choice.counts) === undefined ? choice.counts : null
+}
+
+/** Asks nothing, and gives every part of the sum its column. */
+function anything(sum: Linear): Constraint {
+  return { sum: add(sum, constant(new Fraction(-1e12))), relation: '<=' }
+}
+
+/**
+ * Demands that can be met in one way only hold from the start. Where the best counts break one that can be met in
+ * several, each way is tried in turn.
+ */
+function search(problem: Problem, solver: Solver | null, wanted: 'best' | 'any'): Choice {
+  const open: (readonly Constraint[])[] = [binding(problem)]
+  let best: Counts | null = null
+  for (let tries = 0; open.length > 0; tries += 1) {
+    const constraints = open.pop() ?? []
+    const found: Choice = tries < mostTries ? tryWith(problem, constraints, solver, wanted) : { kind: 'undecided' }
+    if (found.kind === 'undecided') return found
+    if (found.kind === 'impossible' || (best !== null && !isBetter(problem, found.counts, best))) continue
+    const broken = unmet(problem, found.counts)
+    if (broken === undefined && wanted === 'any') return found
+    if (broken === undefined) best = found.counts
+    else open.push(...broken.ways.map((way) => [...constraints, ...way]).reverse())
+  }
+  return best === null ? { kind: 'impossible' } : { kind: 'chosen', counts: best }
+}
+
+/** What lies within a window is the best of all when even one error beyond it would be worse. */
+function tryWith(
+  problem: Problem,
+  constraints: readonly Constraint[],
+  solver: Solver | null,
+  wanted: 'best' | 'any',
+): Choice {
+  let found: Choice = { kind: 'impossible' }
+  for (const window of windows) {
+    found = tryWithin(window, problem, constraints, solver, wanted)
+    if (found.kind === 'undecided') return found
+    if (found.kind === 'impossible') continue
+    if (wanted === 'any' || sumOf(errorsOf(problem, found.counts)).lte(window)) return found
+  }
+  return found
+}
+
+/** An answer that breaks a constraint when reckoned exactly is none. */
+function tryWithin(
+  window: Fraction,
+  problem: Problem,
+  constraints: readonly Constraint[],
+  solver: Solver | null,
+  wanted: 'best' | 'any',
+): Choice {
+  const stated = state(problem, constraints, window)
+  if (stated === null) return { kind: 'impossible' }
+  if (solver === null) return { kind: 'undecided' }
+  const sound = (counts: Counts) => {
+    const known = knownFrom(problem.unknowns, counts)
+    return constraints.every((constraint) => holds(constraint, known))
+  }
+  if (wanted === 'any') return kept(countsFrom(problem, stated, solver(aim(stated, new Map()))), sound)
+  const stages = leastErrors(problem, stated, solver, (counts) => largestError(problem, counts))
+  return stages.map((stage) => kept(stage, sound)).reduce((a, b) => betterOf(problem, a, b))
+}
+
+function kept(choice: Choice, sound: (counts: Counts) => boolean): Choice {
+  return choice.kind === 'chosen' && !sound(choice.counts) ? { kind: 'undecided' } : choice
+}
+
+/** A later stage only refines an earlier one: what it cannot decide, or decides wrongly by a rounding, is left. */
+function betterOf(problem: Problem, earlier: Choice, later: Choice): Choice {
+  if (earlier.kind !== 'chosen' || later.kind !== 'chosen') return earlier
+  return isBetter(problem, later.counts, earlier.counts) ? later : earlier
+}
+
+function isBetter(problem: Problem, counts: Counts, than: Counts): boolean {
+  const bySum = sumOf(errorsOf(problem, counts)).compare(sumOf(errorsOf(problem, than)))
+  const byLargest = bySum || largestError(problem, counts).compare(largestError(problem, than))
+  if (byLargest !== 0) return byLargest < 0
+  const apart = problem.members.find((id) => !at(counts, id).equals(at(than, id)))
+  return apart !== undefined && at(counts, apart).lt(at(than, apart))
+}
+
+function at(counts: Counts, id: number): Fraction {
+  return counts.get(id) ?? new Fraction(0)
+}
+
+function errorsOf({ unknowns, members }: Problem, counts: Counts): readonly Fraction[] {
+  return members.flatMap((id) =>
+    countAt(unknowns, id).map((count) => at(counts, id).sub(count.target).abs().mul(weightOf(count))),
+  )
+}
+
+function sumOf(errors: readonly Fraction[]): Fraction {
+  return errors.reduce((sum, error) => sum.add(error), new Fraction(0))
+}
+
+function largestError(problem: Problem, counts: Counts): Fraction {
+  return errorsOf(problem, counts).reduce(
+    (largest, error) => (isPositive(error.sub(largest)) ? error : largest),
+    new Fraction(0),
+  )
+}

@@ -1,0 +1,105 @@
+import type Fraction from 'fraction.js'
+import type { Numeric, PerSize } from '../../measure/index.ts'
+import { wantCondition } from '../check.ts'
+import type { Scope } from '../scope.ts'
+import { report } from '../scope.ts'
+import type { Expression } from '../tree.ts'
+import { choose } from './choose.ts'
+import type { Unknown } from './demand.ts'
+import { demandsOf } from './demands.ts'
+import { explain } from './explain.ts'
+import { namesOf, type Problem, problemsOf, sizesOf } from './group.ts'
+import type { Solver } from './program.ts'
+import type { Survey } from './survey.ts'
+import { standIns, valuesOf } from './trial.ts'
+import { countsOf, type Link, type Wish, wishOf } from './wish.ts'
+
+/** More linked counts than any piece has. */
+const mostLinks = 64
+
+/** What the choosing of linked counts needs of a draft. */
+export interface Linkage {
+  readonly links: ReadonlyMap<string, Link>
+  /** Definitions that depend on linked counts, each after those that it uses. */
+  readonly formulas: ReadonlyMap<string, Expression>
+  readonly needs: readonly Expression[]
+  /** All other names have been calculated. */
+  readonly scope: Scope
+}
+
+/**
+ * Chooses all linked counts of a draft together, so that every need on them holds. A name without a value in the result
+ * is unsound, which has been reported; what is chosen may still break a need, where that need has a finding of its own.
+ */
+export function chooseLinked(linkage: Linkage): ReadonlyMap<string, Numeric> {
+  const { links, formulas, scope } = linkage
+  const waiting = new Set([...links.keys(), ...formulas.keys()])
+  const wishes = [...links.values()].flatMap((link) => wishOf(link, waiting, scope) ?? [])
+  const tooMany = wishes[mostLinks]
+  if (tooMany !== undefined) {
+    report(scope, 'linked-too-many', tooMany.link.at, { count: wishes.length, most: mostLinks })
+    return new Map()
+  }
+  const laid = problemsWith(wishes, linkage)
+  return laid === null ? new Map() : solveAll(laid, linkage)
+}
+
+/** Positions of each name's counts among the unknowns, and the problems that they fall into. */
+interface Laid {
+  readonly counts: ReadonlyMap<string, PerSize<number | null>>
+  readonly problems: readonly Problem[]
+}
+
+/** The problems of a draft; null when a need cannot be followed to its linked counts, which is reported. */
+function problemsWith(wishes: readonly Wish[], linkage: Linkage): Laid | null {
+  const unknowns: Unknown[] = []
+  const counts = new Map(wishes.map((wish) => [wish.link.name, idsOf(wish, unknowns)]))
+  const survey = surveyOf(counts, unknowns, linkage)
+  const needs = linkage.needs.map((need) => (wantCondition(need, survey.scope) === null ? null : need))
+  const demands = demandsOf(needs, survey)
+  return survey.obstacles.size > 0 ? null : { counts, problems: problemsOf(unknowns, demands) }
+}
+
+function idsOf(wish: Wish, unknowns: Unknown[]): PerSize<number | null> {
+  return countsOf(wish).map((count) => (count === null ? null : unknowns.push(count) - 1))
+}
+
+function surveyOf(counts: Laid['counts'], unknowns: Unknown[], { links, formulas, scope }: Linkage): Survey {
+  const broken = [...links.keys()].filter((name) => !counts.has(name))
+  const names = { ...scope.names, unsound: new Set([...scope.names.unsound, ...broken]) }
+  return {
+    scope: standIns(counts, formulas, { ...scope, names }),
+    aloud: scope,
+    counts,
+    formulas,
+    unknowns,
+    obstacles: new Set(),
+    followed: new Map(),
+    given: new Map(),
+    depends: new Map(),
+  }
+}
+
+/** A name has a value when all its sizes have been chosen. */
+function solveAll({ counts, problems }: Laid, linkage: Linkage): ReadonlyMap<string, Numeric> {
+  const solver = linkage.scope.environment.solver ?? null
+  const chosen = new Map<number, Fraction>()
+  const failed: Record<'impossible' | 'undecided', Problem[]> = { impossible: [], undecided: [] }
+  for (const problem of problems) {
+    const choice = choose(problem, solver)
+    if (choice.kind === 'chosen') for (const [id, count] of choice.counts) chosen.set(id, count)
+    else failed[solver === null ? 'undecided' : choice.kind].push(problem)
+  }
+  if (failed.undecided.length > 0) reportUndecided(failed.undecided, solver, linkage)
+  if (solver !== null) explain(failed.impossible, { ...linkage, counts }, solver)
+  const unsound = new Set(Object.values(failed).flatMap((group) => group.flatMap(namesOf)))
+  return valuesOf(chosen, new Map([...counts].filter(([name]) => !unsound.has(name))))
+}
+
+function reportUndecided(problems: readonly Problem[], solver: Solver | null, { links, scope }: Linkage): void {
+  const names = [...new Set(problems.flatMap(namesOf))]
+  const at = links.get(names[0] ?? '')?.at
+  if (at === undefined) return
+  if (solver === null) report(scope, 'linked-solver-missing', at, { names })
+  else report(scope, 'linked-undecided', at, { names }, sizesOf(problems))
+}
