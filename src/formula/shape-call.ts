@@ -6,7 +6,7 @@ import { evaluateNumeric } from './evaluate.ts'
 import { excerpt } from './print.ts'
 import type { Scope } from './scope.ts'
 import { concerned, report } from './scope.ts'
-import type { Shaped, ShapingName, ShapingProblem } from './shaping.ts'
+import type { ShapingName, ShapingProblem } from './shaping.ts'
 import type { CallNode, Expression } from './tree.ts'
 
 /** The steps of a shaping phrase for every size. Null, with a finding, where some size's cannot be worked. */
@@ -15,11 +15,8 @@ export function evaluateShaping(name: ShapingName, node: CallNode, scope: Scope)
   if (counts === null) return null
   const words = node.arguments.flatMap((argument) => (argument.kind === 'text' ? [argument.text] : []))
   const shaped = counts.map((own) => (own === null ? null : scope.environment.shape(name, own, words)))
-  const troubled = concerned(
-    scope,
-    sizesWhere(shaped, (each) => each !== null && each.problem !== null),
-  )
-  if (troubled.length > 0) return reportProblems(shaped, troubled, node, scope)
+  const problems = shaped.map((each) => each?.problem ?? null)
+  if (reportProblems(problems, node, scope)) return null
   return { kind: 'text', unit: null, phrase: true, bySize: shaped.map((each) => each?.words ?? null) }
 }
 
@@ -27,26 +24,21 @@ export function evaluateShaping(name: ShapingName, node: CallNode, scope: Scope)
 export function shareOfTotal(node: CallNode, scope: Scope): Numeric | null {
   const counts = countsOf(node, scope)
   if (counts === null) return null
-  const wrong = concerned(
-    scope,
-    sizesWhere(counts, (own) => own !== null && shareProblem(own) !== null),
-  )
-  if (wrong.length > 0) {
-    const problems = counts.map((own) => ({ words: null, problem: own === null ? null : shareProblem(own) }))
-    return reportProblems(problems, wrong, node, scope)
-  }
-  const bySize = counts.map((own) => {
+  const problems = counts.map((own) => (own === null ? null : shareProblem(own)))
+  if (reportProblems(problems, node, scope)) return null
+  const bySize = counts.map((own, size) => {
     const [total = 0, parts = 1, which = 1] = own ?? []
-    return own === null ? null : new Fraction(shareOf(total, parts, which))
+    return own === null || problems[size] !== null ? null : new Fraction(shareOf(total, parts, which))
   })
   return { kind: 'count', unit: null, bySize }
 }
 
 function shareProblem([total = 0, parts = 1, which = 1]: readonly number[]): ShapingProblem | null {
-  if (total < 0 || total > mostStitches)
-    return { kind: 'range', argument: 0, found: total, least: 0, most: mostStitches }
-  if (parts < 1 || parts > mostParts) return { kind: 'range', argument: 1, found: parts, least: 1, most: mostParts }
-  return which < 1 || which > parts ? { kind: 'range', argument: 2, found: which, least: 1, most: parts } : null
+  return outside(0, total, 0, mostStitches) ?? outside(1, parts, 1, mostParts) ?? outside(2, which, 1, parts)
+}
+
+function outside(argument: number, found: number, least: number, most: number): ShapingProblem | null {
+  return found < least || found > most ? { kind: 'range', argument, found, least, most } : null
 }
 
 const mostStitches = 20_000
@@ -79,26 +71,37 @@ function checkWhole(argument: Expression, value: Numeric, scope: Scope): boolean
   return false
 }
 
-type Found = PerSize<Shaped | { readonly problem: ShapingProblem | null } | null>
-
-/** One cause, one finding: the first size's, with all sizes that have the same. */
-function reportProblems(shaped: Found, troubled: readonly number[], node: CallNode, scope: Scope): null {
-  const first = problemOf(shaped, troubled[0])
-  if (first === null) return null
-  const sizes = troubled.filter((size) => isLike(first, problemOf(shaped, size)))
+/** One cause, one finding: the first size's, with all sizes that have the same. True when there was one. */
+function reportProblems(problems: PerSize<ShapingProblem | null>, node: CallNode, scope: Scope): boolean {
+  const troubled = concerned(
+    scope,
+    sizesWhere(problems, (problem) => problem !== null),
+  )
+  const first = problems[troubled[0] ?? -1] ?? null
+  if (first === null) return false
+  const sizes = troubled.filter((size) => isLike(first, problems[size] ?? null))
   const cases = sizes.flatMap((size) => {
-    const problem = problemOf(shaped, size)
+    const problem = problems[size] ?? null
     return problem === null ? [] : [{ size: scope.environment.sizes[size] ?? '', said: said(problem) }]
   })
-  const details = { formula: excerpt(node), phrase: node.name, cases }
-  if (first.kind !== 'range') return report(scope, `shaping-${first.kind}`, node.at, details, sizes)
-  const argument = node.arguments[first.argument] ?? node
-  const { least, most } = first
-  return report(scope, 'shaping-range', argument.at, { argument: excerpt(argument), least, most, cases }, sizes)
+  reportProblem(first, cases, sizes, node, scope)
+  return true
 }
 
-function problemOf(shaped: Found, size: number | undefined): ShapingProblem | null {
-  return shaped[size ?? -1]?.problem ?? null
+function reportProblem(
+  problem: ShapingProblem,
+  cases: readonly { readonly size: string; readonly said: string }[],
+  sizes: readonly number[],
+  node: CallNode,
+  scope: Scope,
+): void {
+  if (problem.kind !== 'range') {
+    report(scope, `shaping-${problem.kind}`, node.at, { formula: excerpt(node), phrase: node.name, cases }, sizes)
+    return
+  }
+  const argument = node.arguments[problem.argument] ?? node
+  const { least, most } = problem
+  report(scope, 'shaping-range', argument.at, { argument: excerpt(argument), least, most, cases }, sizes)
 }
 
 function isLike(first: ShapingProblem, other: ShapingProblem | null): boolean {

@@ -105,5 +105,6 @@ function wordsFor(size: number, at: Span, holes: readonly Hole[], draft: Draft):
 }
 
 function shown(content: HoleContent, size: number): string {
+  if (content.kind === 'text') return content.bySize[size] ?? ''
   return 'bySize' in content ? String(content.bySize[size] ?? 0) : ''
 }

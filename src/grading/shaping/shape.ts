@@ -19,6 +19,8 @@ interface Range {
 
 const stitches: Range = { least: 1, most: 20_000 }
 const change: Range = { least: -20_000, most: 20_000 }
+/** More changes than this, written out one by one, nobody follows. */
+const written: Range = { least: -500, most: 500 }
 const rows: Range = { least: 1, most: 2_000 }
 const parts: Range = { least: 1, most: 200 }
 
@@ -33,7 +35,7 @@ const phrases: Readonly<Record<ShapingName, Phrase>> = {
     shape: ([by = 0, over = 0]) => said(spread(by, over), () => evenlyWords(by, over)),
   },
   spaced: {
-    ranges: [change, stitches],
+    ranges: [written, stitches],
     shape: ([by = 0, over = 0], [stitch = '']) => said(spread(by, over), (plan) => spreadWords(plan, stitch)),
   },
   taper: {
