@@ -4,6 +4,7 @@ import { counts } from './counts.ts'
 import { newDraft } from './new.ts'
 import { preview } from './preview.ts'
 import { proof } from './proof.ts'
+import { work } from './work.ts'
 
 const usage = `sizewright: one crochet draft, every size, a web page and a PDF
 
@@ -13,6 +14,8 @@ const usage = `sizewright: one crochet draft, every size, a web page and a PDF
   sizewright preview                 show the site while you write, at http://localhost:4321
   sizewright new TITLE               start a draft in content/patterns
   sizewright counts DRAFT            the count of every row and size, as CSV
+  sizewright work DRAFT ROW [--size NAME] [--piece NAME]
+                                     one row as the hook works it, place by place
 `
 
 /** 0: no errors; 1: a draft has errors; 2: could not run. */
@@ -24,6 +27,7 @@ const verbs: Readonly<Record<string, (args: readonly string[]) => Status | Promi
   preview,
   new: newDraft,
   counts,
+  work,
 }
 
 const [verb = '', ...args] = process.argv.slice(2)

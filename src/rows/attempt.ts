@@ -54,6 +54,8 @@ export interface Worked {
     readonly uses: number
   } | null
   readonly chosen: Work['chosen']
+  /** What the places of its rows are. */
+  readonly kinds: Kinds
   /** What is left of the row below, to come back to; null when nothing is. */
   readonly rest: { readonly resumed: number | null; readonly resting: Resting } | null
 }
@@ -167,11 +169,12 @@ function madeRow(work: Work, style: Job['style']): Row | null {
 /** What the places made go into, by the places' own names. */
 function traceOf(work: Work): Trace {
   const { bases, again, loops } = work.made
+  const places = work.below?.places ?? []
   const below = work.below?.refs() ?? []
   const refOf = (base: number): PlaceRef => (base < 0 ? -1 : (below[base] ?? -1))
   const further = new Map<number, PlaceRef[]>()
   for (const { made, base } of again) further.set(made, [...(further.get(made) ?? []), refOf(base)])
-  return { into: bases.map(refOf), again: further, loops }
+  return { below: { places, refs: below }, into: bases.map(refOf), again: further, loops }
 }
 
 /** The same row worked once more by the same reading, with what each stitch goes into written down. */
@@ -231,6 +234,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     byEye: work.byEye,
     endless: work.endless,
     chosen: work.chosen,
+    kinds: work.kinds,
     rest: restOf(work),
   }
 }

@@ -20,6 +20,18 @@ function plainLabel(label: string): string {
     .join(' ')
 }
 
+/**
+ * Positions in the ledger of the rows with a label, in a piece or, with null, anywhere.
+ */
+export function indexesOf(ledger: Ledger, piece: string | null, label: string): readonly number[] {
+  const asked = plainLabel(label)
+  const wanted = piece?.trim().toLowerCase() ?? null
+  return ledger.rows.flatMap((row, index) => {
+    const named = row.label !== null && plainLabel(row.label) === asked
+    return named && (wanted === null || row.piece.trim().toLowerCase() === wanted) ? [index] : []
+  })
+}
+
 /** One row of a piece that is entered more than once, for different sizes: the later entry wins where both have it. */
 function merged(first: LedgerRow, second: LedgerRow): LedgerRow {
   const keys = new Set([...Object.keys(first.counts), ...Object.keys(second.counts)])
@@ -55,14 +67,7 @@ export function lastOf(ledger: Ledger, { entries: [first, end] }: WrittenRow): L
  * @returns null when there is none
  */
 export function findRow(ledger: Ledger, piece: string | null, label: string): LedgerRow | null {
-  const asked = plainLabel(label)
-  const wanted = piece?.trim().toLowerCase() ?? null
-  const found = ledger.rows.filter(
-    (row) =>
-      row.label !== null &&
-      plainLabel(row.label) === asked &&
-      (wanted === null || row.piece.trim().toLowerCase() === wanted),
-  )
+  const found = indexesOf(ledger, piece, label).flatMap((index) => ledger.rows[index] ?? [])
   const last = found.at(-1)
   if (last === undefined) return null
   return found.filter((row) => row.piece === last.piece).reduce(merged)

@@ -33,6 +33,8 @@ export interface FabricRow {
 
 /** What the places of a row are worked into. */
 export interface Trace {
+  /** What it was worked on, in the order in which the hook met it: kinds of place, and which place of the fabric each is. */
+  readonly below: { readonly places: readonly number[]; readonly refs: readonly PlaceRef[] }
   /** For each place the first one it goes into, -1 for chains and others that go into none. */
   readonly into: readonly PlaceRef[]
   /** Further places of stitches worked together, by position. */
@@ -49,7 +51,7 @@ export interface Past {
 
 /** A chain or ring goes into nothing. */
 export function untraced(): Trace {
-  return { into: [], again: new Map(), loops: [] }
+  return { below: { places: [], refs: [] }, into: [], again: new Map(), loops: [] }
 }
 
 /** Rows from the newest to the oldest. */
