@@ -4,7 +4,7 @@ import { toString as plainText } from 'mdast-util-to-string'
 import type { Span } from '../diagnostic/index.ts'
 import type { Ledger, WrittenRow } from '../rows/ledger.ts'
 import { bodyNodes, spanOf, textAt } from './draft.ts'
-import { cutInlines, cutsOf, inlines, type Printing, sourceInlines } from './inlines.ts'
+import { cutInlines, cutsOf, inlines, opening, type Printing, sourceInlines } from './inlines.ts'
 import type { Block, RowBlock } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 
@@ -56,7 +56,7 @@ function block(node: RootContent, building: Building): Block[] {
 function paragraph(node: Paragraph, at: Span, building: Building): Block[] {
   const rows = rowsWithin(at, building.ledger)
   const first = rows[0]
-  if (first === undefined) return [{ type: 'paragraph', children: inlines(node.children, building.printing) }]
+  if (first === undefined) return [{ type: 'paragraph', children: opening(inlines(node.children, building.printing)) }]
   const before = { start: at.start, end: first.at.start }
   const lead =
     textAt(building.printing.draft, before).trim() === ''
@@ -79,7 +79,7 @@ function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, for
     type: 'row',
     id: slugger.slug(name),
     label: show(row.label),
-    steps: show(row.steps),
+    steps: opening(show(row.steps)),
     stated: show(row.stated),
     entries: row.entries,
     times: mostRows(row, ledger),
@@ -122,7 +122,9 @@ function list(node: List, building: Building): Block[] {
 }
 
 function table(node: Table, printing: Printing): Block {
-  const [head, ...rows] = node.children.map((row) => row.children.map((cell) => inlines(cell.children, printing)))
+  const [head, ...rows] = node.children.map((row) =>
+    row.children.map((cell) => opening(inlines(cell.children, printing))),
+  )
   return { type: 'table', align: node.align ?? [], head: head ?? [], rows }
 }
 

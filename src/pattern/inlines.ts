@@ -71,6 +71,14 @@ function joinText(nodes: readonly Inline[]): Inline[] {
   return joined
 }
 
+/** Text that opens a block: sizes on lines of their own need no break before the first. */
+export function opening(nodes: Inline[]): Inline[] {
+  const [first, ...rest] = nodes
+  const segment = first?.type === 'value' ? first.segments[0] : undefined
+  if (first?.type !== 'value' || segment === undefined || !segment.text.startsWith('\n')) return nodes
+  return [{ ...first, segments: [{ ...segment, text: segment.text.slice(1) }, ...first.segments.slice(1)] }, ...rest]
+}
+
 interface Cut {
   readonly at: Span
   readonly shown: () => Inline[]

@@ -56,10 +56,10 @@ describe('a phrase whose wording differs by size', () => {
     'Size Child: increase 7 evenly over 60;\nSize Adult S: work even over 70;\nSize Adult L: increase 8 evenly over 80'
 
   it.each([
-    ['ends a sentence', 'Rnd 2: {{e}}.', `\n${lines}`],
-    ['stands before a count', 'Rnd 2: {{e}} ({{total}} sc)', `\n${lines}`],
+    ['ends a sentence', 'Rnd 2: {{e}}.', lines],
+    ['stands before a count', 'Rnd 2: {{e}} ({{total}} sc)', lines],
     ['is followed by words for all', 'Rnd 2: Ch 1, {{e}}, join.', `\n${lines};\nall sizes`],
-    ['is followed by a word on the next line', 'Rnd 2: {{e}}\nand turn.', `\n${lines};\nall sizes`],
+    ['is followed by a word on the next line', 'Rnd 2: {{e}}\nand turn.', `${lines};\nall sizes`],
   ])('has a line for each size where it %s', (_, row, expected) => {
     expect(shown(differing, row)).toBe(expected)
   })
@@ -71,7 +71,7 @@ describe('a phrase whose wording differs by size', () => {
 
   it('names a size to which it does not apply', () => {
     expect(shown('a = 60\ne = if([1, 0, 1] = 1, evenly(6, a), none)', 'Rnd 2: {{e}}.')).toBe(
-      '\nSize Child: increase 6 evenly over 60;\nSize Adult S: –;\nSize Adult L: increase 6 evenly over 60',
+      'Size Child: increase 6 evenly over 60;\nSize Adult S: –;\nSize Adult L: increase 6 evenly over 60',
     )
   })
 
