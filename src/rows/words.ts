@@ -2,6 +2,7 @@ import type { Span } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Count } from './count.ts'
 import { everySize } from './count.ts'
+import { closedUp, spacedName, withoutDots } from './dots.ts'
 import type { LoopCode } from './past.ts'
 import type { Hole, MadeByRow } from './written.ts'
 
@@ -44,16 +45,21 @@ export interface Text {
   readonly holes: readonly Hole[]
 }
 
-const numberWords = numbered('two three four five six seven eight nine ten eleven twelve')
-const ordinalWords = numbered('second third fourth fifth sixth')
+const numberWords = numbered(
+  'two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty',
+)
+const ordinalWords = numbered(
+  'second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth',
+)
 const plainForms: Readonly<Record<string, string>> = { '×': 'x', '&': 'and', '—': '–', '−': '-', '‐': '-', '‑': '-' }
 
 const lexeme = new RegExp(
   [
     '(\\s+|__+|\\\\(?=\\s|$))', // blank; a backslash at the end of a line breaks it
     '\\\\([^\\s\\w])', // escaped
-    '(\\d*(?:1st|2nd|3rd|\\dth))(?![a-z])', // ordinal
+    '(\\d*(?:1st|2nd|3rd|\\dth|[23]d(?!\\.|\\s?(?:c|tr)\\b)))(?![a-z])', // ordinal
     '(\\d+(?:\\.\\d+)?)', // number
+    `(${spacedName})`, // stitch name with full stops or blanks in it
     "(\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)", // word
     '\\*\\*|=>|.', // mark
   ].join('|'),
@@ -85,9 +91,10 @@ function fromLetters(common: Common, sizes: number): Word {
 }
 
 function fromLexeme(match: RegExpExecArray, common: Common, sizes: number): Word {
-  const [, , escaped, ordinal, number, word] = match
+  const [, , escaped, ordinal, number, spaced, word] = match
   if (ordinal !== undefined) return numberWord(common, Number.parseInt(common.text, 10), true, sizes)
   if (number !== undefined) return numberWord(common, Number(common.text), false, sizes)
+  if (spaced !== undefined) return { ...common, text: closedUp(common.text), kind: 'word' }
   if (word !== undefined) return fromLetters(common, sizes)
   const mark = escaped ?? common.text
   const text = plainForms[mark] ?? mark
@@ -95,7 +102,8 @@ function fromLexeme(match: RegExpExecArray, common: Common, sizes: number): Word
 }
 
 /** Words of placeholder-free text. An odd character is a mark; it never fails. */
-function cut(text: string, start: number, gluedFirst: boolean, sizes: number): Word[] {
+function cut(written: string, start: number, gluedFirst: boolean, sizes: number): Word[] {
+  const text = withoutDots(written)
   const words: Word[] = []
   lexeme.lastIndex = 0
   let glued = gluedFirst

@@ -6,7 +6,7 @@ export const usTerms: TermTable = {
   stitches: [
     { stitch: 'slipStitch', abbreviation: 'sl st', name: 'slip stitch', also: ['ss', 'slst', 'sl-st', 'sl'] },
     { stitch: 'singleCrochet', abbreviation: 'sc', name: 'single crochet', also: ['single'] },
-    { stitch: 'halfDoubleCrochet', abbreviation: 'hdc', name: 'half double crochet', also: ['half double'] },
+    { stitch: 'halfDoubleCrochet', abbreviation: 'hdc', name: 'half double crochet', also: ['half double', 'half dc'] },
     { stitch: 'doubleCrochet', abbreviation: 'dc', name: 'double crochet', also: ['double'] },
     { stitch: 'treble', abbreviation: 'tr', name: 'treble crochet', also: ['treble', 'triple crochet', 'trc', 'tc'] },
     { stitch: 'doubleTreble', abbreviation: 'dtr', name: 'double treble crochet', also: ['double treble'] },
