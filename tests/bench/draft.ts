@@ -18,8 +18,13 @@ export function draftRatio(): { ratio: number; milliseconds: number; remark: num
     if (outcome.diagnostics.length > 0) throw new Error(JSON.stringify(outcome.diagnostics[0]))
     proofText(proofDocument(source, outcome.value, outcome.diagnostics))
   })
-  const plain = median(() => String(remark.processSync(text)))
+  const plain = remarkTime(text)
   return { ratio: proof / plain, milliseconds: proof, remark: plain }
+}
+
+/** Milliseconds of remark's parse and HTML of a text. */
+export function remarkTime(text: string): number {
+  return median(() => String(remark.processSync(text)))
 }
 
 /** Milliseconds of the middle one of 41 runs, after ten to warm up. */

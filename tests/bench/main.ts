@@ -4,6 +4,7 @@ import { draftRatio } from './draft.ts'
 import { generateDraft } from './generate.ts'
 import { printFigures } from './print.ts'
 import { runNode, type Usage } from './process.ts'
+import { rowsRatio } from './rows.ts'
 import { patternSite, plainSite } from './sites.ts'
 
 /**
@@ -16,6 +17,10 @@ const count = Number(process.argv[2] ?? 300)
 const draft = draftRatio()
 console.log(`One draft, 60 rows × 9 sizes: read, resolved and proofed in ${draft.milliseconds.toFixed(1)} ms;`)
 console.log(`  remark's parse and HTML of the file ${draft.remark.toFixed(1)} ms: ratio ${draft.ratio.toFixed(2)}`)
+
+const rows = rowsRatio()
+console.log(`Rows alone, 200 × 12 sizes, ${rows.stitches} stitches: worked in ${rows.milliseconds.toFixed(1)} ms;`)
+console.log(`  remark's parse and HTML of the file ${rows.remark.toFixed(1)} ms: ratio ${(rows.milliseconds / rows.remark).toFixed(2)}`)
 
 for (const slug of ['slack-tide-cowl', 'sluice-gate-pullover']) {
   const figures = await printFigures(slug)

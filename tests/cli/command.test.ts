@@ -125,3 +125,39 @@ describe('the package', () => {
     expect(paths.filter((path) => /^(?:tests|content|site)\//.test(path))).toEqual([])
   })
 })
+
+describe('sizewright work', () => {
+  const cowl = 'content/patterns/slack-tide-cowl/index.md'
+
+  it('shows a row for one size, place by place', () => {
+    const { status, stdout } = sizewright(['work', cowl, 'Rnd 2', '--size', 'adult s'])
+    expect(status).toBe(0)
+    expect(stdout).toContain('Rnd 2 of Cowl, Adult S, on 72 places: 72 sc.')
+    expect(stdout).toContain('5 dc: shell')
+    expect(stdout).toContain('11 times more, up to 72')
+  })
+
+  it('shows every size where none is named', () => {
+    const { stdout } = sizewright(['work', cowl, 'round 2'])
+    expect(stdout.match(/^Rnd 2 of Cowl, /gm)).toHaveLength(3)
+  })
+
+  it.each([
+    [[cowl, 'Rnd 99'], 'There is no row “Rnd 99”; there are Foundation, Rnd 1'],
+    [[cowl, 'Rnd 2', '--size', 'Giant'], 'There is no size “Giant”; there are Child, '],
+    [[cowl], 'Name a draft and a row'],
+    [['nowhere.md', 'Rnd 2'], 'does not exist'],
+    [[cowl, 'Rnd 2', '--colour', 'red'], 'colour'],
+  ])('refuses %j', (args, message) => {
+    const { status, stderr } = sizewright(['work', ...args])
+    expect(status).toBe(2)
+    expect(stderr).toContain(message)
+  })
+
+  it('says why a row was not worked, and ends with 1', () => {
+    const path = file('---\ntitle: Mat\nsizes: [S]\n---\n\n## Mat\n\nCh 5.\n\nRow 1: Sc in 2nd ch from hook, wibble 3.\n')
+    const { status, stdout } = sizewright(['work', path, 'Row 1'])
+    expect(status).toBe(1)
+    expect(stdout).toContain('Row 1 of Mat, S: not worked.')
+  })
+})
