@@ -1,18 +1,17 @@
 import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { cover, diagnose } from '../diagnostic/index.ts'
 import type { Content } from './content.ts'
-import { readContent } from './content.ts'
-import { everySize } from './count.ts'
 import type { Label } from './label.ts'
 import { readLabel } from './label.ts'
 import type { Unread, Vocabulary } from './reader.ts'
+import type { Read } from './row-reading.ts'
+import { isFoundation, isRow, readWordsOfRow, soundCounts } from './row-reading.ts'
 import type { SizeLists } from './sizelist.ts'
 import { foldSizeLists } from './sizelist.ts'
-import type { Stated } from './stated.ts'
-import { takeStated } from './stated.ts'
-import type { Step } from './step.ts'
+import type { Stated } from './stated/item.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
+import { inTodaysWords } from './wording/index.ts'
 import { readWords } from './words.ts'
 import type { Hole, Passage, Section } from './written.ts'
 
@@ -30,6 +29,8 @@ export interface ReadRow {
   /** A placeholder or a size list in it is wrong, which has been said already. */
   readonly broken: boolean
   readonly stated: Stated | null
+  /** A count for each row of a range, where there are several; else empty. */
+  readonly run: readonly Stated[]
   readonly lists: SizeLists['lists']
   readonly words: readonly Word[]
 }
@@ -54,6 +55,8 @@ interface Prepared {
   readonly label: Label | null
   readonly only: readonly number[] | null
   readonly lists: SizeLists
+  /** Whether a word is the first of its line in the draft. */
+  readonly opensLine: (word: Word) => boolean
 }
 
 function onlySizes(names: string, sizeNames: readonly string[]): readonly number[] | null {
@@ -107,7 +110,15 @@ function prepare(cutter: Cutter, passage: Passage, chunk: Chunk): Prepared {
   const words = readWords({ at, text, holes: holesIn(passage.holes, at) }, sizes)
   const source = (span: Span): string => chunk.text.slice(span.start - chunk.start, span.end - chunk.start)
   const lists = foldSizeLists(words, sizes, source, bothOnly(passage.only, only))
-  return { words: lists.words, label: readLabel(lists.words, source), only, lists }
+  const opensLine = (word: Word): boolean => opensLineIn(chunk, word.at.start)
+  const modern = inTodaysWords(lists.words, cutter.vocabulary.dictionary.terms, source)
+  return { words: modern, label: readLabel(modern, source), only, lists, opensLine }
+}
+
+/** Whether nothing but blanks stands before a place in its line. */
+function opensLineIn({ text, start }: Chunk, at: number): boolean {
+  const before = text.slice(Math.max(0, at - start - 40), at - start)
+  return /\n[\s>]*$/.test(before)
 }
 
 function bothOnly(first: readonly number[] | null, second: readonly number[] | null): readonly number[] | null {
@@ -118,58 +129,6 @@ function bothOnly(first: readonly number[] | null, second: readonly number[] | n
 function spanOf(words: readonly Word[], fallback: Span): Span {
   const first = words[0]
   return first === undefined ? fallback : cover(first.at, words.at(-1)?.at ?? first.at)
-}
-
-function makesSomething(steps: readonly Step[]): boolean {
-  const idle = new Set<Step['kind']>(['remark', 'turn', 'fastenOff', 'join', 'leave', 'slip'])
-  return steps.some((step) => !idle.has(step.kind))
-}
-
-function isRow(content: Content | null): boolean {
-  if (content === null) return false
-  return content.kind !== 'steps' || makesSomething(content.steps)
-}
-
-/** A foundation opens a piece: a chain of more than a turning chain, a ring, foundation stitches. */
-function isFoundation(content: Content | null): boolean {
-  if (content?.kind !== 'steps') return false
-  const first = content.steps.find((step) => step.kind !== 'remark')
-  if (first?.kind === 'ring') return true
-  if (first?.kind === 'chain') return first.count.some((count) => count !== null && count > 1)
-  return first?.kind === 'work' && (first.where.kind === 'ring' || first.parts.some(isFoundationPart))
-}
-
-function isFoundationPart(part: { kind: string; stitch?: Stitch }): boolean {
-  return part.kind === 'stitch' && part.stitch?.style === 'foundation'
-}
-
-interface Read {
-  readonly content: Content | null
-  readonly unread: Unread | null
-  readonly stated: Stated | null
-  readonly words: readonly Word[]
-  readonly stitch: Stitch | null
-}
-
-function someNumber(word: Word, sizes: number): Word {
-  const { at, text, glued } = word
-  return { kind: 'number', at, text, glued, count: everySize(2, sizes), typed: false, ordinal: false, bracketed: false }
-}
-
-function readWordsOfRow(cutter: Cutter, words: readonly Word[]): Read {
-  // Whether it is a row does not hang on a wrong size list: any number tells as much.
-  const sound = words.map((word) => (word.kind === 'broken' ? someNumber(word, cutter.vocabulary.sizes) : word))
-  const { words: steps, stated } = takeStated(sound, cutter.vocabulary)
-  const read = readContent(steps, cutter.vocabulary, cutter.stitch)
-  return { content: read.content, unread: read.unread, stated, words: steps, stitch: read.stitch }
-}
-
-/** A count with a wrong size list in it states nothing. */
-function soundCounts(stated: Stated | null, words: readonly Word[]): Stated | null {
-  if (stated === null) return null
-  const { start, end } = stated.at
-  const wrong = words.some((word) => word.kind === 'broken' && word.at.start >= start && word.at.end <= end)
-  return wrong ? { ...stated, items: [] } : stated
 }
 
 function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepared, read: Read, passage: Passage): void {
@@ -190,6 +149,7 @@ function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepare
     unread: read.unread,
     broken: words.some((word) => word.kind === 'broken'),
     stated: soundCounts(read.stated, words),
+    run: read.run,
     lists: lists.lists,
     words: [...read.words],
   })
@@ -217,7 +177,8 @@ function withLabel(waiting: Waiting, prepared: Prepared): Prepared {
     lists: [...labelled.lists.lists, ...prepared.lists.lists],
     wrong: [...labelled.lists.wrong, ...wrong],
   }
-  return { words, label: labelled.label, only: bothOnly(labelled.only, prepared.only), lists }
+  const { opensLine } = prepared
+  return { words, label: labelled.label, only: bothOnly(labelled.only, prepared.only), lists, opensLine }
 }
 
 /** A label after which no steps have come. */
@@ -227,7 +188,7 @@ function addEmpty(cutter: Cutter, state: SectionState): void {
   state.waiting = null
   if (waiting === null || label === null || label.name === '' || waiting.passage.form === 'cell') return
   const unread = { at: label.at, words: '', expected: 'steps', mark: null }
-  const read = { content: null, unread, stated: null, words: [], stitch: null }
+  const read = { content: null, unread, stated: null, run: [], words: [], stitch: null }
   addRow(cutter, state.piece, state.rows === 0, waiting.prepared, read, waiting.passage)
   state.rows += 1
 }
@@ -246,7 +207,7 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
     return true
   }
   if (label === null && passage.form === 'cell') return false
-  const read = readWordsOfRow(cutter, own)
+  const read = readWordsOfRow(own, cutter.vocabulary, cutter.stitch, prepared.opensLine)
   const reads = isRow(read.content)
   const unlabelled = label === null && reads && (state.rows > 0 || isFoundation(read.content))
   const labelled = label !== null && (label.sure || reads || (label.name === '' && state.rows > 0))
@@ -258,7 +219,7 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
 
 /** Rows without a label that a line of their own may hold: repetitions of earlier rows, and shaping. */
 const goesOn =
-  /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? \d+ sts? at\b)/i
+  /^\s*(?:(?:rep|repeat) (?:rows?|rnds?|rounds?|last|the last)\b|work even\b|(?:inc|dec)(?:rease)? (?:\d+ sts? )?at\b)/i
 
 function isOnlyClause(line: string): boolean {
   return line.length < 300 && onlyClause.exec(line)?.[0].length === line.trim().length

@@ -8,7 +8,7 @@ import { madeBy } from './made.ts'
 import type { Entry } from './plan.ts'
 import { printTally } from './print.ts'
 import type { RowJob } from './readings.ts'
-import { agrees } from './readings.ts'
+import { verdictOn } from './stated/meaning.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 
 /** One entry of the ledger as it is made out, and what was found on the way. */
@@ -71,13 +71,16 @@ function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow 
 function holds({ row, worked }: EntryWork, size: number): boolean | null {
   const result = worked[size] ?? null
   if (!finished(result) || row.stated === null) return null
-  const known = row.stated.items.filter((item) => item.tally !== 'unknown')
-  return known.length === 0 ? null : known.every((item) => agrees(item, result, size))
+  const { stated } = row
+  const verdicts = stated.items.map((item) => verdictOn(item, stated, result, size))
+  if (verdicts.includes('differs')) return false
+  return verdicts.includes('agrees') ? true : null
 }
 
 function agreement(work: EntryWork): boolean | null {
   if (work.row.stated === null) return null
-  const each = work.worked.map((_, size) => (work.checked(size) ? holds(work, size) : null))
+  // For the rows of a range before its last, only where the count holds there too.
+  const each = work.worked.map((_, size) => (work.checked(size) ? holds(work, size) : holds(work, size) || null))
   if (each.includes(false)) return false
   return each.includes(true) ? true : null
 }

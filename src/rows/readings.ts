@@ -4,7 +4,9 @@ import { workFor } from './attempt.ts'
 import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
 import type { Kinds } from './fabric.ts'
-import type { Stated, StatedItem } from './stated.ts'
+import type { Stated } from './stated/item.ts'
+import { statedFor } from './stated/item.ts'
+import { differingItems } from './stated/meaning.ts'
 import type { Step } from './step.ts'
 import type { Choose, OpeningRules, Resting } from './work/state.ts'
 
@@ -40,37 +42,9 @@ interface Reading {
 /** Readings tried before the first is kept as it is. */
 const mostReadings = 48
 
-export function statedFor(item: StatedItem, size: number): number | null {
-  return typeof item.count === 'function' ? null : (item.count[size] ?? null)
-}
-
-function sumOf(counts: ReadonlyMap<string, number>, holds: (key: string) => boolean): number {
-  let sum = 0
-  for (const [key, count] of counts) if (holds(key)) sum += count
-  return sum
-}
-
-/** All the counts that a stated number of one kind may mean, the plain one first. */
-export function countsMeant(worked: Worked, tally: string): readonly number[] {
-  if (tally === 'space') return [sumOf(worked.tally, (key) => key.startsWith('space:'))]
-  const all = worked.tally.get(tally) ?? 0
-  const within = worked.inside.get(tally) ?? 0
-  const posts = sumOf(worked.tally, (key) => key.endsWith(`:${tally}`) && !key.startsWith('special'))
-  return [all, all - within, all + posts]
-}
-
-export function agrees(item: StatedItem, worked: Worked, size: number): boolean {
-  const stated = statedFor(item, size)
-  if (stated === null || item.tally === 'unknown') return true
-  // Of a foundation the chains are counted.
-  if (item.tally === null)
-    return stated === worked.total || (worked.total === 0 && stated === worked.tally.get('chain'))
-  return countsMeant(worked, item.tally).includes(stated)
-}
-
 function differing(job: RowJob, worked: Worked, size: number): number {
   if (job.stated === null || !job.checked(size)) return 0
-  return job.stated.items.filter((item) => !agrees(item, worked, size)).length
+  return differingItems(job.stated, worked, size).length
 }
 
 const nothingRests: ReadonlyMap<number, Resting> = new Map()
@@ -90,7 +64,7 @@ function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
 }
 
 function statedTotal({ stated, checked }: RowJob, size: number): number | null {
-  const item = stated?.items.find((each) => each.tally === null)
+  const item = stated?.items.find((each) => each.of.kind === 'total' && each.by === null)
   return item === undefined || !checked(size) ? null : statedFor(item, size)
 }
 

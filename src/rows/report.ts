@@ -4,17 +4,11 @@ import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { labelFor } from './entry-row.ts'
-import type { Mismatch, Wording } from './findings.ts'
-import {
-  isEndless,
-  leftFindings,
-  mismatchCause,
-  mismatchFinding,
-  mismatchOf,
-  rowName,
-  stopFindings,
-} from './findings.ts'
+import type { Wording } from './findings.ts'
+import { isEndless, leftFindings, rowName, stopFindings } from './findings.ts'
 import { labelText, longestRange } from './label.ts'
+import type { Mismatch } from './mismatch.ts'
+import { mismatchCause, mismatchFinding, mismatchOf, uncheckedFinding } from './mismatch.ts'
 import { misspelt } from './nearest.ts'
 import type { Piece } from './piece.ts'
 import type { Entry, Plan } from './plan.ts'
@@ -54,15 +48,13 @@ function mismatches(work: EntryWork): readonly Mismatch[] {
 function countFindings(work: EntryWork, misses: readonly Mismatch[], wording: Wording): readonly Diagnostic[] {
   const { row, worked, entry } = work
   if (row.stated === null) return []
-  const { at, items } = row.stated
+  const { at } = row.stated
   const name = rowName(labelFor(row, entry.number))
   const finding =
     misses.length === 0
       ? null
       : mismatchFinding(misses, name, at, mismatchCause(misses, worked, wording), wording.names)
-  const unknown = items.find((item) => item.tally === 'unknown')
-  const unread = unknown === undefined ? null : diagnose('count-unread', at, { row: name, noun: unknown.shown })
-  return [finding, unread].filter((each) => each !== null)
+  return [finding, uncheckedFinding(work, row.stated, name)].filter((each) => each !== null)
 }
 
 /** Of a row that repeats another one the finding stands at its own words, and points to the repeated ones. */

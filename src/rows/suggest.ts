@@ -2,8 +2,9 @@ import type { Fabric, Worked } from './attempt.ts'
 import { workFor } from './attempt.ts'
 import { everySize, printCount } from './count.ts'
 import type { RowJob } from './readings.ts'
-import { agrees, sizeJob } from './readings.ts'
+import { sizeJob } from './readings.ts'
 import { resized } from './resize.ts'
+import { isMet } from './stated/meaning.ts'
 import type { Step, StepOf, Times } from './step.ts'
 
 /** Rows worked to find a number that fits, for one finding and size: a bound, far above what a slip of the pen needs. */
@@ -33,7 +34,7 @@ function fits(job: RowJob, size: number, steps: readonly Step[]): boolean {
   if (fabric === undefined) return false
   const worked = inSize(job, size, steps, fabric)
   if (!comesOut(worked)) return false
-  return job.stated === null || !job.checked(size) || job.stated.items.every((item) => agrees(item, worked, size))
+  return job.stated === null || !job.checked(size) || isMet(job.stated, worked, size)
 }
 
 /** The steps with another number of repeats. */

@@ -2,9 +2,10 @@ import type { Span } from '../diagnostic/index.ts'
 import type { Fabric, Worked } from './attempt.ts'
 import type { Kinds } from './fabric.ts'
 import { isEndless } from './findings.ts'
-import { agrees, statedFor } from './readings.ts'
 import { resized } from './resize.ts'
-import type { Stated } from './stated.ts'
+import type { Stated } from './stated/item.ts'
+import { statedFor } from './stated/item.ts'
+import { isMet, speaksOfAll, verdictOn } from './stated/meaning.ts'
 
 /**
  * Something that did not come out for a size and has been told. What follows from it in later rows is
@@ -23,7 +24,7 @@ export interface Asked {
 }
 
 function missesCount({ stated, size }: Asked, worked: Worked): boolean {
-  return stated?.items.some((item) => !agrees(item, worked, size)) ?? false
+  return stated !== null && !isMet(stated, worked, size)
 }
 
 function leaves(worked: Worked): boolean {
@@ -48,9 +49,17 @@ export function follows(trouble: Trouble | null, asked: Asked, worked: Worked, o
 
 /** What the stated count lacks against the worked one, where it speaks of all stitches of the row. */
 function lacking({ stated, size }: Asked, worked: Worked): number | null {
-  const whole = stated?.items.find((item) => item.tally === null || worked.tally.get(item.tally) === worked.total)
+  const whole = stated?.items.find((item) => speaksOfAll(item, worked))
   const number = whole === undefined ? null : statedFor(whole, size)
   return number === null ? null : number - worked.total
+}
+
+/** Whether the row states something, and that comes out. */
+function isBorneOut({ stated, size }: Asked, worked: Worked): boolean {
+  if (stated === null || worked.stop !== null) return false
+  return stated.items.some(
+    (item) => statedFor(item, size) !== null && verdictOn(item, stated, worked, size) === 'agrees',
+  )
 }
 
 /** The fabric after a row as its stated count has it; null where the count does not tell. */
@@ -73,7 +82,6 @@ export function troubleAfter(
   const wrong = isWrong(asked, worked)
   if (wrong && !follows(before, asked, worked, ought)) return { at, fabric: oughtFabric(kinds, asked, worked) }
   if (before === null) return null
-  const counted = asked.stated?.items.some((item) => item.tally !== 'unknown' && statedFor(item, asked.size) !== null)
-  if (!wrong && counted === true) return null
+  if (!wrong && isBorneOut(asked, worked)) return null
   return { ...before, fabric: ought === null || ought.stop !== null ? null : ought.fabric }
 }

@@ -168,8 +168,9 @@ export const rowFindings = {
     says: ({ name, meaning }) => `${name} is not defined in this draft; it has been worked as ${meaning}.`,
     hint: ({ name }) => `Define ${name} in a list under a heading “Special stitches”.`,
   }),
-  'count-unread': entry<{ row: string; noun: string }>({
+  'count-unread': entry<{ row: string; noun: string; makes: string }>({
     severity: 'warning',
-    says: ({ row, noun }) => `${row} counts ${noun}, which the program can’t count; this count has not been checked.`,
+    says: ({ row, noun }) => `${row} counts ${noun}, which fits nothing that it makes; this count has not been checked.`,
+    hint: ({ makes }) => (makes === '' ? undefined : `The row makes ${makes}.`),
   }),
 } as const

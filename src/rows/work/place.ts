@@ -1,3 +1,4 @@
+import { cornersOf, groupEnd } from '../corners.ts'
 import type { Acceptance, Kinds, PlaceKind, Row } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
@@ -45,48 +46,6 @@ export function freely(target: Target, freedom: Freedom): Target {
   return freedom === 1 ? anything : chainsToo
 }
 
-function cornersOf(work: Work, row: Row): ReadonlySet<number> {
-  const spaces: { at: number; chains: number; grouped: boolean }[] = []
-  row.places.forEach((number, at) => {
-    const kind = work.kinds.list[number]
-    if (kind?.what === 'space') spaces.push({ at, chains: kind.chains, grouped: kind.grouped })
-  })
-  const grouped = spaces.filter((space) => space.grouped)
-  const from = grouped.length > 0 ? grouped : spaces
-  const most = Math.max(0, ...from.map((space) => space.chains))
-  if (from.length > 0) return new Set(from.filter((space) => space.chains === most).map((space) => space.at))
-  return new Set(middles(row))
-}
-
-/** Middle stitches of groups of three or more in one place. */
-function middles(row: Row): readonly number[] {
-  const found: number[] = []
-  for (let at = 0; at < row.groups.length; ) {
-    const end = groupEnd(row, at)
-    if ((row.groups[at] ?? -1) >= 0 && end - at >= 3) found.push((at + end - 1) >> 1)
-    at = end
-  }
-  return found
-}
-
-const cornerCache = new WeakMap<Row, ReadonlySet<number>>()
-
-function corners(work: Work, row: Row): ReadonlySet<number> {
-  const known = cornerCache.get(row)
-  if (known !== undefined) return known
-  const found = cornersOf(work, row)
-  cornerCache.set(row, found)
-  return found
-}
-
-/** The end of the group that the place belongs to; a place without one is its own. */
-function groupEnd(row: Row, at: number): number {
-  const group = row.groups[at] ?? -1
-  let end = at + 1
-  while (group >= 0 && end < row.groups.length && row.groups[end] === group) end += 1
-  return end
-}
-
 /** The place of a special stitch that is worked into: the space in its middle, or its middle stitch. */
 function middleOf(kinds: Kinds, row: Row, at: number): number {
   const end = groupEnd(row, at)
@@ -122,7 +81,7 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
   if (acceptsKind(work.kinds, target, acceptance, number)) return true
   if (acceptance.simple) return false
   for (const accept of target) {
-    if (accept.kind === 'corner' && corners(work, row).has(at)) return true
+    if (accept.kind === 'corner' && cornersOf(row, work.kinds).has(at)) return true
     if (accept.kind === 'gap' && isGap(row, at)) return true
     if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
   }

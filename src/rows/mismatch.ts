@@ -1,0 +1,142 @@
+import type { Diagnostic, Span } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import type { Worked } from './attempt.ts'
+import { printCount } from './count.ts'
+import type { EntryWork } from './entry-row.ts'
+import type { Kinds } from './fabric.ts'
+import type { Wording } from './findings.ts'
+import { sizesNamed } from './findings.ts'
+import { printTally } from './print.ts'
+import type { Stated } from './stated/item.ts'
+import { statedFor } from './stated/item.ts'
+import { differingItems, openMeanings, verdictOn, workedCount } from './stated/meaning.ts'
+import { otherCount } from './suggest.ts'
+import type { Dictionary } from './terms/dictionary.ts'
+
+/** What one kind of stitch comes to, as stated and as worked. */
+interface Differing {
+  readonly shown: string
+  readonly stated: number
+  readonly worked: number
+}
+
+/** Where a stated count and the worked one differ, for one size. */
+export interface Mismatch {
+  readonly size: number
+  /** Worked less stated, for the first kind that differs. */
+  readonly by: number
+  readonly parts: readonly Differing[]
+}
+
+export function mismatchOf(stated: Stated, worked: Worked, size: number, dictionary: Dictionary): Mismatch | null {
+  const parts = differingItems(stated, worked, size).map((item) => ({
+    shown: item.of.kind === 'key' && item.of.key !== 'space' ? printTally(item.of.key, dictionary) : item.shown,
+    stated: statedFor(item, size) ?? 0,
+    worked: workedCount(item, worked),
+  }))
+  const [first] = parts
+  return first === undefined ? null : { size, by: first.worked - first.stated, parts }
+}
+
+/** `60 (72, 84) sc, 10 shells`: one side of all that differs, for the sizes for which it does. */
+function printSide(mismatches: readonly Mismatch[], side: 'stated' | 'worked', named: boolean): string {
+  const kinds = new Set(mismatches.flatMap((each) => each.parts.map((part) => part.shown)))
+  const shown = [...kinds].map((kind) => {
+    const counts = mismatches.map((each) => each.parts.find((part) => part.shown === kind)?.[side] ?? null)
+    const number = printCount(counts)
+    if (!named && kinds.size === 1) return number
+    return `${number} ${kind === 'total' ? (number === '1' ? 'st' : 'sts') : kind}`
+  })
+  return shown.join(', ')
+}
+
+/** Whether the miss is the opening chain, counted where the draft says that it is not, or the other way. */
+function openingCause(
+  mismatches: readonly Mismatch[],
+  worked: readonly (Worked | null)[],
+  kinds: Kinds,
+): string | null {
+  const all = (holds: (result: Worked, by: number) => boolean): boolean =>
+    mismatches.every(({ size, by, parts }) => {
+      const result = worked[size] ?? null
+      return result !== null && parts.length === 1 && holds(result, by)
+    })
+  if (all((result, by) => by === 1 && result.turningStitches === 1))
+    return 'The opening chain counts as a stitch here; if it should not, write “(does not count as a st)” after it.'
+  const stands = (result: Worked): boolean =>
+    result.fabric.row?.places.some((place) => kinds.list[place]?.what === 'turning') ?? false
+  return all((result, by) => by === -1 && stands(result))
+    ? 'The opening chain does not count as a stitch here; if it should, write “(counts as 1 st)” after it.'
+    : null
+}
+
+/** What a miss comes from where that is plain, and what to write. */
+export function mismatchCause(
+  mismatches: readonly Mismatch[],
+  worked: readonly (Worked | null)[],
+  { job, names }: Wording,
+): string | null {
+  const sizes = mismatches.map((each) => each.size)
+  const plain = openingCause(mismatches, worked, job.kinds) ?? otherCount(job, sizes, names)
+  if (plain !== null) return plain
+  const left = worked[sizes[0] ?? -1]?.left ?? 0
+  if (left === 0) return null
+  const words = left === 1 ? '1 stitch of the row below is' : `${left} stitches of the row below are`
+  return `${words} not worked; look for a repeat that is one too few.`
+}
+
+/** One finding for all sizes that state the wrong count, with both counts of each of them side by side. */
+export function mismatchFinding(
+  mismatches: readonly Mismatch[],
+  row: string,
+  at: Span,
+  cause: string | null,
+  names: readonly string[],
+): Diagnostic | null {
+  const [first] = mismatches
+  if (first === undefined) return null
+  const sizes = mismatches.map((each) => each.size)
+  const details = {
+    row,
+    kinds: first.parts.map((part) => part.shown),
+    stated: printSide(mismatches, 'stated', true),
+    worked: printSide(mismatches, 'worked', false),
+    sizes: sizesNamed(sizes, names),
+    cause,
+  }
+  return diagnose('count-mismatch', at, details, { sizes })
+}
+
+/** `6 groups in one place, 12 spaces`: what a row makes that designers count by names of their own. */
+function madeBeside(worked: Worked): string {
+  const meant = openMeanings(worked, null)
+  const shown = [
+    ['groups', 'group in one place', 'groups in one place'],
+    ['spaces', 'space', 'spaces'],
+    ['specials', 'special stitch', 'special stitches'],
+  ].flatMap(([key = '', single = '', plural = '']) => {
+    const count = meant.get(key) ?? 0
+    return count === 0 ? [] : [`${count} ${count === 1 ? single : plural}`]
+  })
+  return shown.join(', ')
+}
+
+/** A count by a name that fits nothing in the row; null where each has a meaning. */
+export function uncheckedFinding(
+  { worked, checked }: Pick<EntryWork, 'worked' | 'checked'>,
+  stated: Stated,
+  row: string,
+): Diagnostic | null {
+  for (const item of stated.items) {
+    const sizes = worked.flatMap((result, size) => {
+      const doubtful = result?.stop === null && checked(size) && verdictOn(item, stated, result, size) === 'unchecked'
+      return doubtful ? [size] : []
+    })
+    const [first] = sizes
+    const result = first === undefined ? null : (worked[first] ?? null)
+    if (first === undefined || result === null) continue
+    const noun = `${statedFor(item, first) ?? ''} ${item.shown}`.trim()
+    return diagnose('count-unread', stated.at, { row, noun, makes: madeBeside(result) }, { sizes })
+  }
+  return null
+}

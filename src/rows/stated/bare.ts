@@ -1,0 +1,108 @@
+import type { Word } from '../words.ts'
+import type { FoundCounts, GivenWords } from './given.ts'
+import { isMark, nextClause, textOf, trimmed } from './given.ts'
+import { readItems } from './items.ts'
+
+/** How far back a count without brackets is looked for, in words. */
+const farthest = 40
+/** Sentences after it that work nothing: `18 sc. Turn. Fasten off.` */
+const mostClosing = 4
+
+/** Words at depth 0, from `end` backwards. */
+function* backwards(words: readonly Word[], end: number): Generator<number> {
+  let depth = 0
+  for (let at = end - 1; at >= 0 && end - at < farthest; at -= 1) {
+    const text = textOf(words, at)
+    if (/^[)\]}]$/.test(text)) depth += 1
+    if (/^[([{]$/.test(text)) depth -= 1
+    if (depth < 0) return
+    if (depth === 0) yield at
+  }
+}
+
+/** Where the sentence or line that ends before `end` begins; 0 where nothing stands before it. */
+function sentenceStart({ all, opensLine }: GivenWords, end: number): number {
+  for (const at of backwards(all, end)) {
+    const word = all[at]
+    if (word !== undefined && opensLine(word) && at > 0) return at
+    if (word?.text === '.' && at < end - 1) return at + 1
+  }
+  return 0
+}
+
+/** After these a line goes on: `sc in next` / `18 sc, …` */
+const goesOn = /^(?:[,;*([–-]|in|into|next|and|of|each|to|then|last|first|sk|skip|miss|ch|work|rep|from|for|with)$/
+
+/** Whether what stands before a sentence has ended. */
+function hasEnded(words: readonly Word[], from: number): boolean {
+  const before = words[from - 1]
+  return before !== undefined && before.kind !== 'number' && !goesOn.test(before.text)
+}
+
+const soundsLikeCount = /^(?:total|you|you’ll|you'll|there|ending|leaving|giving|making|now|for|has|have)$/
+
+/** The clause before a mark ends the round or row: `join in first sc: 72 sc`, `…, fasten off; 72 sc`. */
+function closesRow(words: readonly Word[], mark: number): boolean {
+  let start = mark
+  while (start > 0 && !/^[,;.:*)\]]$/.test(textOf(words, start - 1))) start -= 1
+  if (textOf(words, start) === 'and') start += 1
+  const first = textOf(words, start)
+  return /^(?:join|joining|fasten|ss)$/.test(first) || (/^(?:sl|slip)$/.test(first) && start > 0)
+}
+
+const rowEnd = /^(?:around|across|end|row|rnd|round|unworked|off|turn|join|times|more|once|twice)$/
+
+/** Whether a mark may stand before a count. */
+function mayLead({ all }: GivenWords, mark: number): boolean {
+  const text = textOf(all, mark)
+  const glued = all[mark]?.glued === true && all[mark + 1]?.glued === true
+  if (/^(?:=>?|→)$/.test(text)) return true
+  // `2–3` is a range, `turn—52 sc` a count.
+  if (text === '–' || text === '-') return !glued || (text === '–' && all[mark - 1]?.kind === 'word')
+  if (text === ':') return closesRow(all, mark) || rowEnd.test(textOf(all, mark - 1))
+  if (text !== ';' && text !== ',') return false
+  if (closesRow(all, mark) || (text === ';' && textOf(all, mark - 1) === 'turn')) return true
+  return soundsLikeCount.test(textOf(all, mark + 1)) || /^(?:sts?|stitch|stitches|total)$/.test(textOf(all, mark + 2))
+}
+
+/** `… around for a total of 18 sts` */
+function totals(words: readonly Word[], at: number): boolean {
+  const next = textOf(words, at + 1) === 'a' ? 2 : 1
+  return textOf(words, at) === 'for' && textOf(words, at + next) === 'total'
+}
+
+/** A sentence that is a count, or ends in one after a sign. */
+function inSentence(given: GivenWords, from: number, end: number, isLast: boolean): FoundCounts | null {
+  const { all, vocabulary } = given
+  const [first, last] = trimmed(all, from, end)
+  const to = isLast ? all.length : end
+  if (from > 0 && hasEnded(all, from)) {
+    const items = readItems(all.slice(first, last), vocabulary)
+    if (items !== null) return { from, to, items, bare: true }
+  }
+  for (const at of backwards(all, last)) {
+    if (at <= first || at === last - 1 || !(all[at]?.kind === 'mark' ? mayLead(given, at) : totals(all, at))) continue
+    const items = readItems(all.slice(...trimmed(all, all[at]?.kind === 'mark' ? at + 1 : at, last)), vocabulary)
+    if (items !== null) return { from: at, to, items, bare: !isMark(textOf(all, at)) }
+  }
+  return null
+}
+
+/**
+ * A count without brackets.
+ *
+ *     … turn – 18 sc     … join = 18     … across. 18 sc. Turn.     … join in first sc: 18 sc
+ *            ^^^^^^^              ^^^^                ^^^^^^                            ^^^^^
+ */
+export function bareCounts(given: GivenWords): FoundCounts | null {
+  let end = given.all.length
+  for (let closing = 0; closing <= mostClosing && end > 0; closing += 1) {
+    const [, last] = trimmed(given.all, 0, end)
+    const from = sentenceStart(given, last)
+    const found = inSentence(given, from, end, closing === 0)
+    if (found !== null) return found
+    if (from === 0 || !nextClause.test(textOf(given.all, trimmed(given.all, from, end)[0]))) return null
+    end = from
+  }
+  return null
+}

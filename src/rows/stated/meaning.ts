@@ -1,0 +1,221 @@
+import type { Worked } from '../attempt.ts'
+import type { Shape } from '../shape.ts'
+import { shapeOf } from '../shape.ts'
+import type { CountingRule, Stated, StatedItem } from './item.ts'
+import { statedFor } from './item.ts'
+
+/** What a stated number turns out to be. `unchecked`: its name has no meaning that fits. */
+export type Verdict = 'agrees' | 'differs' | 'unchecked'
+
+function sumOf(counts: ReadonlyMap<string, number>, holds: (key: string) => boolean): number {
+  let sum = 0
+  for (const [key, count] of counts) if (holds(key)) sum += count
+  return sum
+}
+
+const isSpace = (key: string): boolean => key.startsWith('space:')
+
+function chainsOf({ tally }: Worked): number {
+  let chains = 0
+  for (const [key, count] of tally) if (isSpace(key)) chains += count * Number(key.slice('space:'.length))
+  return chains
+}
+
+/** Ways in which designers count the stitches of a row, the usual one first. */
+export const totalRules: readonly CountingRule[] = ['stitches', 'no opening', 'spaces', 'chains', 'slips', 'groups']
+
+/**
+ * What a way of counting comes to: `stitches`; `no opening`: without the opening chain; `spaces` and `chains`: spaces, or
+ * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `only …`: one kind alone.
+ */
+export function byRule(rule: CountingRule, worked: Worked): number {
+  const { tally, total, turningStitches } = worked
+  switch (rule) {
+    case 'no opening':
+      return total - turningStitches
+    case 'spaces':
+      return total + sumOf(tally, isSpace)
+    case 'chains':
+      return total + chainsOf(worked)
+    case 'slips':
+      return total + (tally.get('slipStitch') ?? 0)
+    case 'groups':
+      return totalOf(shape(worked)?.groups ?? new Map(), 2)
+    default:
+      return rule.startsWith('only ') ? keyCount(worked, rule.slice('only '.length)) : total
+  }
+}
+
+function keyCount({ tally }: Worked, key: string): number {
+  return key === 'space' ? sumOf(tally, isSpace) : (tally.get(key) ?? 0)
+}
+
+function shape(worked: Worked): Shape | null {
+  const { row } = worked.fabric
+  return row === null ? null : shapeOf(row, worked.kinds)
+}
+
+function totalOf(groups: ReadonlyMap<number, number>, least: number): number {
+  let sum = 0
+  for (const [size, count] of groups) if (size >= least) sum += count
+  return sum
+}
+
+/** Stitches of one kind may be counted with those inside special stitches or without, and a post stitch by its base. */
+function kindMeant(item: StatedItem, key: string, worked: Worked): readonly number[] {
+  const all = keyCount(worked, key)
+  if (key === 'space') return [all]
+  if (item.by?.includes('no opening')) return [all - worked.turningStitches]
+  const within = worked.inside.get(key) ?? 0
+  const posts = sumOf(worked.tally, (own) => own.endsWith(`:${key}`) && !own.startsWith('special'))
+  return [all, all - within, all + posts]
+}
+
+/** `beg puff` and `end puff` are puffs; half and small ones may be counted among the others. */
+function specialMeant(name: string, { tally }: Worked): readonly number[] {
+  const own = tally.get(`special:${name}`) ?? 0
+  const whole =
+    /^special:(?:beg|beginning|begin|start|starting|first|initial|opening|end|ending|last|closing|final|joining|join)[ -]?/
+  const part =
+    /^special:(?:half|small|large|mini|big|little|edge|corner|inc|dec|increase|decrease|partial|inverted)[ -]?/
+  const ends = (key: string, prefix: RegExp): boolean =>
+    prefix.test(key) && key.replace(prefix, '') === name.toLowerCase()
+  const wholes = own + sumOf(tally, (key) => ends(key.toLowerCase(), whole))
+  return [own, wholes, wholes + sumOf(tally, (key) => ends(key.toLowerCase(), part))]
+}
+
+function sideMeant(key: string | null, worked: Worked): readonly number[] {
+  const found = shape(worked)
+  if (found === null || (key !== null && worked.tally.get(key) !== worked.total)) return []
+  return [...new Set([...found.sides, ...found.innerSides])]
+}
+
+/** Whether all sides are alike, so that a number which is none of them is wrong. */
+function hasEqualSides(worked: Worked): boolean {
+  const sides = shape(worked)?.sides ?? []
+  return sides.length > 2 && sides.every((side) => side === sides[0])
+}
+
+/** All that a name of the designer's own may stand for in this row, by what it is. */
+export function openMeanings(worked: Worked, size: number | null): ReadonlyMap<string, number> {
+  const found = new Map<string, number>()
+  const made = shape(worked)
+  for (const [manner, groups] of [
+    ['groups', made?.groups],
+    ['closed groups', made?.closedGroups],
+  ] as const) {
+    for (const [each, count] of groups ?? [])
+      if (size === null || size === each) found.set(`${manner} of ${each}`, count)
+    if (size !== null || groups === undefined) continue
+    found.set(manner, totalOf(groups, 2))
+    found.set(`${manner} of 3 and more`, totalOf(groups, 3))
+  }
+  if (size !== null) return found
+  for (const [key, count] of worked.tally) if (/^(?:space|special|together):/.test(key)) found.set(key, count)
+  found.set('spaces', sumOf(worked.tally, isSpace))
+  found.set(
+    'specials',
+    sumOf(worked.tally, (key) => key.startsWith('special:')),
+  )
+  if ((made?.corners ?? 0) > 0) found.set('corners', made?.corners ?? 0)
+  return found
+}
+
+function openVerdict(item: StatedItem, size: number | null, stated: number, worked: Worked): Verdict {
+  for (const [meaning, count] of openMeanings(worked, size)) {
+    if (count === stated && (item.by === null || item.by.includes(meaning))) return 'agrees'
+  }
+  return 'unchecked'
+}
+
+/** Numbers that a count may come to, the usual one first; null where its name alone does not tell. */
+function numbersMeant(item: StatedItem, worked: Worked): readonly number[] | null {
+  const { of, by } = item
+  switch (of.kind) {
+    case 'total':
+      return totalMeant(by, worked)
+    case 'key':
+      return kindMeant(item, of.key, worked)
+    case 'special':
+      return specialMeant(of.name, worked)
+    case 'side':
+      return sideMeant(of.key, worked)
+    case 'corner':
+    case 'named':
+      return null
+  }
+}
+
+function totalMeant(by: StatedItem['by'], worked: Worked): readonly number[] {
+  if (by !== null) return by.map((rule) => byRule(rule, worked))
+  // Of a foundation the chains are counted.
+  const chains = worked.total === 0 ? worked.tally.get('chain') : undefined
+  return chains === undefined ? [worked.total] : [worked.total, chains]
+}
+
+/** Stitches inside groups that are counted by a name of their own are not counted again: `3 groups, 1 dc`. */
+function besides(item: StatedItem, { items }: Stated, size: number, stated: number, worked: Worked): boolean {
+  if (item.of.kind !== 'key' && item.of.kind !== 'total') return false
+  const all = item.of.kind === 'total' ? worked.total : keyCount(worked, item.of.key)
+  return items.some((other) => {
+    const open = isOpen(other, worked) ? (statedFor(other, size) ?? 0) : 0
+    const rest = all - stated
+    if (open < 1 || rest < 1 || rest % open !== 0) return false
+    const each = sizesOfGroups(worked, open)
+    return each.length > 0 ? each.includes(rest / open) : open > 1 && rest / open <= mostInGroup
+  })
+}
+
+/** A name that the row itself does not use. */
+function isOpen({ of }: StatedItem, worked: Worked): boolean {
+  return of.kind === 'named' || (of.kind === 'special' && specialMeant(of.name, worked).every((count) => count === 0))
+}
+
+/** The stitches in each group, of those of which there are so many. */
+function sizesOfGroups(worked: Worked, count: number): readonly number[] {
+  const made = shape(worked)
+  return [made?.groups, made?.closedGroups].flatMap((groups) =>
+    [...(groups ?? [])].flatMap(([size, found]) => (found === count ? [size] : [])),
+  )
+}
+
+/** The most stitches that a group of its own is taken to have. */
+const mostInGroup = 12
+
+/** What an item of a stated count turns out to be for a size whose row has been worked. */
+export function verdictOn(item: StatedItem, all: Stated, worked: Worked, size: number): Verdict {
+  const stated = statedFor(item, size)
+  if (stated === null) return 'agrees'
+  const numbers = numbersMeant(item, worked)
+  if (numbers?.includes(stated)) return 'agrees'
+  const { of } = item
+  if (of.kind === 'named') return openVerdict(item, of.size, stated, worked)
+  if (of.kind === 'corner') return openVerdict(item, null, stated, worked)
+  if (of.kind === 'side') return hasEqualSides(worked) && numbers?.length !== 0 ? 'differs' : 'unchecked'
+  // A stitch that the row spells out, and only the count names.
+  if (of.kind === 'special' && (numbers ?? []).every((number) => number === 0)) {
+    const open = openVerdict(item, null, stated, worked)
+    return open === 'unchecked' && of.defined ? 'differs' : open
+  }
+  return besides(item, all, size, stated, worked) ? 'unchecked' : 'differs'
+}
+
+/** The items of a stated count that the worked one does not bear out. */
+export function differingItems(stated: Stated, worked: Worked, size: number): readonly StatedItem[] {
+  return stated.items.filter((item) => verdictOn(item, stated, worked, size) === 'differs')
+}
+
+export function isMet(stated: Stated, worked: Worked, size: number): boolean {
+  return stated.items.every((item) => verdictOn(item, stated, worked, size) !== 'differs')
+}
+
+/** What the row makes of what an item counts, by the usual meaning. */
+export function workedCount(item: StatedItem, worked: Worked): number {
+  return numbersMeant(item, worked)?.[0] ?? 0
+}
+
+/** Whether an item counts every stitch of the row, one by one. */
+export function speaksOfAll({ of, by }: StatedItem, worked: Worked): boolean {
+  if (by !== null && !by.includes('stitches')) return false
+  return of.kind === 'total' || (of.kind === 'key' && worked.tally.get(of.key) === worked.total)
+}
