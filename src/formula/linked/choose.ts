@@ -1,13 +1,13 @@
 import Fraction from 'fraction.js'
-import { isPositive } from '../../measure/index.ts'
 import type { Choice, Counts } from './choice.ts'
 import type { Constraint, Demand } from './demand.ts'
 import { countAt, holds, isMet, knownFrom } from './demand.ts'
+import { isBetter, largestError, sumOfErrors } from './errors.ts'
 import type { Problem } from './group.ts'
 import { add, constant, type Linear } from './linear.ts'
 import type { Solver } from './program.ts'
 import { countsFrom, leastErrors } from './stages.ts'
-import { aim, state, weightOf } from './state.ts'
+import { aim, state } from './state.ts'
 
 /** More tries than needs with several ways ever take; beyond it a problem is given up. */
 const mostTries = 200
@@ -15,8 +15,8 @@ const mostTries = 200
 /** Beyond every error, also where the target is a small part of a stitch. */
 const widest = new Fraction(10n ** 30n)
 
-/** How many targets a count may stray from its own; the first is enough for all but odd drafts. */
-const windows = [new Fraction(1), widest]
+/** How many targets a count may stray from its own. The first is enough for all but odd drafts, and the wider, the slower. */
+const windows = [...[1, 8, 64, 512].map((window) => new Fraction(window)), widest]
 
 /**
  * The counts that meet all demands with the least sum of relative errors; of these, with the smallest largest error;
@@ -105,12 +105,15 @@ function tryWith(
   solver: Solver | null,
   wanted: 'best' | 'any',
 ): Choice {
+  const within = (window: Fraction, what: 'best' | 'any') => tryWithin(window, problem, constraints, solver, what)
   let found: Choice = { kind: 'impossible' }
   for (const window of windows) {
-    found = tryWithin(window, problem, constraints, solver, wanted)
+    found = within(window, wanted)
     if (found.kind === 'undecided') return found
-    if (found.kind === 'impossible') continue
-    if (wanted === 'any' || sumOf(errorsOf(problem, found.counts)).lte(window)) return found
+    if (found.kind === 'chosen' && (wanted === 'any' || sumOfErrors(problem, found.counts).lte(window))) return found
+    if (window !== windows[0] || found.kind === 'chosen') continue
+    const any = within(widest, 'any')
+    if (any.kind !== 'chosen' || wanted === 'any') return any
   }
   return found
 }
@@ -143,33 +146,4 @@ function kept(choice: Choice, sound: (counts: Counts) => boolean): Choice {
 function betterOf(problem: Problem, earlier: Choice, later: Choice): Choice {
   if (earlier.kind !== 'chosen' || later.kind !== 'chosen') return earlier
   return isBetter(problem, later.counts, earlier.counts) ? later : earlier
-}
-
-function isBetter(problem: Problem, counts: Counts, than: Counts): boolean {
-  const bySum = sumOf(errorsOf(problem, counts)).compare(sumOf(errorsOf(problem, than)))
-  const byLargest = bySum || largestError(problem, counts).compare(largestError(problem, than))
-  if (byLargest !== 0) return byLargest < 0
-  const apart = problem.members.find((id) => !at(counts, id).equals(at(than, id)))
-  return apart !== undefined && at(counts, apart).lt(at(than, apart))
-}
-
-function at(counts: Counts, id: number): Fraction {
-  return counts.get(id) ?? new Fraction(0)
-}
-
-function errorsOf({ unknowns, members }: Problem, counts: Counts): readonly Fraction[] {
-  return members.flatMap((id) =>
-    countAt(unknowns, id).map((count) => at(counts, id).sub(count.target).abs().mul(weightOf(count))),
-  )
-}
-
-function sumOf(errors: readonly Fraction[]): Fraction {
-  return errors.reduce((sum, error) => sum.add(error), new Fraction(0))
-}
-
-function largestError(problem: Problem, counts: Counts): Fraction {
-  return errorsOf(problem, counts).reduce(
-    (largest, error) => (isPositive(error.sub(largest)) ? error : largest),
-    new Fraction(0),
-  )
 }

@@ -54,7 +54,8 @@ function smallestLargest(stated: Stated, within: Row) {
     }),
   )
   const program = aim(stated, new Map(), [within, ...above])
-  const column = { lower: 0, upper: Number.POSITIVE_INFINITY, whole: false, cost: 1 }
+  const upper = Math.max(...errors.map((error) => columns[error]?.upper ?? 0))
+  const column = { lower: 0, upper, whole: false, cost: 1 }
   return { ...program, columns: [...program.columns, column] }
 }
 

@@ -8,9 +8,6 @@ import type { Column, Program, Row, Term } from './program.ts'
 /** The largest count that is looked for. */
 export const largestCount = 100_000
 
-/** Quotients are bounded by what they divide; this only spares the solver numbers without an end. */
-const largestQuotient = 1e9
-
 /** Errors are counted in thousandths of a target, so that the solver's nine digits tell them apart. */
 export const perError = 1000
 
@@ -106,11 +103,25 @@ function addConstraint(constraint: Constraint, building: Building): boolean {
 function columnFor(id: number, building: Building): number {
   const before = building.columnOf.get(id)
   if (before !== undefined) return before
-  const column = building.columns.push({ lower: -largestQuotient, upper: largestQuotient, whole: true, cost: 0 }) - 1
-  building.columnOf.set(id, column)
   const one = building.unknowns[id]
+  const range = one?.kind === 'quotient' ? rangeOf(one.base, building) : { lower: 0, upper: 0 }
+  const column = building.columns.push({ ...range, whole: true, cost: 0 }) - 1
+  building.columnOf.set(id, column)
   if (one?.kind === 'quotient') for (const bound of boundsOf(id, one)) addConstraint(bound, building)
   return column
+}
+
+/** Whole numbers that a sum and its rounding lie between: a solver is slow where a number could be anything. */
+function rangeOf(sum: Linear, building: Building): { readonly lower: number; readonly upper: number } {
+  const { terms, rest } = inSteps(sum, building)
+  let [lower, upper] = [rest.valueOf(), rest.valueOf()]
+  for (const [column, factor] of terms) {
+    const { lower: least = 0, upper: most = 0 } = building.columns[column] ?? {}
+    const ends = [least, most].map((end) => end * factor.valueOf())
+    lower += Math.min(...ends)
+    upper += Math.max(...ends)
+  }
+  return { lower: Math.floor(lower) - 1, upper: Math.ceil(upper) + 1 }
 }
 
 const half = new Fraction(1, 2)
