@@ -82,9 +82,9 @@ function forms(a: string, b: string): fc.Arbitrary<Need> {
 
 function acrossForms(a: string, b: string): fc.Arbitrary<Need> {
   const [x, y] = [of(a), of(b)]
-  const across = (text: string, holds: (c: Counts) => boolean): Need => ({
+  const across = (text: string, holds: (c: Counts) => boolean, uses = [a, b]): Need => ({
     text,
-    uses: [a, b],
+    uses,
     across: true,
     holds,
   })
@@ -93,7 +93,7 @@ function acrossForms(a: string, b: string): fc.Arbitrary<Need> {
     across(`${a} - ${b} steady`, (c) => x(c, 1) - y(c, 1) === x(c, 0) - y(c, 0)),
     across(`${a} falls or ${b} rises`, (c) => x(c, 1) < x(c, 0) || y(c, 1) > y(c, 0)),
     across(`at("S", ${a}) + at("L", ${b}) is multiple of 5`, (c) => (x(c, 0) + y(c, 1)) % 5 === 0),
-    across(`sum(${a}) <= 30`, (c) => x(c, 0) + x(c, 1) <= 30),
+    across(`sum(${a}) <= 30`, (c) => x(c, 0) + x(c, 1) <= 30, [a]),
   )
 }
 
