@@ -1,6 +1,6 @@
 import { everySize } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
+import { atClauseEnd, attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step, Times } from '../step.ts'
 import { inAll } from './bracket.ts'
 import { readTimes } from './times.ts'
@@ -98,9 +98,18 @@ function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: 
   if (name === null) return null
   // `rep from * to *`; in `rep from * to last 2 sts` the words belong to the extent.
   attempt(reader, (inner) => (take(inner, 'to', 'and') ? markName(inner) : null))
-  const index = lastOf(marks, name)
+  return repeatFrom(reader, start, steps, marks, lastOf(marks, name)) ?? { missing: name }
+}
+
+function repeatFrom(
+  reader: Reader,
+  start: number,
+  steps: readonly Step[],
+  marks: Mark[],
+  index: number,
+): Repeated | null {
   const mark = marks[index]
-  if (mark === undefined) return { missing: name }
+  if (mark === undefined) return null
   const said = times(reader)
   const stopName = attempt(reader, stopMark)
   const stop = stopName === null ? undefined : marks[lastOf(marks, stopName)]
@@ -129,8 +138,15 @@ export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]
   if (!take(reader, 'rep', 'repeat', 'repeating')) return null
   take(reader, 'instructions', 'pattern', 'sequence')
   if (take(reader, 'from', 'bet', 'between') || isMark(textAt(reader))) return fromMark(reader, start, steps, marks)
-  const said = attempt(reader, (inner) => readTimes(inner, false))
-  if (said === null || steps.length === 0) return null
+  // `1 tr, 2 ch, miss 2; repeat.`: from the mark before it, or from where the row begins to be like itself.
+  // A double star is where the last repeat ends, as a rule.
+  const mark = Math.max(
+    0,
+    marks.findLastIndex((each) => each.name !== '**'),
+  )
+  if (steps.length > 0 && marks.length > 0) return repeatFrom(reader, start, steps, marks, mark)
+  const said = times(reader)
+  if (steps.length === 0 || !(said.kind !== 'until' || said.until.kind !== 'end' || atClauseEnd(reader))) return null
   return { from: 0, step: { kind: 'repeatAll', body: [...steps], times: said, at: spanSince(reader, start) } }
 }
 

@@ -1,11 +1,12 @@
 import { forSize } from '../count.ts'
 import type { Step, StepOf, Target, Until } from '../step.ts'
+import { bodyStarts } from './bare-repeat.ts'
 import { copyPasses, looksNoFurther } from './copy.ts'
 import { countMeant, nextMeant } from './place.ts'
 import type { Snapshot, Stop, Work } from './state.ts'
 import { mostSteps, restore, snapshot } from './state.ts'
 import type { RunSteps } from './stitching.ts'
-import { extentEnd } from './where.ts'
+import { extentEnd, target } from './where.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
 
@@ -154,20 +155,32 @@ function upTo(work: Work, loop: Loop, until: Until, run: RunSteps): Stop | null 
   return stop
 }
 
+/** Places of a kind that steps name. */
+function placesNamed(steps: readonly Step[]): readonly Target[] {
+  const found = steps.flatMap((step) => {
+    if (step.kind === 'sequence' || step.kind === 'repeat') return placesNamed(step.body)
+    return 'where' in step && 'of' in step.where ? [step.where.of] : []
+  })
+  return found.filter((of) => of.every((accept) => accept.kind !== 'stitch' && accept.kind !== 'chain'))
+}
+
+/** A body that goes into spaces is done when no space is left, whatever stitches lie between; so with stitches by name. */
+function lacksAPlace(work: Work, body: readonly Step[], end: number): boolean {
+  return placesNamed(body).some((of) => !hasPlace(work, target(work, of), end))
+}
+
 function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | null {
   const start = work.cursor
   let first = start
   for (let done = 0; hasPlace(work, anyPlace, end); done += 1) {
     const from = work.cursor
     const { sub } = work
-    const byName = !isPlain(work.lastTarget)
     const before = snapshot(work)
     const stop = run(work, loop.body)
     if (done === 0) first = work.cursor
-    if (stop !== null && isLack(stop) && done > 0 && byName) {
-      // A body that goes into spaces is done when no space is left, whatever stitches lie between.
+    if (stop !== null && isLack(stop) && done > 0) {
       restore(work, before)
-      return null
+      if (lacksAPlace(work, loop.body, end)) return null
     }
     if (stop !== null) {
       const uses = done === 0 ? 0 : stitchesFrom(work, start, first)
@@ -208,13 +221,10 @@ function repeated(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | nul
   return until.kind === 'end' ? toEnd(work, step, run) : upTo(work, step, until, run)
 }
 
-const leading = new Set<Step['kind']>(['chain', 'turn', 'remark', 'slip', 'join', 'ring'])
-
 /** `rep across` without a mark: the body starts after steps that are worked once; which, is found by what comes out. */
 export function workRepeatAll(work: Work, step: StepOf<'repeatAll'>, run: RunSteps): Stop | null {
-  const first = step.body.findIndex((each) => !leading.has(each.kind))
-  const starts = Math.max(1, step.body.length - Math.max(0, first))
-  const start = Math.max(0, first) + work.choose(`start ${step.at.start}`, Math.min(starts, 8))
+  const starts = bodyStarts(step.body, work.size)
+  const start = starts[work.choose(`start ${step.at.start}`, starts.length)] ?? 0
   const lead = run(work, step.body.slice(0, start))
   if (lead !== null) return lead
   const { times: said, at } = step

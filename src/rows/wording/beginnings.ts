@@ -1,0 +1,76 @@
+import type { Rewording } from './rewrite.ts'
+import { chainsWord, chainWord, clauseEnd } from './vocabulary.ts'
+
+const place =
+  '(?:(?: (?:in|at|from|on|by|with) (?:the |one )?(?!#|a )(?:\\w+ )?(?:centre|center|middle|neck|top|toe|bottom|point|waist|edge|corner|crown|heel|end|side|back|front|wrist|foot|head|border|brim))?,?)'
+const begins = '(?:commence|commenced|commencing|begin|begun|beginning|began|start|started|starting)'
+const foundation = '(?:foundation chain|foundation|base chain|chain)'
+const required =
+  '(?:(?:of )?(?:the|any) (?:\\w+ )?(?:length|size)(?: (?:required|desired|wanted|wished|needed|necessary|you require))?|slightly longer than (?:desired|required)|as long as (?:required|desired|wished))'
+const say = '(?:say|for trial|for example|for instance|as|here|in the model)'
+
+/** How a piece is begun: all that leads up to its chain goes, and `a chain of 50` is `ch 50`. */
+export const beginnings: readonly Rewording[] = [
+  // `make a foundation chain the length required (say 97 stitches)`
+  {
+    opens: 'a foundation chain',
+    from: new RegExp(
+      `^(?:a )?(?:foundation )?${chainWord} ${required}(?: [,;(:])*(?: ${say})* (?<n>#)(?: ${chainsWord}| stitches| sts)?(?: \\))?`,
+    ),
+    to: 'ch $n',
+  },
+  {
+    opens: 'commence commenced commencing begin begun beginning began start started starting',
+    from: new RegExp(
+      `^${begins}${place}(?: (?:with|on|by making|by working|by)) (?=(?:a |# )?(?:long )?(?:ch|chain|foundation|length)|#)`,
+    ),
+    to: '',
+  },
+  { opens: 'commence commenced commencing', from: /^(?:commence|commenced|commencing)/, to: 'begin' },
+  { opens: 'cast', from: new RegExp(`^cast on (?<n>#)(?: ${chainsWord}| stitches| sts| loops)?`), to: 'ch $n' },
+  {
+    opens: 'a the foundation base chain length ch on over upon',
+    from: new RegExp(
+      `^(?:(?:on|over|upon|with) )?(?:a |the )?(?:long )?${foundation} of (?<n>#)(?: ${chainsWord}| stitches| sts| loops)?`,
+    ),
+    to: 'ch $n ,',
+    after: /^(?!.*\b(?:each|every|next|the|this|first|last|same|loop|space)$)/,
+  },
+  // `make 81 chain stitches`, `chain 100 stitches`
+  { opens: 'chain ch', from: /^(?:chain|ch) (?<n>#) (?:stitches|sts|loops)(?= [,;.:)]| and|$)/, to: 'ch $n' },
+  { opens: '#', from: new RegExp(`^(?<n>#) ${chainWord} (?:stitches|sts|loops)${clauseEnd}`), to: 'ch $n' },
+]
+
+const ring = '(?:ring|circle|round|loop)'
+const closing =
+  '(?: (?:it|them|the (?:ends?|work|chain|round|circle|ring)|up|both ends|ends)| together|,? (?:in|into|to form|and form|so as to form|to make) (?:a |the )?(?:ring|circle|round|loop)| round)*'
+
+/** How a chain becomes a ring and a round is closed. */
+export const joins: readonly Rewording[] = [
+  { opens: 'unite united uniting', from: new RegExp(`^(?:unite|united|uniting)${closing}`), to: 'join' },
+  {
+    opens: 'close',
+    from: new RegExp(
+      `^close${closing}(?= [,;.:)]| with| by| and(?! fasten)| to the| in the| into the| under| work| turn|$)`,
+    ),
+    to: 'join',
+    after: /(?:^|[,;.:)]|\band)$/,
+  },
+  {
+    opens: 'join',
+    from: /^join (?:it |the ends |both ends )?(?:round|in a round|into a round|in the round)/,
+    to: 'join',
+  },
+  {
+    opens: 'form connect make',
+    from: new RegExp(`^(?:form|connect|make) (?:it |this |these )?(?:into a |in a |a )?${ring}${clauseEnd}`),
+    to: 'join',
+  },
+  {
+    opens: 'form connect make',
+    from: new RegExp(`^(?:form|connect|make) (?:it|this|these) (?:into |in )?(?:a )?(?:${ring})`),
+    to: 'join',
+  },
+  { opens: 'fasten', from: /^fasten (?=to the|with a|in the first|into the first|on the first)/, to: 'join' },
+  { opens: 'fasten', from: /^fasten (?:on |in )?(?:the |your )?(?:thread|cotton|wool|silk|yarn)/, to: 'join yarn' },
+]

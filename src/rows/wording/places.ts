@@ -1,0 +1,231 @@
+import type { Rewording } from './rewrite.ts'
+import {
+  chainsWord,
+  chainWord,
+  clauseEnd,
+  groupWord,
+  loopWord,
+  roundWord,
+  stitchName,
+  stitchWord,
+} from './vocabulary.ts'
+
+const opensPlace = 'in into under over on upon round around through within to at above'
+const into = '(?:in|into|under|over|on|upon|round|around|through|within|to|at|above)'
+const which = '(?:the next|the first|the last|the same|each of the|each|every|the|next|first|last|same|this|that)'
+const middle = '(?:centre|center|middle|central|centre-most|midst)'
+const one = '(?:one|stitch|st|loop|chain|ch|chains)'
+const kind = `(?:${stitchName}|${stitchWord})`
+
+/** Chains and stitches that are named by where they stand among others. */
+export const amongOthers: readonly Rewording[] = [
+  // `in the centre of the next loop`, `to the middle of the 5 ch`: anywhere in the loop
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?:the )?${middle}(?: ${one})? of (?=(?:the |each |every |next |first |last |same )*(?:# (?:- )?)?(?:${loopWord}|${chainWord}))`,
+    ),
+    to: 'in',
+  },
+  {
+    opens: opensPlace,
+    from: new RegExp(`^${into} (?:the )?${middle} (?:of )?(?=(?:each|every|the next) (?:${loopWord}|# ${chainWord}))`),
+    to: 'in',
+  },
+  // `in the 3rd of each 5 ch`: once in each
+  {
+    opens: opensPlace,
+    from: new RegExp(`^${into} (?:the )?#th(?: ${one})? of (?=(?:each|every|the next|next) # (?:- )?${chainWord})`),
+    to: 'in',
+  },
+  // `in the 3rd of the 5 ch`: of a loop, or of the turning chain
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^(?<in>${into}) (?:the )?(?<nth>#th)(?: ${one})? of (?:the |these |those )?(?:first |last |turning )?(?<n>#) (?:- )?${chainWord}(?: stitches)?(?: (?:first made|at (?:the )?(?:beginning|commencement)))?`,
+    ),
+    to: '$in $nth ch of ch - $n',
+  },
+  // `in the middle one of the 5 tr`
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?:the )?(?<middle>${middle}|#th)(?: ${one}| ${stitchName})? of (?<each>each |every )?(?:group of |set of |of )?(?:the |these |those |the next |next )?(?<n>#) (?<kind>${kind})`,
+    ),
+    to: 'in $each middle-of $middle $n $kind',
+  },
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?:the )?(?<middle>${middle})(?: ${one}| ${stitchName})? of (?<each>each |every )?(?:the |these |those )?(?:next |first |last )?(?<n>#)${clauseEnd}`,
+    ),
+    to: 'in $each middle-of $middle $n sts',
+  },
+  // `on the middle stitch of each scallop`
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?:the )?(?:${middle}|top|tip)(?: ${one}| ${stitchName})? of (?<each>each |every )?(?:the |these |those )?(?:next |first |last |following )?(?=${groupWord}(?! st))`,
+    ),
+    to: 'in $each middle-of',
+  },
+]
+
+/** The loops of the row below, by the chains that they are made of. */
+export const loops: readonly Rewording[] = [
+  // `under each loop of 3 chain`
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?<det>${which}|a) (?:${loopWord}|bar|scallop|picot|${chainWord}) (?:of|formed by|formed of|made by|made with|with) (?:the )?(?<n>#)(?: ${chainsWord})?`,
+    ),
+    to: 'in $det ch - $n sp',
+  },
+  // `under every 3 chain`, `into the 5 ch`
+  {
+    opens: opensPlace,
+    from: new RegExp(
+      `^${into} (?<det>each|every|the|this|that|same|the same) (?<n>#)(?: -)? ${chainWord}(?! (?:of|from|to)\\b)(?: (?:stitches|sts|${loopWord}))?`,
+    ),
+    to: 'in $det ch - $n sp',
+  },
+  {
+    opens: 'under over',
+    from: new RegExp(`^(?:under|over) (?<det>(?:the )?(?:next|first|last)) (?<n>#) ${chainWord}(?! from)`),
+    to: 'in $det ch - $n sp',
+  },
+  // `over each ch 3`
+  {
+    opens: 'under over in into on',
+    from: new RegExp(`^(?:under|over|in|into|on) (?<det>${which}) ${chainWord} (?<n>#)${clauseEnd}`),
+    to: 'in $det ch - $n sp',
+  },
+  // `under the chain`, `under each`
+  {
+    opens: 'under over',
+    from: new RegExp(`^(?:under|over) (?<det>${which} )?(?:long )?${chainWord}(?! -| #| sp)(?: stitches)?`),
+    to: 'in $det ch sp',
+  },
+  { opens: 'under', from: /^under (?=this ring|this circle|the ring|the circle|ring)/, to: 'in' },
+  { opens: 'under', from: new RegExp(`^under (?:this|it)(?= work|${clauseEnd.slice(3, -1)})`), to: 'in ring' },
+]
+
+/** `each of 20`, `the others`, `in one`: places whose noun is left out. */
+export const withoutNoun: readonly Rewording[] = [
+  {
+    opens: 'each every',
+    from: /^(?:each|every) of (?:all )?(?:the |these |those )?(?:others?|rest|remainder|remaining ones|remaining|other)(?: (?:stitches|sts|ones))?(?= [,;.:)*]| to| across| round| around| all|$)/,
+    to: 'each st',
+  },
+  {
+    opens: 'in into on',
+    from: /^(?:in|into|on) (?:all )?(?:the )(?:others|rest|remainder|remaining ones|other stitches)(?= [,;.:)*]| to| of|$)(?: of the (?:row|round|stitches|chain))?/,
+    to: 'in each st',
+  },
+  {
+    opens: 'each every',
+    from: /^(?:each|every)(?: one)? of (?:the |these |those )?(?<n>#)(?! (?:skipped|underarm|unworked|unused|free|held))/,
+    to: 'each of next $n',
+  },
+  { opens: 'in into on', from: new RegExp(`^(?:in|into|on) (?:each|every)(?: one)?${clauseEnd}`), to: 'in each st' },
+  {
+    opens: 'in into on',
+    from: /^(?:in|into|on) (?:each|every)(?: one)? (?=to the end|to end|all|round|around|along|across)/,
+    to: 'in each st',
+  },
+  {
+    opens: 'each every',
+    from: /^(?<each>each|every) (?:successive|succeeding|following|separate|single|subsequent) (?!crochet)/,
+    to: '$each',
+  },
+  {
+    opens: 'in into on',
+    from: new RegExp(`^(?:in|into|on) one(?= (?:${stitchWord}|${loopWord}|${chainWord})\\b)`),
+    to: 'in next',
+  },
+  {
+    opens: 'in into on',
+    from: new RegExp(`^(?:in|into|on) (?:one|the next one|next one)${clauseEnd}`),
+    to: 'in next st',
+  },
+  {
+    opens: 'hole holes',
+    from: /^holes?/,
+    to: 'sp',
+    after: /(?:#|\b(?:each|every|next|first|last|same|the|alternate))$/,
+  },
+]
+
+/** Between the groups or the stitches of the row below. */
+export const between: readonly Rewording[] = [
+  {
+    opens: 'between in into',
+    from: new RegExp(`^(?:(?:in|into) (?:the )?)?(?:back )?between (?:every|each)(?: #| two)? ${stitchName}`),
+    to: 'in each st',
+  },
+  {
+    opens: 'between',
+    from: new RegExp(
+      `^between (?<each>each|every)(?: # of the| #)?(?: and the next)? (?=${groupWord})(?:${groupWord})`,
+    ),
+    to: 'in each sp between groups',
+  },
+  {
+    opens: 'between',
+    from: new RegExp(`^between (?:the )?(?:next )?(?:#|two) (?:next )?(?:${groupWord})`),
+    to: 'in next sp between groups',
+  },
+  {
+    opens: 'between',
+    from: new RegExp(`^between (?:the )(?:next )?(?:${groupWord})`),
+    to: 'in next sp between groups',
+  },
+]
+
+const freeLoops = /(?:free|unused|remaining|back|front|unworked) \S+$/
+
+/** What is said of a place beside what it is. */
+export const asides: readonly Rewording[] = [
+  {
+    opens: 'of in on from',
+    from: new RegExp(`^(?:of|in|on|from) (?:the )?(?:last|previous|preceding|former|foregoing) ${roundWord}`),
+    to: '',
+    after: new RegExp(
+      `^(?!.*${freeLoops.source}).*\\b(?:${chainWord}|${stitchWord}|${loopWord}|${stitchName}|each|every|ring|circle|#)$`,
+    ),
+  },
+  {
+    opens: 'of',
+    from: /^of (?:the )?(?:foundation chain|foundation|commencement chain|first chain)/,
+    to: '',
+    after:
+      /^(?!.*(?:free|unused|remaining|opposite|other|side|edge) ?\S*$).*\b(?:st|sts|stitch|stitches|ch|chain|chains|loop|loops)$/,
+  },
+  { opens: 'from', from: /^from (?:the |your )?needle/, to: 'from hook' },
+  {
+    opens: '#th',
+    from: new RegExp(`^(?<n>#th) ${stitchWord} of (?:the )?${chainWord}(?= from|${clauseEnd.slice(3, -1)})`),
+    to: '$n ch',
+  },
+  { opens: '#th', from: new RegExp(`^(?<n>#th) ${stitchWord} (?=from hook|from the|from needle)`), to: '$n ch' },
+]
+
+const back = '(?<side>back|front)'
+
+/** Which loop of a stitch is taken up. */
+export const threads: readonly Rewording[] = [
+  {
+    opens: 'taking take always and working inserting',
+    from: new RegExp(
+      `^(?:and )?(?:always )?(?:taking|take|working|inserting the (?:needle|hook))(?: (?:up|in|into|through|only|always))* (?:the )?${back} (?:thread|threads|loop|loops|part|half|side|edge|edges)(?: (?:of|in) (?:the|each|every) (?:stitch|stitches|loop|loops|chain|edge))?(?: only)?`,
+    ),
+    to: 'in $side loops only',
+  },
+  {
+    opens: 'in into on through at',
+    from: new RegExp(
+      `^(?:in|into|on|through|at) (?:the )?${back}(?: (?:thread|part|half|side|edge))? of (?=each|every|the|next|#|all|it)`,
+    ),
+    to: 'in $side loop of',
+  },
+]

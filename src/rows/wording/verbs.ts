@@ -1,0 +1,71 @@
+import type { Rewording } from './rewrite.ts'
+import { clauseEnd, roundWord, stitchName } from './vocabulary.ts'
+
+const rowStart = /(?:^|[.:–)]|[.:–)] \*)$/
+const rowEnd = '(?= [.;]| , (?:turn|join|fasten|unite|break)| and (?:turn|join|fasten|unite)|$)'
+const extent =
+  '(?:all round|all along|all the row|throughout|round|around|across|along|without (?:any )?(?:increas|decreas)\\w+|stitch|stitches)'
+
+/** What is done, in other words. */
+export const verbs: readonly Rewording[] = [
+  { opens: 'pass passing', from: /^(?:pass|passing) (?:over|by)/, to: 'skip' },
+  { opens: 'pass passing', from: /^(?:pass|passing) (?=#|one|the next)/, to: 'skip' },
+  {
+    opens: 'leave leaving',
+    from: /^(?:leave|leaving) (?:the )?(?:rest|remainder|others|remaining)(?: stitches)?(?! sts| unworked| stitches)/,
+    to: 'leave rem unworked',
+  },
+  { opens: 'leave leaving', from: new RegExp(`^(?:leave|leaving) (?:that|it)${clauseEnd}`), to: 'leave rem unworked' },
+  {
+    opens: 'leave leaving',
+    from: /^(?:leave|leaving) (?=(?:# |the next )(?:\S+ ){0,3}?(?:,|;|\.)|#(?: \S+)?$)(?!(?:\S+ ){0,6}un)/,
+    to: 'skip',
+  },
+  { opens: 'upon onto above beneath underneath', from: /^\S+/, to: 'in' },
+  {
+    opens: 'round',
+    from: /^round (?=the (?!end)|each|every|it\b|this|next)/,
+    to: 'around',
+    after: /(?:\b(?:dc|sc|tr|hdc|htr|dtr|double|treble|crochet|single|work|long|ss|#)|[,;])$/,
+  },
+  { opens: 'slip slipping', from: /^(?:slip|slipping) (?=to the|into|along|up|under|on to)/, to: 'ss' },
+  { opens: 'slip-stitch slip-stitches', from: /^\S+/, to: 'ss' },
+  { opens: 'increase increasing', from: /^(?:increase|increasing) by (?:working|making)/, to: 'work' },
+  { opens: 'put', from: /^put/, to: 'make' },
+  { opens: 'singly', from: /^singly/, to: '' },
+  { opens: 'turn', from: /^turn (?:the |your )?(?:work |needle )?(?:back )?with (?=#|ch|a ch|one)/, to: 'turn ,' },
+  { opens: 'turn', from: /^turn (?:the work|back|on the wrong side|round)(?! -)/, to: 'turn' },
+  { opens: 'no', from: /^no (?:\. )?#/, to: '' },
+  { opens: 'and &', from: /^and c \./, to: '.' },
+  { opens: 'purl purls', from: /^purls?(?: of (?:#) (?:ch|chain|chains))?/, to: 'picot', after: /#|a|one|,$/ },
+  { opens: 'picot a p', from: /^(?:a )?(?:picot|p) (?:of|with) # (?:ch|chain|chains)/, to: 'picot' },
+  { opens: 'p', from: /^p(?= ,| and| ;)/, to: 'picot', after: /(?:,|and)$/ },
+]
+
+/** Rows that need no more words than the name of their stitch. */
+export const plainRows: readonly Rewording[] = [
+  {
+    opens: 'all a one plain # quite',
+    from: new RegExp(`^(?:all |quite |a |one |# )?plain(?: ${roundWord})?(?: ${extent})*${rowEnd}`),
+    to: 'one in each st',
+    after: rowStart,
+  },
+  {
+    opens: 'without',
+    from: new RegExp(`^without (?:any )?(?:increas|decreas)\\w+${rowEnd}`),
+    to: 'one in each st',
+    after: rowStart,
+  },
+  {
+    opens: 'all only plain quite double treble single half dc tr sc hdc htr dtr ss',
+    from: new RegExp(`^(?:all |only |plain |quite )?(?<stitch>${stitchName})(?: ${extent})*${rowEnd}`),
+    to: '$stitch in each st',
+    after: rowStart,
+  },
+  {
+    opens: 'work one a #',
+    from: new RegExp(`^(?:work )?(?:one |a |#)? ?(?:row|round|rnd) (?:of |in )(?:plain )?(?<stitch>${stitchName})`),
+    to: '$stitch in each st',
+  },
+  { opens: 'without', from: /^without (?:any )?(?:increas|decreas)\w+/, to: '' },
+]
