@@ -5,13 +5,13 @@ import type { Label } from './label.ts'
 import { readLabel } from './label.ts'
 import type { Unread, Vocabulary } from './reader.ts'
 import type { Read } from './row-reading.ts'
-import { isFoundation, isRow, readWordsOfRow, soundCounts } from './row-reading.ts'
+import { countsOf, isFoundation, isRow, lateCount, readWordsOfRow } from './row-reading.ts'
 import type { SizeLists } from './sizelist.ts'
 import { foldSizeLists } from './sizelist.ts'
 import type { Stated } from './stated/item.ts'
 import type { Stitch } from './terms/stitch.ts'
-import type { Word } from './words.ts'
 import { inTodaysWords } from './wording/index.ts'
+import type { Word } from './words.ts'
 import { readWords } from './words.ts'
 import type { Hole, Passage, Section } from './written.ts'
 
@@ -109,7 +109,12 @@ function prepare(cutter: Cutter, passage: Passage, chunk: Chunk): Prepared {
   const at = { start: chunk.start, end: chunk.start + chunk.text.length }
   const words = readWords({ at, text, holes: holesIn(passage.holes, at) }, sizes)
   const source = (span: Span): string => chunk.text.slice(span.start - chunk.start, span.end - chunk.start)
-  const lists = foldSizeLists(words, sizes, source, bothOnly(passage.only, only))
+  const fold = (rows: number | null): SizeLists =>
+    foldSizeLists(words, sizes, source, bothOnly(passage.only, only), rows)
+  const folded = fold(null)
+  const rows = folded.wrong.length === 0 ? 0 : rowsOf(readLabel(folded.words, source))
+  // `Rnds 2–4: … (12, 18, 24)`: a count for each row.
+  const lists = rows > 1 ? fold(rows) : folded
   const opensLine = (word: Word): boolean => opensLineIn(chunk, word.at.start)
   const modern = inTodaysWords(lists.words, cutter.vocabulary.dictionary.terms, source)
   return { words: modern, label: readLabel(modern, source), only, lists, opensLine }
@@ -119,6 +124,11 @@ function prepare(cutter: Cutter, passage: Passage, chunk: Chunk): Prepared {
 function opensLineIn({ text, start }: Chunk, at: number): boolean {
   const before = text.slice(Math.max(0, at - start - 40), at - start)
   return /\n[\s>]*$/.test(before)
+}
+
+/** How many rows a label names, 1 where it does not say. */
+function rowsOf(label: Label | null): number {
+  return label?.numbers.kind === 'list' ? label.numbers.items.length : 1
 }
 
 function bothOnly(first: readonly number[] | null, second: readonly number[] | null): readonly number[] | null {
@@ -148,8 +158,7 @@ function addRow(cutter: Cutter, piece: string, opens: boolean, prepared: Prepare
     content: read.content,
     unread: read.unread,
     broken: words.some((word) => word.kind === 'broken'),
-    stated: soundCounts(read.stated, words),
-    run: read.run,
+    ...countsOf(read, rowsOf(label), words, cutter.vocabulary.sizes),
     lists: lists.lists,
     words: [...read.words],
   })
@@ -193,6 +202,16 @@ function addEmpty(cutter: Cutter, state: SectionState): void {
   state.rows += 1
 }
 
+/** A count in a paragraph or table cell of its own, below its row or beside it. */
+function takeLateCount(cutter: Cutter, passage: Passage, words: readonly Word[]): boolean {
+  const row = cutter.rows.at(-1)
+  if (row === undefined || row.stated !== null || row.content === null) return false
+  const stated = lateCount(words, cutter.vocabulary, passage.form === 'cell')
+  if (stated === null) return false
+  cutter.rows[cutter.rows.length - 1] = { ...row, stated }
+  return true
+}
+
 function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk: Chunk): boolean {
   let prepared = prepare(cutter, passage, chunk)
   if (prepared.label !== null) addEmpty(cutter, state)
@@ -201,6 +220,7 @@ function takeChunk(cutter: Cutter, state: SectionState, passage: Passage, chunk:
   }
   state.waiting = null
   const { label, words } = prepared
+  if (label === null && state.rows > 0 && takeLateCount(cutter, passage, words)) return true
   const own = label === null ? words : withoutBold(words, label.end)
   if (label !== null && own.length === 0) {
     state.waiting = { prepared, passage }

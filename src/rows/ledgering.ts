@@ -160,13 +160,21 @@ function remember(
   })
 }
 
-function enter(book: Book, piece: Piece, row: ReadRow, entries: readonly Entry[]): void {
+/** An entry's own count, where the rows of a range have one each. */
+function withOwnCount(row: ReadRow, index: number): ReadRow {
+  const own = row.run[index]
+  return own === undefined ? row : { ...row, stated: own }
+}
+
+function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Entry[]): void {
   const sizes = book.settings.sizes.length
   const lasts = Array.from({ length: sizes }, (_, size) =>
     entries.findLastIndex((entry) => (entry.steps[size] ?? null) !== null),
   )
   for (const [index, entry] of entries.entries()) {
-    const work = workEntry(book, piece, row, entry, lastFor(lasts, index))
+    const row = withOwnCount(written, index)
+    const checked = written.run.length > 0 ? () => true : lastFor(lasts, index)
+    const work = workEntry(book, piece, row, entry, checked)
     const ought = workAsItOught(book, piece, work)
     const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
@@ -233,8 +241,11 @@ function enterUnworked(
   status: 'unread' | 'not-worked',
   reason: string,
 ): void {
-  for (const entry of entries) {
-    enterUnmade(book, unworkedRow(row, entry.number, book.settings.sizes.length, status, reason))
+  for (const [index, entry] of entries.entries()) {
+    // The count of a range belongs to its last row.
+    const last = index === entries.length - 1
+    const own = last || row.run.length > 0 ? withOwnCount(row, index) : { ...row, stated: null }
+    enterUnmade(book, unworkedRow(own, entry.number, book.settings.sizes.length, status, reason))
     entry.number?.forEach((number, size) => {
       if (number !== null) piece.last[size] = number
     })

@@ -60,7 +60,8 @@ function countFindings(work: EntryWork, misses: readonly Mismatch[], wording: Wo
 /** Of a row that repeats another one the finding stands at its own words, and points to the repeated ones. */
 function atOwnWords(finding: Diagnostic, row: ReadRow): Diagnostic {
   const { at } = finding
-  if (row.at.start <= at.start && at.end <= row.at.end) return finding
+  const own = at === row.stated?.at || (row.at.start <= at.start && at.end <= row.at.end)
+  if (own) return finding
   const related = [...finding.related, { at, note: 'The words that are repeated.' }]
   return { ...finding, at: row.steps, related }
 }

@@ -1,8 +1,12 @@
+import { cover } from '../diagnostic/index.ts'
 import type { Content } from './content.ts'
 import { readContent } from './content.ts'
 import { everySize } from './count.ts'
 import type { Unread, Vocabulary } from './reader.ts'
+import { matchBrackets } from './reader.ts'
+import { trimmed } from './stated/given.ts'
 import type { Stated } from './stated/item.ts'
+import { bySize, readItems } from './stated/items.ts'
 import { takeStated } from './stated/take.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
@@ -73,9 +77,59 @@ export function readWordsOfRow(
 }
 
 /** A count with a wrong size list in it states nothing. */
-export function soundCounts(stated: Stated | null, words: readonly Word[]): Stated | null {
-  if (stated === null) return null
+function soundCounts(stated: Stated, words: readonly Word[]): Stated {
   const { start, end } = stated.at
   const wrong = words.some((word) => word.kind === 'broken' && word.at.start >= start && word.at.end <= end)
   return wrong ? { ...stated, items: [] } : stated
 }
+
+/** Several numbers for one noun, `12, 18, 24 sts`, as a count for each row. */
+function listedRun(stated: Stated, rows: number): readonly Stated[] {
+  const { items, at } = stated
+  const last = items.at(-1)
+  const alike = items.every((item) => item.shown === last?.shown || item.shown === 'total')
+  if (last === undefined || items.length !== rows || !alike) return []
+  return items.map(({ count }) => ({ items: [{ ...last, count }], at }))
+}
+
+/**
+ * What a row states, and for a range what each of its rows does: `(66)(60)(54)` for three rows. The same for as many
+ * sizes is a list of sizes.
+ *
+ * @param rows that the label names
+ */
+export function countsOf(
+  { stated, run }: Read,
+  rows: number,
+  words: readonly Word[],
+  sizes: number,
+): { readonly stated: Stated | null; readonly run: readonly Stated[] } {
+  if (stated === null) return { stated, run: [] }
+  const sound = soundCounts(stated, words)
+  if (rows > 1 && run.length === rows) return { stated: sound, run }
+  const listed = rows > 1 ? listedRun(sound, rows) : []
+  if (listed.length > 0) return { stated: sound, run: listed }
+  const all = run.every((each) => each.items.length === 1)
+    ? bySize(
+        run.flatMap((each) => each.items),
+        sizes,
+      )
+    : null
+  return { stated: all === null ? sound : { ...sound, items: all }, run: [] }
+}
+
+/**
+ * A count that stands by itself: `(18 sts)`, `You should have 18 sts.` By its kind alone, `18 sc`, it may be the steps of
+ * another row, unless it stands in a table.
+ */
+export function lateCount(words: readonly Word[], vocabulary: Vocabulary, inCell: boolean): Stated | null {
+  const [first, end] = trimmed(words, 0, words.length)
+  const bracket = matchBrackets(words).get(first) === end - 1 && first < end
+  const own = bracket ? words.slice(first + 1, end - 1) : words.slice(first, end)
+  const sounds = bracket || inCell || own.some(({ text }) => /^(?:sts?|stitch|stitches|total|count)$/.test(text))
+  const items = sounds && own.every((word) => word.kind !== 'made') ? readItems(own, vocabulary) : null
+  const at = cover(words[first]?.at ?? noPlace, words[end - 1]?.at ?? noPlace)
+  return items === null || items.length === 0 ? null : { items, at }
+}
+
+const noPlace = { start: 0, end: 0 }

@@ -1,12 +1,20 @@
 import { cornersOf } from './corners.ts'
 import type { Kinds, Row } from './fabric.ts'
+import { stitchKey } from './terms/stitch.ts'
+
+/** The kinds of the stitches of a group, one entry a stitch. */
+export type Group = readonly string[]
+
+/** A way of taking a row's stitches as groups. */
+export interface Grouping {
+  readonly name: string
+  readonly groups: readonly Group[]
+}
 
 /** How a row is made up, beyond its single stitches: what designers count under names of their own. */
 export interface Shape {
-  /** Groups in one place by their number of stitches, two or more; the opening chain is one of the group it opens. */
-  readonly groups: ReadonlyMap<number, number>
-  /** The same with the first and the last group of a round taken as two halves of one. */
-  readonly closedGroups: ReadonlyMap<number, number>
+  /** Stitches in one place; the same with the first and the last of a round as one; stitches between spaces. Two or more each. */
+  readonly groupings: readonly Grouping[]
   readonly corners: number
   /** Stitches between one corner and the next. In a flat row what stands before the first and after the last are sides too. */
   readonly sides: readonly number[]
@@ -20,12 +28,14 @@ const shapes = new WeakMap<Row, Shape>()
 export function shapeOf(row: Row, kinds: Kinds): Shape {
   const known = shapes.get(row)
   if (known !== undefined) return known
-  const groups = groupSizes(row, kinds)
-  const shape = {
-    groups: bySize(groups),
-    closedGroups: bySize(closed(groups)),
-    ...sidesOf(row, kinds),
-  }
+  const groups = groupsInPlaces(row, kinds)
+  const groupings = [
+    { name: 'groups', groups },
+    { name: 'closed groups', groups: closed(groups) },
+    { name: 'runs', groups: closed(runsBetweenSpaces(row, kinds), row.circular && !endsInSpace(row, kinds)) },
+  ]
+  const several = groupings.map((each) => ({ ...each, groups: each.groups.filter((group) => group.length > 1) }))
+  const shape = { groupings: several, ...sidesOf(row, kinds) }
   shapes.set(row, shape)
   return shape
 }
@@ -34,43 +44,60 @@ function isStitch(kinds: Kinds, place: number | undefined): boolean {
   return kinds.list[place ?? -1]?.what === 'stitch'
 }
 
+function keyOf(kinds: Kinds, place: number): string {
+  const kind = kinds.list[place]
+  if (kind?.what !== 'stitch') return ''
+  return kind.stitch === null ? `special:${kind.name ?? ''}` : stitchKey(kind.stitch)
+}
+
 /** The stitches of each group, in order; a stitch that belongs to none is a group of one. */
-function groupSizes({ places, groups }: Row, kinds: Kinds): number[] {
-  const sizes: number[] = []
+function groupsInPlaces({ places, groups }: Row, kinds: Kinds): readonly Group[] {
+  const found: string[][] = []
   let current = -1
   places.forEach((place, at) => {
     if (!isStitch(kinds, place)) return
     const group = groups[at] ?? -1
-    if (group < 0 || group !== current) sizes.push(0)
+    if (group < 0 || group !== current) found.push([])
     current = group
-    sizes[sizes.length - 1] = (sizes.at(-1) ?? 0) + 1
+    found.at(-1)?.push(keyOf(kinds, place))
   })
-  return opened(sizes, places, groups, kinds)
+  return opened(found, places, groups, kinds)
 }
 
 /** The opening chain and the stitches of its place are one group: `ch 3, 2 dc in same sp`. */
-function opened(sizes: number[], places: readonly number[], groups: readonly number[], kinds: Kinds): number[] {
+function opened(
+  found: readonly Group[],
+  places: readonly number[],
+  groups: readonly number[],
+  kinds: Kinds,
+): readonly Group[] {
   const first = kinds.list[places[0] ?? -1]
-  if (first?.what !== 'stitch' || !first.turning) return sizes
-  const space = kinds.list[places[1] ?? -1]
-  const next = space?.what === 'space' ? 2 : 1
-  const grouped = (groups[next] ?? -1) >= 0
-  const [, second = 0, ...rest] = sizes
-  return grouped && (next === 1 || second > 1) ? [1 + second, ...rest] : sizes
+  const [own, second, ...rest] = found
+  if (first?.what !== 'stitch' || !first.turning || own === undefined || second === undefined) return found
+  const next = kinds.list[places[1] ?? -1]?.what === 'space' ? 2 : 1
+  return (groups[next] ?? -1) >= 0 ? [[...own, ...second], ...rest] : found
+}
+
+/** Stitches that stand side by side between two spaces. */
+function runsBetweenSpaces({ places }: Row, kinds: Kinds): readonly Group[] {
+  const found: string[][] = [[]]
+  for (const place of places) {
+    const kind = kinds.list[place]
+    if (kind?.what === 'stitch') found.at(-1)?.push(keyOf(kinds, place))
+    else if (kind?.what === 'space') found.push([])
+  }
+  return found
+}
+
+function endsInSpace({ places }: Row, kinds: Kinds): boolean {
+  return kinds.list[places.at(-1) ?? -1]?.what === 'space'
 }
 
 /** A round may begin with the second half of the group that it ends with. */
-function closed(sizes: readonly number[]): readonly number[] {
-  const last = sizes.at(-1)
-  const [first, ...rest] = sizes
-  if (first === undefined || last === undefined || rest.length === 0 || first + last < 2) return sizes
-  return [first + last, ...rest.slice(0, -1)]
-}
-
-function bySize(sizes: readonly number[]): ReadonlyMap<number, number> {
-  const counts = new Map<number, number>()
-  for (const size of sizes) if (size > 1) counts.set(size, (counts.get(size) ?? 0) + 1)
-  return counts
+function closed(groups: readonly Group[], closes = true): readonly Group[] {
+  const [first, ...rest] = groups
+  const last = rest.at(-1)
+  return first === undefined || last === undefined || !closes ? groups : [[...last, ...first], ...rest.slice(0, -1)]
 }
 
 function sidesOf(row: Row, kinds: Kinds): Pick<Shape, 'corners' | 'sides' | 'innerSides'> {

@@ -78,12 +78,17 @@ function afterNumber(words: readonly Word[], first: number, sizes: number): Foun
     end = group.end
     if (entries.length >= sizes) break
     const closes = entries.length + 1 === sizes || bracket(words, end + 1) !== null
-    if (isNumber(words[end]) && group.entries.length === 1 && closes) {
+    if (isNumber(words[end]) && !isChainsOf(words, end) && group.entries.length === 1 && closes) {
       entries.push(...words.slice(end, end + 1))
       end += 1
     }
   }
   return end > first + 1 ? { first, end, entries, bracketed: false } : null
+}
+
+/** `64 (84) 1ch-sps`: the number is the space's. */
+function isChainsOf(words: readonly Word[], at: number): boolean {
+  return words[at + 1]?.glued === true && /^ch/.test(words[at + 1]?.text ?? '')
 }
 
 /** `66/72/78` `66-72-78` and, inside brackets or after a dash, `66, 72, 78 sts`. */
@@ -202,12 +207,14 @@ function folded(found: Found, words: readonly Word[], meant: readonly number[] |
  *
  * @param source the draft's text in a span, for the pieces to show
  * @param only the sizes that the row is for, where it names them: a list may be for these alone
+ * @param rows how many rows the words stand for: a list of as many numbers is left alone where it is none of sizes
  */
 export function foldSizeLists(
   words: readonly Word[],
   sizes: number,
   source: (span: Span) => string,
   only: readonly number[] | null = null,
+  rows: number | null = null,
 ): SizeLists {
   const out: Word[] = []
   const lists: { at: Span; segments: readonly Segment[] }[] = []
@@ -226,7 +233,7 @@ export function foldSizeLists(
       out.push(number)
       lists.push({ at: number.at, segments: segmentsOf(found, words, source, meant) })
       at = found.end
-    } else if (isSurelySizes(found, words)) {
+    } else if (found.entries.length !== rows && isSurelySizes(found, words)) {
       wrong.push({ at: number.at, given: found.entries.length })
       out.push({ kind: 'broken', at: number.at, text: 'sizes', glued: number.glued })
       at = found.end

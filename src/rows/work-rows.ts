@@ -36,12 +36,17 @@ function tops(rows: readonly ReadRow[]): ReadonlySet<number> {
   return found
 }
 
+/** The count where it stands after the steps; null where it stands among them, or in another passage. */
+function statedAfter({ at, steps, stated }: ReadRow): Span | null {
+  return stated !== null && steps.end <= stated.at.start && stated.at.end <= at.end ? stated.at : null
+}
+
 function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
   return {
     at: row.at,
     label: row.label?.at ?? null,
     steps: row.steps,
-    stated: row.stated?.at ?? null,
+    stated: statedAfter(row),
     lists: row.lists,
     entries,
   }

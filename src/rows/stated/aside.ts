@@ -1,5 +1,5 @@
 import type { Reader } from '../reader.ts'
-import { numberAt, peek, take, textAt } from '../reader.ts'
+import { numberAt, peek, take, takeNumber, textAt } from '../reader.ts'
 import type { CountingRule } from './item.ts'
 
 const opens =
@@ -67,7 +67,7 @@ function hasNumber(reader: Reader): boolean {
 }
 
 /** `12 dc + ch 3`, `beg ch and 12 dc`: the opening chain is named apart, so the others are without it. */
-export function chainApart(reader: Reader): boolean {
+export function chainApart(reader: Reader): CountingRule | null {
   const from = reader.at
   if (numberAt(reader)?.count.every((count) => count === 1) && !take(reader, 'the', 'a', 'one')) reader.at += 1
   const numbered = reader.at > from
@@ -75,11 +75,12 @@ export function chainApart(reader: Reader): boolean {
   const chain = take(reader, 'ch', 'chain', 'tch', 't-ch')
   if (chain && (opening || (!numbered && isNumbered(reader)))) {
     take(reader, '-')
-    if (numberAt(reader) !== null) reader.at += 1
-    if (!/^(?:sps?|spaces?|loops?|lps?)$/.test(textAt(reader))) return true
+    const chains = takeNumber(reader)?.[0] ?? null
+    if (!/^(?:sps?|spaces?|loops?|lps?)$/.test(textAt(reader)))
+      return opening || chains === null ? 'no opening' : `apart ${chains}`
   }
   reader.at = from
-  return false
+  return null
 }
 
 /** `ch 3`, `ch-3` */

@@ -4,6 +4,7 @@ import { createReader, numberAt, peek, take, textAt } from '../reader.ts'
 import type { Word } from '../words.ts'
 import { chainApart, saidRule } from './aside.ts'
 import type { CountingRule, StatedItem } from './item.ts'
+import { statedFor } from './item.ts'
 import { passSide, readNoun } from './noun.ts'
 
 /** The longest list of counts that is looked at, in words. */
@@ -20,10 +21,10 @@ const lead = new Set(
 /** Words before the first number: `You will now have`, `Stitch count:`, `At the end of Row 9:`. */
 function passLead(reader: Reader): void {
   for (;;) {
+    // The number after `Row` is its own: `At the end of Row 9: 18 sts`.
     if (/^(?:row|rnd|round)$/.test(textAt(reader)) && numberAt(reader, 1) !== null) {
-      // `Row 9: 18 sts`, but `each round 18`.
-      const after = textAt(reader, 2)
-      reader.at += /^[:,=–-]$/.test(after) || lead.has(after) ? 3 : 1
+      reader.at += 2
+      take(reader, ':', ',', '=')
       continue
     }
     if (!lead.has(textAt(reader))) return
@@ -99,8 +100,6 @@ interface Found {
   readonly changes: number
 }
 
-const noOpening: readonly CountingRule[] = ['no opening']
-
 function follows(rule: readonly CountingRule[] | null, item: StatedItem): StatedItem {
   return rule !== null && (item.of.kind === 'total' || item.of.kind === 'key') ? { ...item, by: rule } : item
 }
@@ -111,6 +110,15 @@ function more(reader: Reader): boolean {
   return true
 }
 
+/** `40 sc, 44 sc, 48 sc` in a draft of three sizes; null for counts of several kinds. */
+export function bySize(items: readonly StatedItem[], sizes: number): readonly StatedItem[] | null {
+  const [first] = items
+  if (first === undefined || sizes < 2 || items.length !== sizes || items.some((each) => each.shown !== first.shown))
+    return null
+  const count = items.map((each, size) => statedFor(each, size))
+  return [{ ...first, count }]
+}
+
 function list(reader: Reader): Found | null {
   passLead(reader)
   const items: StatedItem[] = []
@@ -118,8 +126,9 @@ function list(reader: Reader): Found | null {
   let rule: readonly CountingRule[] | null = null
   do {
     const change = passChange(reader)
+    const apart = change === null ? chainApart(reader) : null
     if (change === 'change') changed += 1
-    else if (chainApart(reader)) rule = noOpening
+    else if (apart !== null) rule = [apart]
     else if (change === null) {
       const next = item(reader)
       if (next === null) return null
@@ -129,7 +138,9 @@ function list(reader: Reader): Found | null {
     rule = saidRule(reader) ?? rule
   } while (more(reader))
   while (take(reader, '.'));
-  return reader.at < reader.end ? null : { items: items.map((each) => follows(rule, each)), changes: changed }
+  if (reader.at < reader.end) return null
+  const all = bySize(items, reader.vocabulary.sizes) ?? items
+  return { items: all.map((each) => follows(rule, each)), changes: changed }
 }
 
 /**

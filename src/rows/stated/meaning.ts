@@ -1,5 +1,5 @@
 import type { Worked } from '../attempt.ts'
-import type { Shape } from '../shape.ts'
+import type { Group, Shape } from '../shape.ts'
 import { shapeOf } from '../shape.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
@@ -26,7 +26,8 @@ export const totalRules: readonly CountingRule[] = ['stitches', 'no opening', 's
 
 /**
  * What a way of counting comes to: `stitches`; `no opening`: without the opening chain; `spaces` and `chains`: spaces, or
- * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `only …`: one kind alone.
+ * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `apart n`: without an opening
+ * chain of n, which is named beside.
  */
 export function byRule(rule: CountingRule, worked: Worked): number {
   const { tally, total, turningStitches } = worked
@@ -40,10 +41,16 @@ export function byRule(rule: CountingRule, worked: Worked): number {
     case 'slips':
       return total + (tally.get('slipStitch') ?? 0)
     case 'groups':
-      return totalOf(shape(worked)?.groups ?? new Map(), 2)
+      return shape(worked)?.groupings[0]?.groups.length ?? 0
     default:
-      return rule.startsWith('only ') ? keyCount(worked, rule.slice('only '.length)) : total
+      return isApart(rule, tally) ? total - turningStitches : total
   }
+}
+
+/** `8 dc + ch 3`: chains that are named beside the stitches and are no space of this row are those that open it. */
+function isApart(rule: CountingRule, tally: ReadonlyMap<string, number>): boolean {
+  const chains = /^apart (\d+)$/.exec(rule)?.[1]
+  return chains !== undefined && (tally.get(`space:${chains}`) ?? 0) === 0
 }
 
 function keyCount({ tally }: Worked, key: string): number {
@@ -55,17 +62,12 @@ function shape(worked: Worked): Shape | null {
   return row === null ? null : shapeOf(row, worked.kinds)
 }
 
-function totalOf(groups: ReadonlyMap<number, number>, least: number): number {
-  let sum = 0
-  for (const [size, count] of groups) if (size >= least) sum += count
-  return sum
-}
-
 /** Stitches of one kind may be counted with those inside special stitches or without, and a post stitch by its base. */
 function kindMeant(item: StatedItem, key: string, worked: Worked): readonly number[] {
   const all = keyCount(worked, key)
   if (key === 'space') return [all]
-  if (item.by?.includes('no opening')) return [all - worked.turningStitches]
+  const without = item.by?.some((rule) => rule === 'no opening' || isApart(rule, worked.tally)) ?? false
+  if (without) return [all - worked.turningStitches]
   const within = worked.inside.get(key) ?? 0
   const posts = sumOf(worked.tally, (own) => own.endsWith(`:${key}`) && !own.startsWith('special'))
   return [all, all - within, all + posts]
@@ -96,19 +98,21 @@ function hasEqualSides(worked: Worked): boolean {
   return sides.length > 2 && sides.every((side) => side === sides[0])
 }
 
+function groupsOf(groups: readonly Group[], least: number, most: number): number {
+  return groups.filter((group) => group.length >= least && group.length <= most).length
+}
+
 /** All that a name of the designer's own may stand for in this row, by what it is. */
 export function openMeanings(worked: Worked, size: number | null): ReadonlyMap<string, number> {
   const found = new Map<string, number>()
   const made = shape(worked)
-  for (const [manner, groups] of [
-    ['groups', made?.groups],
-    ['closed groups', made?.closedGroups],
-  ] as const) {
-    for (const [each, count] of groups ?? [])
-      if (size === null || size === each) found.set(`${manner} of ${each}`, count)
-    if (size !== null || groups === undefined) continue
-    found.set(manner, totalOf(groups, 2))
-    found.set(`${manner} of 3 and more`, totalOf(groups, 3))
+  for (const { name, groups } of made?.groupings ?? []) {
+    for (const each of new Set(groups.map((group) => group.length))) {
+      if (size === null || size === each) found.set(`${name} of ${each}`, groupsOf(groups, each, each))
+    }
+    if (size !== null) continue
+    found.set(name, groups.length)
+    found.set(`${name} of 3 and more`, groupsOf(groups, 3, Number.POSITIVE_INFINITY))
   }
   if (size !== null) return found
   for (const [key, count] of worked.tally) if (/^(?:space|special|together):/.test(key)) found.set(key, count)
@@ -154,29 +158,36 @@ function totalMeant(by: StatedItem['by'], worked: Worked): readonly number[] {
 }
 
 /** Stitches inside groups that are counted by a name of their own are not counted again: `3 groups, 1 dc`. */
-function besides(item: StatedItem, { items }: Stated, size: number, stated: number, worked: Worked): boolean {
-  if (item.of.kind !== 'key' && item.of.kind !== 'total') return false
-  const all = item.of.kind === 'total' ? worked.total : keyCount(worked, item.of.key)
-  return items.some((other) => {
+function besides(item: StatedItem, { items }: Stated, size: number, stated: number, worked: Worked): Verdict {
+  const { of } = item
+  if (of.kind !== 'key' && of.kind !== 'total') return 'differs'
+  const key = of.kind === 'total' ? null : of.key
+  const rest = (key === null ? worked.total : keyCount(worked, key)) - stated
+  let found: Verdict = 'differs'
+  for (const other of items) {
     const open = isOpen(other, worked) ? (statedFor(other, size) ?? 0) : 0
-    const rest = all - stated
-    if (open < 1 || rest < 1 || rest % open !== 0) return false
-    const each = sizesOfGroups(worked, open)
-    return each.length > 0 ? each.includes(rest / open) : open > 1 && rest / open <= mostInGroup
-  })
+    if (open < 1 || rest < 1) continue
+    const within = withinGroups(worked, open, key)
+    if (within.includes(rest)) return 'agrees'
+    if (within.length === 0 && open > 1 && rest % open === 0 && rest / open <= mostInGroup) found = 'unchecked'
+  }
+  return found
+}
+
+/** Stitches of a kind in groups of which there are so many, for each way to take groups. */
+function withinGroups(worked: Worked, count: number, key: string | null): readonly number[] {
+  const inside = (group: Group): number => group.filter((each) => key === null || each === key).length
+  return (shape(worked)?.groupings ?? []).flatMap(({ groups }) =>
+    [...new Set(groups.map((group) => group.length)), 0].flatMap((size) => {
+      const own = size === 0 ? groups : groups.filter((group) => group.length === size)
+      return own.length === count ? [own.reduce((sum, group) => sum + inside(group), 0)] : []
+    }),
+  )
 }
 
 /** A name that the row itself does not use. */
 function isOpen({ of }: StatedItem, worked: Worked): boolean {
   return of.kind === 'named' || (of.kind === 'special' && specialMeant(of.name, worked).every((count) => count === 0))
-}
-
-/** The stitches in each group, of those of which there are so many. */
-function sizesOfGroups(worked: Worked, count: number): readonly number[] {
-  const made = shape(worked)
-  return [made?.groups, made?.closedGroups].flatMap((groups) =>
-    [...(groups ?? [])].flatMap(([size, found]) => (found === count ? [size] : [])),
-  )
 }
 
 /** The most stitches that a group of its own is taken to have. */
@@ -197,7 +208,7 @@ export function verdictOn(item: StatedItem, all: Stated, worked: Worked, size: n
     const open = openVerdict(item, null, stated, worked)
     return open === 'unchecked' && of.defined ? 'differs' : open
   }
-  return besides(item, all, size, stated, worked) ? 'unchecked' : 'differs'
+  return besides(item, all, size, stated, worked)
 }
 
 /** The items of a stated count that the worked one does not bear out. */

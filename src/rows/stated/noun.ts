@@ -2,6 +2,7 @@ import type { Reader } from '../reader.ts'
 import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
 import { printStitch } from '../terms/dictionary.ts'
 import { stitchKey } from '../terms/stitch.ts'
+import { nextClause } from './given.ts'
 import type { Counted } from './item.ts'
 
 /** What a number is followed by. */
@@ -148,10 +149,15 @@ function plainNoun(reader: Reader): Noun | null {
 const notNoun =
   /^(?:times|time|x|rows?|rnds?|rounds?|cm|mm|in|inch|inches|g|more|inc|dec|incs|decs|increases?|decreases?|and|or|to|from|into|of|the|a|for|per|each|at|on|with|incl|including|counting|not|excluding|plus|beg|rep|repeat|sk|skip|miss|turn|join|hook|hooks?|sizes?|made|total|all|rem|remain|remains|remaining|left|now|around|across|altogether|completed|worked|needle|dec'd|inc'd|dec’d|inc’d|decreased|increased|next|first|last|same|stitch|strands?)$/
 
+function isNounWord(reader: Reader): boolean {
+  const text = textAt(reader)
+  return peek(reader)?.kind === 'word' && !notNoun.test(text) && !nextClause.test(text)
+}
+
 /** `blocks`, `crossed dc`, `half fans`: words that this pattern gives no meaning. */
 function unknownNoun(reader: Reader): Noun | null {
   const words: string[] = []
-  while (words.length < 3 && peek(reader)?.kind === 'word' && !notNoun.test(textAt(reader))) {
+  while (words.length < 3 && isNounWord(reader)) {
     const known = words.length > 0 ? attempt(reader, plainNoun) : null
     if (known !== null) return named([...words, known.shown === 'total' ? 'st' : known.shown].join(' '), null)
     words.push(textAt(reader))
