@@ -1,7 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Word } from '../words.ts'
 import { beginnings, joins } from './beginnings.ts'
-import { withoutDots } from './dotted.ts'
 import { amongOthers, asides, between, loops, threads, withoutNoun } from './places.ts'
 import { references, repeats } from './repeats.ts'
 import { byFirstWord, rewrite } from './rewrite.ts'
@@ -18,11 +17,16 @@ const passes = [
   byFirstWord(withoutNoun),
 ]
 
+/** `1 s. c.`: where double crochet is the lowest stitch, single crochet is a slip stitch. Without dots it is the other terms'. */
+function asSlipStitch(word: Word, source: (span: Span) => string): Word {
+  return word.text === 'sc' && source(word.at).length > 2 ? { ...word, text: 'ss' } : word
+}
+
 /**
- * Words of a row with the abbreviations and turns of phrase of handbooks in today's wording, so that each
- * form of a step need be read in one way only. Every word keeps its place in the draft.
+ * Words of a row with the turns of phrase of handbooks in today's wording, so that each form of a step need
+ * be read in one way only. Every word keeps its place in the draft.
  *
- *     commence with 48 ch., unite; 5 long under each loop of 3 chain, repeat to the end
+ *     commence with 48 chain, unite; 5 long under each loop of 3 chain, repeat to the end
  *     ch 48, join; 5 tr in each ch-3 sp, rep
  *
  * @param source the draft's text in a span
@@ -32,6 +36,6 @@ export function inTodaysWords(
   terms: 'us' | 'uk',
   source: (span: Span) => string,
 ): readonly Word[] {
-  const closed = rewrite(withoutDots(words, terms, source), stitches[terms])
-  return passes.reduce(rewrite, closed)
+  const own = terms === 'uk' ? words.map((word) => asSlipStitch(word, source)) : words
+  return passes.reduce(rewrite, rewrite(own, stitches[terms]))
 }

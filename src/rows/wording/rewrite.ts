@@ -24,11 +24,15 @@ const longest = 26
 /** Words before that it may look at. */
 const before = 3
 
+/** The pattern up to the end of a word, telling where each group stands. */
+function wholeWords(pattern: RegExp): RegExp {
+  return new RegExp(`(?:${pattern.source})(?:(?<= )|(?= |$))`, 'd')
+}
+
 export function byFirstWord(rewordings: readonly Rewording[]): Rewordings {
   const found = new Map<string, Rewording[]>()
   for (const each of rewordings) {
-    // Where each group stands is asked for.
-    const indexed = { ...each, from: new RegExp(each.from.source, 'd') }
+    const indexed = { ...each, from: wholeWords(each.from) }
     for (const opener of each.opens.split(' ')) found.set(opener, [...(found.get(opener) ?? []), indexed])
   }
   return found
@@ -77,7 +81,7 @@ interface Rewritten {
 function rewriteAt(words: readonly Word[], window: Window, { from, to }: Rewording): Rewritten | null {
   const match = from.exec(window.text)
   if (match === null || match.index > 0) return null
-  const taken = window.ends.indexOf(match[0].length) + 1
+  const taken = window.ends.indexOf(match[0].trimEnd().length) + 1
   const [first] = words
   const last = words[taken - 1]
   if (first === undefined || last === undefined) return null

@@ -5,9 +5,9 @@ export const chainsWord = `(?:${chainWord}(?: (?:stitch|stitches|sts?|loops?))?)
 export const loopWord = '(?:loop|loops|lp|lps|space|spaces|sp|sps|arch|arches|hole|holes|chain loop|chain loops)'
 export const stitchWord = '(?:st|sts|stitch|stitches)'
 export const roundWord = '(?:row|rows|rnd|rnds|round|rounds)'
-const kinds = '(?:double|treble|single|sc|dc|hdc|tr|htr|dtr|trtr|ss)'
+const kinds = '(?:double|treble|single|long|sc|dc|hdc|tr|htr|dtr|trtr|trc|lc|ss)'
 /** A stitch by its abbreviation or its full name. */
-export const stitchName = `(?:(?:half |double |triple )?${kinds}s?(?: crochets?)?)`
+export const stitchName = `(?:(?:half |double |triple |long )?${kinds}s?(?: crochets?| stitch(?:es)?)?)`
 export const clauseEnd = '(?= [,;.:)*]|$)'
 /** Several stitches in one place, by what they look like. */
 export const groupWord =
