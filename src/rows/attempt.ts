@@ -48,11 +48,7 @@ export interface Worked {
   /** Some number is left to the eye, and was estimated. */
   readonly byEye: boolean
   /** A repeat to the end that left something over. */
-  readonly endless: {
-    readonly at: Step['at']
-    readonly done: number
-    readonly uses: number
-  } | null
+  readonly endless: Work['endless']
   readonly chosen: Work['chosen']
   /** What the places of its rows are. */
   readonly kinds: Kinds
@@ -117,6 +113,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     slippedInto: [],
     turningStitches: 0,
     unsaid: 0,
+    skipped: -1,
     leaveSaid: false,
     joined: false,
     turnSaid: null,

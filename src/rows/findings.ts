@@ -104,7 +104,8 @@ export function stopFindings(worked: readonly (Worked | null)[], row: string, wo
 
 /** Whether a repeat to the end has left something over. */
 export function isEndless(worked: Worked): boolean {
-  return worked.stop === null && worked.left > 0 && !worked.leftSaid && (worked.endless?.uses ?? 0) > 1
+  const { stop, left, leftSaid, endless } = worked
+  return stop === null && !leftSaid && endless !== null && endless.uses > 1 && left > endless.passed
 }
 
 /** Stitches left over: an error after a repeat to the end, else a warning. */
@@ -126,7 +127,7 @@ export function leftFindings(
   const [first] = repeats
   if (first?.result.endless) {
     const { at: place, done, uses } = first.result.endless
-    const fault = { at: place, done, asked: null, left: first.result.left, uses }
+    const fault = { at: place, done, asked: null, left: first.result.left - first.result.endless.passed, uses }
     const concerned = repeats.map((each) => each.size)
     found.push(repeatFinding(fault, row, concerned, wording))
   }

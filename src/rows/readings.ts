@@ -115,6 +115,15 @@ function isStated(job: RowJob): boolean {
   return job.stated !== null && sizesWhere(job.sizes, job.checked).length > 0
 }
 
+/**
+ * Whether nouns may have been taken too strictly: there is no such place, or it is not what the stated count says.
+ * Stitches that were jumped over are not worked by calling them something else.
+ */
+function isMisnamed(job: RowJob, { worked, faults: [stopped, left, differs] }: Reading): boolean {
+  if (worked.some((result) => result?.stop?.why === 'no such place')) return true
+  return isStated(job) && (stopped > 0 || (differs > 0 && left === 0))
+}
+
 /** Single departures from the first reading, then pairs of them. */
 function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Generator<Choices> {
   const single: [string, number][] = []
@@ -139,8 +148,7 @@ export function bestReading(job: RowJob): Reading {
   if (comesOut(first) || first.met.size === 0) return first
   let best = first
   let tried = 0
-  const misnamed = first.worked.some((result) => result?.stop?.why === 'no such place')
-  for (const choices of departures(first.met, isStated(job) || misnamed)) {
+  for (const choices of departures(first.met, isMisnamed(job, first))) {
     const reading = readingWith(job, choices)
     if (comesOut(reading)) return reading
     if (reading.right > best.right) best = reading

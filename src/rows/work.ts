@@ -90,15 +90,16 @@ function skipFirst(work: Work, where: Where & { kind: 'first' }, at: Step['at'])
 }
 
 function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
-  const settled = settleOpening(work)
-  if (settled !== null) return settled
+  const stop = settleOpening(work) ?? skip(work, step)
+  work.skipped = work.cursor
+  return stop
+}
+
+function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const { where, at } = step
   if (where.kind === 'first' && work.last >= 0) return skipFirst(work, where, at)
-  if (where.kind === 'last') {
-    const stop = goTo(work, where, at, () => null)
-    work.unsaid = 0
-    return stop
-  }
+  // What lies before `skip last 3 sts` is not skipped by these words.
+  if (where.kind === 'last') work.skipped = work.cursor
   if (where.kind !== 'next') return goTo(work, where, at, () => null)
   const of = skipTarget(where.of)
   const asked = forSize(where.count, work.size)

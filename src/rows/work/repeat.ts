@@ -125,7 +125,7 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     if (loop.stop === null && loop.ending === null) done += copyPasses(work, loop.body, before, mostSteps)
   }
   giveBack(work, loop, snapshots)
-  work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first) }
+  work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first), passed: work.unsaid }
   return null
 }
 

@@ -133,6 +133,8 @@ export interface Work {
   turningStitches: number
   /** Passed over without being said. */
   unsaid: number
+  /** Where words that skip have led; -1 before there were any. */
+  skipped: number
   leaveSaid: boolean
   joined: boolean
   turnSaid: boolean | null
@@ -140,8 +142,8 @@ export interface Work {
   fastened: boolean
   /** The step that used a place last, to tell what was left of its kind. */
   lastTarget: Target | null
-  /** The last repeat that went to the end, and what one pass of it uses. */
-  endless: { readonly at: Span; readonly done: number; readonly uses: number } | null
+  /** The last repeat that went to the end, what one pass of it uses, and what had been passed over by then. */
+  endless: { readonly at: Span; readonly done: number; readonly uses: number; readonly passed: number } | null
   steps: number
   /** Repetitions around the step at hand: a chain in one is no opening chain. */
   loops: number

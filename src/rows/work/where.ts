@@ -4,6 +4,7 @@ import { ringRow } from '../fabric.ts'
 import { rowNumbered } from '../past.ts'
 import type { Target, Until, Where } from '../step.ts'
 import { firstPlace } from './opening.ts'
+import { passAfterSkip, passOver } from './passed.ts'
 import type { Freedom } from './place.ts'
 import { advance, countMeant, freely, fromEnd, nextMeant } from './place.ts'
 import { goAround, takeUp, takeUpRowEnds } from './source.ts'
@@ -147,6 +148,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const inRing = work.below?.ring === true && work.below.places.length === 0
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
+  passAfterSkip(work, of)
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at)
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
@@ -167,12 +169,6 @@ function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inP
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
-/** `dc in last st` passes what lies before it; unsaid only where stitch by stitch was worked. */
-function passUnsaid(work: Work, to: number): void {
-  const named = work.lastTarget?.some((accept) => accept.kind !== 'stitch') ?? false
-  if (!named) work.unsaid += countMeant(work, [{ kind: 'stitch', said: true }], work.cursor, to)
-}
-
 function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlaces: InPlaces): Stop | null {
   const of = target(work, where.of)
   const count = forSize(where.count, work.size)
@@ -181,7 +177,7 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
     const there = countMeant(work, of, work.cursor, work.end)
     return { why: 'too few', at, wanted: countWords(count, of), there }
   }
-  passUnsaid(work, from)
+  passOver(work, from, of)
   work.cursor = from
   work.sub = 0
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
@@ -219,7 +215,7 @@ function turningPlace(work: Work, space: boolean): number {
 function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces): Stop | null {
   const found = turningPlace(work, space)
   if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
-  passUnsaid(work, found)
+  passOver(work, found, [])
   work.last = found
   work.cursor = found + 1
   work.sub = 0
@@ -234,8 +230,8 @@ function turnsCorner(work: Work, where: Where): boolean {
 
 /** A place further down: all of an older row are places of their own, a single one is reached past a stitch of the row below. */
 function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | null {
+  if (where.depth === undefined) return null
   const { depth, ...plain } = where
-  if (depth === undefined) return null
   const number = forSize(depth.number, work.size)
   const last = work.past?.last
   const isBelow = depth.kind === 'row' && (last?.number === number || last === undefined)

@@ -1,0 +1,38 @@
+import type { Accepts, Target } from '../step.ts'
+import { countMeant, nextMeant } from './place.ts'
+import type { Work } from './state.ts'
+
+/*
+ * Stitches that are passed over on the way to a place which is named by where it stands: `sc in last st`. Between
+ * spaces, corners and special stitches that is how one goes; from stitch to stitch it leaves some unworked.
+ */
+
+const byStitch = new Set<Accepts['kind']>(['stitch', 'named', 'chain', 'rowEnd'])
+const anyStitch: Target = [{ kind: 'stitch', said: true }]
+
+/** Whether a phrase goes from one stitch to the next, not to places between which others lie. */
+export function goesByStitch(target: Target): boolean {
+  return target.every((accept) => byStitch.has(accept.kind))
+}
+
+/** `…, ch 3, dc in last st`: chains just made may lie over as many stitches. */
+function bridged(work: Work): number {
+  if (work.skipped === work.cursor) return 0
+  const last = work.kinds.list[work.made.places.at(-1) ?? -1]
+  return last?.what === 'space' ? last.chains : 0
+}
+
+/** Notes what is passed over between here and `to`, the place of a phrase that means `of`. */
+export function passOver(work: Work, to: number, of: Target): void {
+  if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) return
+  const meant = [...(work.lastTarget ?? []), ...of].filter((accept) => byStitch.has(accept.kind))
+  const passed = countMeant(work, meant, work.cursor, to)
+  if (passed > bridged(work)) work.unsaid += passed
+}
+
+/** `sk 2 dc, sc in next dc`: after words that skip, the next place follows at once; what lies before it was not skipped. */
+export function passAfterSkip(work: Work, of: Target): void {
+  if (work.skipped !== work.cursor || !of.every((accept) => accept.kind === 'named')) return
+  const next = nextMeant(work, of)
+  if (next >= 0) work.unsaid += countMeant(work, anyStitch, work.cursor, next)
+}
