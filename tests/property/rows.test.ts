@@ -1,15 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { totals, work } from '../rows/draft.ts'
+import { vocabulary } from '../rows/vocabulary.ts'
 
 const seed = 20260314
-
-const vocabulary = (
-  'sc dc hdc tr shell ch ch-2 sk skip rep from * ** ( ) [ ] { } < > , ; . : – - = + / x 0 1 2 3 12 999999999 ' +
-  '60 (72, 84) (18) next each st sts across around to last in into same first ring top of turning corner sp inc dec ' +
-  'sc2tog times more twice turn join Row Rnd Rows 5–8 until piece measures cm evenly leave unworked magic BLO 2nd hook ' +
-  'Sizes S only with A marker fasten off work even total'
-).split(' ')
 
 const rowLike = fc
   .array(fc.constantFrom(...vocabulary), { maxLength: 40 })

@@ -6,7 +6,7 @@ import type { Part, Special } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
 import type { Stop, Work } from './state.ts'
-import { cutTo, push } from './state.ts'
+import { cutTo, mostStitches, push } from './state.ts'
 import { add } from './tally.ts'
 
 /** Where what is made belongs: the group it is made in, and whether it is part of a special stitch. */
@@ -106,6 +106,8 @@ export function isSpread(special: Special): boolean {
 }
 
 function makePart(work: Work, part: Part, within: Within, at: Span): Stop | null {
+  if ('count' in part && forSize(part.count, work.size) > mostStitches)
+    return { why: 'too many', at, most: mostStitches }
   switch (part.kind) {
     case 'stitch':
       return makeStitches(work, part.stitch, forSize(part.count, work.size), within, at)
