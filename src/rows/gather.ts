@@ -26,20 +26,27 @@ function listBefore(steps: readonly Step[], from: number, last: Part): number {
 }
 
 function goesIntoStitch(where: Where): boolean {
-  return where.kind === 'next' && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
+  const single = where.kind === 'next' || where.kind === 'each'
+  return single && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
+}
+
+/** `1 dc, 3 tr, 1 dc in every loop`: a group of three items or more that a space takes. */
+function isScallop(list: readonly Step[], where: Where): boolean {
+  return list.length > 1 && (where.kind === 'each' || where.kind === 'next') && isBetweenStitches(where.of)
 }
 
 /** The last item of a comma list may bring the place for the whole list. */
 export function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
   const [placed, ...others] = added
-  if (placed?.kind !== 'work' || others.length > 0 || !isSinglePlace(placed.where)) return added
+  if (placed?.kind !== 'work' || others.length > 0) return added
+  if (!(isSinglePlace(placed.where) || placed.where.kind === 'each')) return added
   const [part] = placed.parts
   const start = part === undefined ? -1 : listBefore(steps, from, part)
   if (start < 0) return added
   const list = steps.slice(start)
   const parts = partsOf(list)
   const spaced = list.some((step) => step.kind === 'chain')
-  if (parts === null || !(spaced || all)) return added
+  if (parts === null || !(spaced || all || isScallop(list, placed.where))) return added
   steps.splice(start)
   const at = cover(list[0]?.at ?? placed.at, placed.at)
   const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }

@@ -33,9 +33,12 @@ function lastOf(marks: readonly Mark[], name: string): number {
 
 /** Within a repeat `in each ch-2 sp` is the one that comes next: the repeat itself goes on to the others. */
 function oneEach(step: Step, sizes: number): Step {
+  if (step.kind === 'either') {
+    return { ...step, options: step.options.map((option) => option.map((each) => oneEach(each, sizes))) }
+  }
   if (step.kind !== 'work' || step.where.kind !== 'each' || step.where.until.kind !== 'end') return step
   const { of } = step.where
-  const spaces = of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner')
+  const spaces = of.every((accepts) => /^(?:space|corner|gap)$/.test(accepts.kind))
   return spaces ? { ...step, where: { kind: 'next', count: everySize(1, sizes), of } } : step
 }
 
@@ -147,7 +150,10 @@ export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]
   if (steps.length > 0 && marks.length > 0) return repeatFrom(reader, start, steps, marks, mark)
   const said = times(reader)
   if (steps.length === 0 || !(said.kind !== 'until' || said.until.kind !== 'end' || atClauseEnd(reader))) return null
-  return { from: 0, step: { kind: 'repeatAll', body: [...steps], times: said, at: spanSince(reader, start) } }
+  return {
+    from: 0,
+    step: { kind: 'repeatAll', body: [...bodyOf(reader, steps)], times: said, at: spanSince(reader, start) },
+  }
 }
 
 /**
