@@ -24,6 +24,7 @@ import { bestReading } from './readings.ts'
 import type { Names, Reporting } from './report.ts'
 import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
 import { followSides } from './side-check.ts'
+import type { Evidence } from './stated/rule.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Asked } from './troubles.ts'
@@ -43,6 +44,8 @@ export interface Book {
   /** For each written row its first entry and the one after its last. */
   readonly entries: (readonly [number, number])[]
   readonly found: Diagnostic[]
+  /** The rows that state a count. */
+  readonly evidence: Evidence[]
   piece: Piece | null
   /** The order of the next row that begins a piece of its own. */
   order: number
@@ -69,6 +72,7 @@ export function createBook(
     fabric: [],
     entries: [],
     found: [],
+    evidence: [],
     piece: null,
     order: 0,
   }
@@ -179,6 +183,10 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
     book.found.push(...found)
+    if (row.stated !== null) {
+      const told = found.some(({ code }) => code === 'count-mismatch')
+      book.evidence.push({ stated: row.stated, worked: work.worked, checked, told })
+    }
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     book.fabric.push(work.worked.map((result) => (result?.stop === null ? (result.fabric.past?.last ?? null) : null)))
     learn(book, work)

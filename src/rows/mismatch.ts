@@ -7,7 +7,8 @@ import type { Kinds } from './fabric.ts'
 import type { Wording } from './findings.ts'
 import { sizesNamed } from './findings.ts'
 import { printTally } from './print.ts'
-import type { Stated } from './stated/item.ts'
+import type { RowJob } from './readings.ts'
+import type { CountingRule, Stated } from './stated/item.ts'
 import { statedFor } from './stated/item.ts'
 import { differingItems, openMeanings, verdictOn, workedCount } from './stated/meaning.ts'
 import { otherCount } from './suggest.ts'
@@ -70,12 +71,28 @@ function openingCause(
     : null
 }
 
+const counts: ReadonlyMap<CountingRule, string> = new Map([
+  ['no opening', 'without the opening chain'],
+  ['spaces', 'each space as a stitch too'],
+  ['chains', 'the chains of spaces as stitches too'],
+  ['slips', 'slip stitches too'],
+  ['groups', 'groups in one place'],
+])
+
+/** That the pattern counts in a way of its own, where it does. */
+function ownCounting({ stated }: RowJob): string | null {
+  const rule = stated?.items.flatMap((item) => item.by ?? []).find((each) => counts.has(each))
+  return rule === undefined ? null : `As in its other rows, the pattern counts ${counts.get(rule)}.`
+}
+
 /** What a miss comes from where that is plain, and what to write. */
 export function mismatchCause(
   mismatches: readonly Mismatch[],
   worked: readonly (Worked | null)[],
   { job, names }: Wording,
 ): string | null {
+  const own = ownCounting(job)
+  if (own !== null) return own
   const sizes = mismatches.map((each) => each.size)
   const plain = openingCause(mismatches, worked, job.kinds) ?? otherCount(job, sizes, names)
   if (plain !== null) return plain

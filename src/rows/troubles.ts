@@ -5,7 +5,7 @@ import { isEndless } from './findings.ts'
 import { resized } from './resize.ts'
 import type { Stated } from './stated/item.ts'
 import { statedFor } from './stated/item.ts'
-import { isMet, speaksOfAll, verdictOn } from './stated/meaning.ts'
+import { isMet, speaksOfAll, verdictOn, workedCount } from './stated/meaning.ts'
 
 /**
  * Something that did not come out for a size and has been told. What follows from it in later rows is
@@ -51,7 +51,7 @@ export function follows(trouble: Trouble | null, asked: Asked, worked: Worked, o
 function lacking({ stated, size }: Asked, worked: Worked): number | null {
   const whole = stated?.items.find((item) => speaksOfAll(item, worked))
   const number = whole === undefined ? null : statedFor(whole, size)
-  return number === null ? null : number - worked.total
+  return whole === undefined || number === null ? null : number - workedCount(whole, worked)
 }
 
 /** Whether the row states something, and that comes out. */

@@ -3,10 +3,13 @@ import { diagnose } from '../diagnostic/index.ts'
 import type { ReadRow } from './cut.ts'
 import { cutRows } from './cut.ts'
 import type { Ledger, WrittenRow } from './ledger.ts'
+import type { Book } from './ledgering.ts'
 import { createBook, enterRow } from './ledgering.ts'
 import { openingNotes, topsUsed } from './notes.ts'
 import type { Vocabulary } from './reader.ts'
 import { definesStitches, readDefinitions, wellKnownSpecials } from './special.ts'
+import type { Agreement } from './stated/rule.ts'
+import { isBorneOut, likelyRules, rowsCountedBy } from './stated/rule.ts'
 import type { Counting } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { dictionaryFor } from './terms/dictionary.ts'
@@ -52,6 +55,25 @@ function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
   }
 }
 
+function agreementOf({ rows }: Book): Agreement {
+  const count = (agrees: boolean): number => rows.filter((row) => row.agrees === agrees).length
+  return { agreeing: count(true), differing: count(false) }
+}
+
+/** The rows as worked; by the author's own way of counting where nearly all of them bear it out. */
+function countedByAuthor(rows: readonly ReadRow[], work: (rows: readonly ReadRow[]) => Book): Book {
+  const book = work(rows)
+  const usual = agreementOf(book)
+  let best = book
+  for (const rule of likelyRules(book.evidence)) {
+    const own = work(rowsCountedBy(rows, rule))
+    const agreement = agreementOf(own)
+    if (isBorneOut(usual, agreement) && agreement.agreeing > agreementOf(best).agreeing) best = own
+    if (agreement.differing === 0) break
+  }
+  return best
+}
+
 /**
  * Reads the rows of a draft and works every one of them, stitch by stitch, for every size.
  * What could not be read or does not come out is a finding; it never fails.
@@ -68,8 +90,11 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
   const others = sections.filter((section) => !definesStitches(section.title))
   const cut = cutRows(others, vocabulary, settings.sizes)
   const rules = { said: notesIn(cut.prose, dictionary), topsUsed: tops(cut.rows) }
-  const book = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread })
-  for (const row of cut.rows) enterRow(book, row)
+  const book = countedByAuthor(cut.rows, (rows) => {
+    const fresh = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread })
+    for (const row of rows) enterRow(fresh, row)
+    return fresh
+  })
   const used = usedTerms(cut.rows, dictionary)
   for (const special of used.specials) {
     const at = used.terms.find((term) => term.abbreviation === special.name)?.at

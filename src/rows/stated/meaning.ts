@@ -1,6 +1,7 @@
 import type { Worked } from '../attempt.ts'
 import type { Group, Shape } from '../shape.ts'
 import { shapeOf } from '../shape.ts'
+import { stitchKey } from '../terms/stitch.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
 
@@ -26,7 +27,7 @@ export const totalRules: readonly CountingRule[] = ['stitches', 'no opening', 's
 
 /**
  * What a way of counting comes to: `stitches`; `no opening`: without the opening chain; `spaces` and `chains`: spaces, or
- * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `apart n`: without an opening
+ * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `only …`: one kind alone; `apart n`: without an opening
  * chain of n, which is named beside.
  */
 export function byRule(rule: CountingRule, worked: Worked): number {
@@ -43,8 +44,22 @@ export function byRule(rule: CountingRule, worked: Worked): number {
     case 'groups':
       return shape(worked)?.groupings[0]?.groups.length ?? 0
     default:
+      if (rule.startsWith(only)) return keyCount(worked, rule.slice(only.length))
       return isApart(rule, tally) ? total - turningStitches : total
   }
+}
+
+const only = 'only '
+
+/** Stitches of a kind without the opening chain that stands for one. */
+export function kindWithoutOpening(key: string, worked: Worked): number {
+  return keyCount(worked, key) - (openingKey(worked) === key ? worked.turningStitches : 0)
+}
+
+/** What the opening chain stands for; null where it counts as nothing. */
+function openingKey({ fabric, kinds }: Worked): string | null {
+  const kind = kinds.list[fabric.row?.places[0] ?? -1]
+  return kind?.what === 'stitch' && kind.turning && kind.stitch !== null ? stitchKey(kind.stitch) : null
 }
 
 /** `8 dc + ch 3`: chains that are named beside the stitches and are no space of this row are those that open it. */
@@ -67,7 +82,7 @@ function kindMeant(item: StatedItem, key: string, worked: Worked): readonly numb
   const all = keyCount(worked, key)
   if (key === 'space') return [all]
   const without = item.by?.some((rule) => rule === 'no opening' || isApart(rule, worked.tally)) ?? false
-  if (without) return [all - worked.turningStitches]
+  if (without) return [kindWithoutOpening(key, worked)]
   const within = worked.inside.get(key) ?? 0
   const posts = sumOf(worked.tally, (own) => own.endsWith(`:${key}`) && !own.startsWith('special'))
   return [all, all - within, all + posts]
@@ -225,8 +240,8 @@ export function workedCount(item: StatedItem, worked: Worked): number {
   return numbersMeant(item, worked)?.[0] ?? 0
 }
 
-/** Whether an item counts every stitch of the row, one by one. */
+/** Whether an item counts every stitch of the row, one by one, and maybe more. */
 export function speaksOfAll({ of, by }: StatedItem, worked: Worked): boolean {
-  if (by !== null && !by.includes('stitches')) return false
-  return of.kind === 'total' || (of.kind === 'key' && worked.tally.get(of.key) === worked.total)
+  if (of.kind === 'key') return worked.tally.get(of.key) === worked.total
+  return of.kind === 'total' && (by === null || !by.some((rule) => rule.startsWith(only) || rule === 'groups'))
 }
