@@ -1,5 +1,6 @@
 import { cover } from '../diagnostic/index.ts'
 import { asGroup, sweep } from './gather.ts'
+import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
@@ -217,9 +218,13 @@ function saysAll(reader: Reader, from: number): boolean {
  * @param stitch what an `inc` means when the row itself names no stitch
  */
 export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadSteps {
-  const reader = createReader(withoutLoops(words), vocabulary, readSequence, stitch)
+  const { words: own, layered } = withoutLayers(words)
+  const reader = createReader(withoutLoops(own), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
-  if (steps !== null) return { steps: withRing(withCounting(steps)), stitch: reader.stitch, unread: null }
+  if (steps !== null) {
+    const whole = withRing(withCounting(steps))
+    return { steps: layered ? inLayers(whole) : whole, stitch: reader.stitch, unread: null }
+  }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }
   return { steps: null, stitch: reader.stitch, unread: reader.unread ?? fallback }
 }

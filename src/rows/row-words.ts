@@ -11,6 +11,7 @@ function stitchOfStep(step: Step): Stitch | null {
     case 'together':
     case 'evenly':
     case 'pickUp':
+    case 'layers':
       return step.stitch
     case 'repeat':
     case 'repeatAll':
@@ -48,7 +49,7 @@ function isEdge(step: Step): boolean {
   return step.kind === 'work' && 'of' in step.where && step.where.of.some((accepts) => accepts.kind === 'rowEnd')
 }
 
-const works = new Set<Step['kind']>(['work', 'sweep', 'together', 'repeat', 'either'])
+const works = new Set<Step['kind']>(['work', 'layers', 'sweep', 'together', 'repeat', 'either'])
 const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
 
 /** Where the row begins, not what is made there. */

@@ -163,6 +163,8 @@ export type Step = { readonly at: Span; readonly loop?: LoopCode } & (
     }
   /** `46 sc evenly along edge`: stitches into an edge whose row ends are not counted; null where the number is left open. */
   | { readonly kind: 'pickUp'; readonly stitch: Stitch; readonly count: Count | null }
+  /** Two layers closed: a stitch for each pair of places; `count` null for as many as there are. */
+  | { readonly kind: 'layers'; readonly stitch: Stitch; readonly count: Count | null }
   /** From here on the row goes into other places than those of the row below. */
   | { readonly kind: 'source'; readonly source: Source }
   | { readonly kind: 'fastenOff' }

@@ -71,6 +71,7 @@ function noteStep(gathering: Gathering, step: Step): void {
       return
     case 'evenly':
     case 'pickUp':
+    case 'layers':
       noteStitch(gathering, step.stitch, at)
       return
     case 'slip':

@@ -5,7 +5,7 @@ import { alone, makeSpace } from './work/make.ts'
 import { settleOpening } from './work/opening.ts'
 import { advance, skipTarget } from './work/place.ts'
 import { workRepeat, workRepeatAll } from './work/repeat.ts'
-import { workEvenly, workPickUp } from './work/shaping.ts'
+import { workEvenly, workLayers, workPickUp } from './work/shaping.ts'
 import { workSource } from './work/source.ts'
 import type { Stop, Work } from './work/state.ts'
 import { beginOn, mostSteps, mostStitches, turnToLoop } from './work/state.ts'
@@ -129,6 +129,7 @@ const workers = {
     return null
   },
   source: workSource,
+  layers: workLayers,
   repeat: (work, step) => workRepeat(work, step, run),
   repeatAll: (work, step) => workRepeatAll(work, step, run),
   sequence: (work, step) => run(work, step.body),
@@ -175,6 +176,8 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.pickUp(work, step)
     case 'source':
       return workers.source(work, step)
+    case 'layers':
+      return workers.layers(work, step)
     case 'join':
     case 'ring':
     case 'leave':

@@ -79,3 +79,17 @@ export function fillOpen(work: Work): Stop | null {
   work.leftOpen = null
   return makePlain(work, leftOpen.stitch, Math.max(0, statedTotal - work.stitches), leftOpen.at)
 }
+
+/** Two layers folded on each other: each stitch closes a place of both. One left over in the fold is closed with the rest. */
+export function workLayers(work: Work, step: StepOf<'layers'>): Stop | null {
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  work.into = []
+  const there = countMeant(work, anyPlace, work.cursor, work.end)
+  const asked = step.count === null ? Math.floor(there / 2) : forSize(step.count, work.size)
+  if (2 * asked > there + 1)
+    return { why: 'too few', at: step.at, wanted: `${2 * asked} stitches in two layers`, there }
+  advance(work, anyPlace, Math.min(2 * asked, there))
+  work.leaveSaid = true
+  return makePlain(work, step.stitch, asked, step.at)
+}
