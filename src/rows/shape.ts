@@ -32,6 +32,7 @@ export function shapeOf(row: Row, kinds: Kinds): Shape {
   const groupings = [
     { name: 'groups', groups },
     { name: 'closed groups', groups: closed(groups) },
+    { name: 'parts of groups', groups: groupsInPlaces(row, kinds, true) },
     { name: 'runs', groups: closed(runsBetweenSpaces(row, kinds), row.circular && !endsInSpace(row, kinds)) },
   ]
   const several = groupings.map((each) => ({ ...each, groups: each.groups.filter((group) => group.length > 1) }))
@@ -50,12 +51,15 @@ function keyOf(kinds: Kinds, place: number): string {
   return kind.stitch === null ? `special:${kind.name ?? ''}` : stitchKey(kind.stitch)
 }
 
-/** The stitches of each group, in order; a stitch that belongs to none is a group of one. */
-function groupsInPlaces({ places, groups }: Row, kinds: Kinds): readonly Group[] {
+/** The stitches of each group, in order; a stitch that belongs to none is a group of one. `split`: spaces part them. */
+function groupsInPlaces({ places, groups }: Row, kinds: Kinds, split = false): readonly Group[] {
   const found: string[][] = []
   let current = -1
   places.forEach((place, at) => {
-    if (!isStitch(kinds, place)) return
+    if (!isStitch(kinds, place)) {
+      if (split) current = -1
+      return
+    }
     const group = groups[at] ?? -1
     if (group < 0 || group !== current) found.push([])
     current = group

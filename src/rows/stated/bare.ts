@@ -58,7 +58,11 @@ function mayLead({ all }: GivenWords, mark: number): boolean {
   const glued = all[mark]?.glued === true && all[mark + 1]?.glued === true
   if (/^(?:=>?|→)$/.test(text)) return true
   // `2–3` is a range, `turn—52 sc` a count.
-  if (text === '–' || text === '-') return !glued || (text === '–' && all[mark - 1]?.kind === 'word')
+  if (text === '–' || text === '-') {
+    // `top of ch - 3`
+    if (/^(?:chs?|chains?)$/.test(textOf(all, mark - 1)) && text === '-') return false
+    return !glued || (text === '–' && all[mark - 1]?.kind === 'word')
+  }
   if (text === ':') return closesRow(all, mark) || rowEnd.test(textOf(all, mark - 1))
   if (text !== ';' && text !== ',') return false
   if (closesRow(all, mark) || (text === ';' && textOf(all, mark - 1) === 'turn')) return true
