@@ -122,6 +122,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     lastTarget: null,
     endless: null,
     steps: 0,
+    passStart: 0,
     loops: 0,
     chosen: new Map(),
   }

@@ -8,6 +8,7 @@ import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
+import { numberAlonePhrase } from './phrase/number-alone.ts'
 import { remarkPhrase, tipPhrase } from './phrase/remark.ts'
 import type { Mark, Repeated } from './phrase/repeat.ts'
 import { isMark, readPairedStar, readRepeat } from './phrase/repeat.ts'
@@ -16,7 +17,9 @@ import { skipPhrase } from './phrase/skip.ts'
 import { joinPhrase, slipPhrase } from './phrase/slip.ts'
 import { sourcePhrase } from './phrase/source.ts'
 import { stitchPhrase } from './phrase/stitch.ts'
+import { takeTogetherPhrase } from './phrase/take-together.ts'
 import { readTimes } from './phrase/times.ts'
+import { timesFirstPhrase } from './phrase/times-first.ts'
 import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
@@ -38,7 +41,10 @@ const phrases: readonly Phrase[] = [
   skipPhrase,
   joinPhrase,
   slipPhrase,
+  timesFirstPhrase,
   stitchPhrase,
+  numberAlonePhrase,
+  takeTogetherPhrase,
   ringPhrase,
   turnPhrase,
   leavePhrase,

@@ -40,10 +40,12 @@ export type Where =
   | { readonly kind: 'aside' }
   | { readonly kind: 'first'; readonly count: Count; readonly of: Target }
   | { readonly kind: 'last'; readonly count: Count; readonly of: Target }
+  /** The nth place from the beginning of the row or of this pass of a repeat: `in the third`. */
+  | { readonly kind: 'nth'; readonly nth: Count; readonly of: Target }
   /** The place used last; at the start of a row the first one. `start`: `in same st as beg ch-3`. */
   | { readonly kind: 'same'; readonly start: boolean }
-  /** `in 2nd ch from hook` */
-  | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null }
+  /** `in 2nd ch from hook`; `said` is false for `in the 2nd ch`, which may be the second of those ahead. */
+  | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null; readonly said: boolean }
   /** `magic`: the words make the ring by naming it. */
   | { readonly kind: 'ring'; readonly magic: boolean }
   /** `in top of turning ch`; `space`: `in turning ch sp`, where it has one */

@@ -42,11 +42,12 @@ function fromHook(reader: Reader): Where | null {
   take(reader, 'the')
   const nth = takeOrdinal(reader)
   if (nth === null || !take(reader, 'ch', 'chain', 'st', 'stitch')) return null
-  if (take(reader, 'from')) {
+  const said = take(reader, 'from')
+  if (said) {
     take(reader, 'the', 'your')
     if (!take(reader, 'hook', 'hk')) return null
   } else if (textAt(reader) === 'of') return null
-  return { kind: 'fromHook', nth, counting: attempt(reader, readCounting) }
+  return { kind: 'fromHook', nth, counting: attempt(reader, readCounting), said }
 }
 
 /** `ring`, `center of ring`, `magic ring` */
@@ -130,9 +131,9 @@ function ordered(reader: Reader): Where | null {
     return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
   }
   const nth = takeOrdinal(reader)
-  // `1st st`, `2nd st`: the first is the only ordinal that says where it stands.
-  if (nth !== null) return nth.every((value) => value === 1) ? determined(reader, 'first', one(reader)) : null
-  return null
+  if (nth === null) return null
+  if (nth.every((value) => value === 1)) return determined(reader, 'first', one(reader))
+  return { kind: 'nth', nth, of: readTarget(reader, false) ?? anyStitch }
 }
 
 /** `in ch-2 sp`, `over 3 sts`, `in corner` */

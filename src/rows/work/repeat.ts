@@ -54,6 +54,7 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
   let first = start
   for (let done = 0; done < times; done += 1) {
     const from = work.cursor
+    work.passStart = from
     const before = looksNoFurther(loop.body) ? snapshot(work) : null
     const stop = run(work, done === times - 1 ? lastBody(loop) : loop.body)
     if (done === 0) first = work.cursor
@@ -80,6 +81,7 @@ function isExhausted(work: Work): boolean {
 }
 
 function onePass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass {
+  work.passStart = work.cursor
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
   if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work)))
@@ -174,6 +176,7 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
   let first = start
   for (let done = 0; hasPlace(work, anyPlace, end); done += 1) {
     const from = work.cursor
+    work.passStart = from
     const { sub } = work
     const before = snapshot(work)
     const stop = run(work, loop.body)

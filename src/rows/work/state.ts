@@ -145,6 +145,8 @@ export interface Work {
   /** The last repeat that went to the end, what one pass of it uses, and what had been passed over by then. */
   endless: { readonly at: Span; readonly done: number; readonly uses: number; readonly passed: number } | null
   steps: number
+  /** Where the row, or this pass of a repeat, began in the row below. */
+  passStart: number
   /** Repetitions around the step at hand: a chain in one is no opening chain. */
   loops: number
   /** Openings whose counting was chosen here. */

@@ -139,6 +139,8 @@ function isPicotOnly(parts: readonly Part[]): boolean {
 
 export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): Stop | null {
   const { where, parts, at } = step
+  if (where.kind === 'fromHook' && isUnderWay(work, where))
+    return workStitches(work, { ...step, where: ahead(where) }, run)
   if (where.kind === 'fromHook') return inChainFromHook(work, where, parts, at)
   const settled = settleOpening(work)
   if (settled !== null) return settled
@@ -159,6 +161,16 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   }
   const each = perPlace(work, step)
   return goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
+}
+
+/** `in the 4th ch` in the middle of a row: the fourth of those ahead. */
+function isUnderWay(work: Work, { said }: Where & { kind: 'fromHook' }): boolean {
+  const begins = work.opening !== null || work.below?.foundation === true
+  return !said && (work.cursor > 0 || work.made.places.length > 0 || !begins)
+}
+
+function ahead({ nth }: Where & { kind: 'fromHook' }): Where {
+  return { kind: 'nth', nth, of: [{ kind: 'stitch', said: false }] }
 }
 
 function inChainFromHook(

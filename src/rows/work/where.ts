@@ -1,8 +1,9 @@
 import type { Span } from '../../diagnostic/index.ts'
-import { forSize } from '../count.ts'
+import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import { rowNumbered } from '../past.ts'
 import type { Target, Until, Where } from '../step.ts'
+import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver } from './passed.ts'
 import type { Freedom } from './place.ts'
@@ -156,6 +157,10 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   return { why: 'too few', at, wanted: countWords(asked, of), there: used }
 }
 
+function oneOf(work: Work, of: Target): Where & { kind: 'next' } {
+  return { kind: 'next', count: everySize(1, work.size + 1), of }
+}
+
 /** Once more into the place used last. */
 function inLast(work: Work, inPlaces: InPlaces): Stop | null {
   work.into = [work.last]
@@ -271,6 +276,8 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
       return firstPlaces(work, where, at, inPlaces)
     case 'last':
       return lastPlaces(work, where, at, inPlaces)
+    case 'nth':
+      return toNth(work, where, at) ?? nextPlaces(work, oneOf(work, where.of), at, inPlaces)
     case 'same':
       return samePlace(work, where.start, at, inPlaces)
     case 'turningChain':

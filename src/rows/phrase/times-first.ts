@@ -1,0 +1,33 @@
+import type { Phrase, Reader } from '../reader.ts'
+import { numberAt, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+
+/** Up to the end of the clause in which the list stands, by its semicolon or full stop. */
+function listEnd(reader: Reader): number {
+  let end = reader.at
+  while (end < reader.end && !/^[;.*]$/.test(reader.words[end]?.text ?? '')) end = (reader.closing.get(end) ?? end) + 1
+  return Math.min(end, reader.end)
+}
+
+/**
+ * How often, before what is repeated.
+ *
+ *     8 times 2 ch, 1 dc
+ *     ^
+ */
+export const timesFirstPhrase: Phrase = {
+  name: 'times first',
+  opens: (reader) => numberAt(reader) !== null && textAt(reader, 1) === 'times',
+  read: (reader): readonly Step[] | null => {
+    const from = reader.at
+    const count = takeNumber(reader)
+    if (count === null || !take(reader, 'times')) return null
+    take(reader, ',', ':')
+    const end = listEnd(reader)
+    const body = reader.sequence(reader, end)
+    if (body === null || body.length === 0) return null
+    reader.at = end
+    const times = { kind: 'exactly', count } as const
+    return [{ kind: 'repeat', body, stop: null, ending: null, times, at: spanSince(reader, from) }]
+  },
+}
