@@ -9,12 +9,32 @@ interface Cell {
   readonly size: number
 }
 
+interface Found {
+  readonly cells: readonly Cell[]
+  readonly best: Counts | null
+}
+
 /**
  * The counts that the rules ask for, found by trying every combination; for each group of counts that needs join, null
- * where none fits. Errors are compared exactly: as whole numbers over a common denominator.
+ * where none fits. Errors are compared exactly: as whole numbers over a common denominator. A need across sizes joins
+ * them only when it does not hold anyway.
  */
-export function exhaustive(draft: Draft): readonly { readonly cells: readonly Cell[]; readonly best: Counts | null }[] {
-  return groupsOf(draft).map(({ cells, asked }) => ({ cells, best: bestOf(cells, asked, draft) }))
+export function exhaustive(draft: Draft, joining: ReadonlySet<Need> = new Set()): readonly Found[] {
+  const needs = draft.needs.filter((need) => !need.across || joining.has(need))
+  const found = groupsOf({ ...draft, needs }).map(({ cells, asked }) => ({ cells, best: bestOf(cells, asked, draft) }))
+  const left = draft.needs.filter((need) => !needs.includes(need) && need.uses.every((name) => isChosen(name, found)))
+  const broken = left.filter((need) => !need.holds(laidTogether(found, draft), 0))
+  return broken.length === 0 ? found : exhaustive(draft, new Set([...joining, ...broken]))
+}
+
+function isChosen(name: string, found: readonly Found[]): boolean {
+  return found.every(({ cells, best }) => best !== null || cells.every(({ link }) => link.name !== name))
+}
+
+function laidTogether(found: readonly Found[], { links, sizes }: Draft): Counts {
+  const count = (name: string, size: number) =>
+    found.find(({ cells }) => cells.some((cell) => cell.link.name === name && cell.size === size))?.best?.[name]?.[size]
+  return Object.fromEntries(links.map(({ name }) => [name, sizes.map((_, size) => count(name, size) ?? Number.NaN)]))
 }
 
 interface Asked {

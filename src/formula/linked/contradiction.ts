@@ -21,7 +21,8 @@ export function contradictionIn(problem: Problem, solver: Solver): Contradiction
   const all = [...new Set(problem.demands.map(({ need }) => need))].sort((a, b) => a - b)
   const needs = smallest(leaveOut(all, impossible), all, impossible)
   const narrow = narrowed(limitedTo(problem, needs), solver)
-  return { needs, grids: gridsIn(narrow, solver), sizes: sizesIn(narrow) }
+  const sizes = [...new Set([...sizesIn(narrow), ...sizesAlone(limitedTo(problem, needs), solver)])]
+  return { needs, grids: gridsIn(narrow, solver), sizes: sizes.sort((a, b) => a - b) }
 }
 
 export function isImpossible(problem: Problem, solver: Solver): boolean {
@@ -82,6 +83,16 @@ function narrowed(problem: Problem, solver: Solver): Problem {
 function sizesIn(problem: Problem): readonly number[] {
   const sizes = problem.demands.flatMap((demand) => demand.sizes)
   return sizes.length === 0 ? sizesOf([problem]) : [...new Set(sizes)].sort((a, b) => a - b)
+}
+
+/** Where sizes are compared with each other: those in which the needs contradict each other without the others. */
+function sizesAlone(problem: Problem, solver: Solver): readonly number[] {
+  const all = sizesOf([problem])
+  return all.length < 2 ? [] : all.filter((size) => isImpossible(atSize(problem, size), solver))
+}
+
+function atSize(problem: Problem, size: number): Problem {
+  return { ...problem, demands: problem.demands.filter(({ sizes }) => sizes.every((one) => one === size)) }
 }
 
 /** The counts that must keep their grid for the contradiction to stand. */

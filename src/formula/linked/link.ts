@@ -1,16 +1,15 @@
-import type Fraction from 'fraction.js'
 import type { Numeric, PerSize } from '../../measure/index.ts'
 import { wantCondition } from '../check.ts'
 import type { Scope } from '../scope.ts'
 import { report } from '../scope.ts'
 import type { Expression } from '../tree.ts'
-import { choose } from './choose.ts'
-import type { Unknown } from './demand.ts'
+import type { Demand, Unknown } from './demand.ts'
 import { demandsOf } from './demands.ts'
 import { explain } from './explain.ts'
-import { namesOf, type Problem, problemsOf, sizesOf } from './group.ts'
+import { namesOf, type Problem, sizesOf } from './group.ts'
 import type { Solver } from './program.ts'
 import type { Survey } from './survey.ts'
+import { chooseAll } from './together.ts'
 import { standIns, valuesOf } from './trial.ts'
 import { countsOf, type Link, type Wish, wishOf } from './wish.ts'
 
@@ -40,24 +39,26 @@ export function chooseLinked(linkage: Linkage): ReadonlyMap<string, Numeric> {
     report(scope, 'linked-too-many', tooMany.link.at, { count: wishes.length, most: mostLinks })
     return new Map()
   }
-  const laid = problemsWith(wishes, linkage)
+  const laid = layOut(wishes, linkage)
   return laid === null ? new Map() : solveAll(laid, linkage)
 }
 
-/** Positions of each name's counts among the unknowns, and the problems that they fall into. */
+/** The counts that are to be found, and what is asked of them. */
 interface Laid {
+  /** Positions of each name's counts among the unknowns. */
   readonly counts: ReadonlyMap<string, PerSize<number | null>>
-  readonly problems: readonly Problem[]
+  readonly unknowns: readonly Unknown[]
+  readonly demands: readonly Demand[]
 }
 
-/** The problems of a draft; null when a need cannot be followed to its linked counts, which is reported. */
-function problemsWith(wishes: readonly Wish[], linkage: Linkage): Laid | null {
+/** Null when a need cannot be followed to its linked counts, which is reported. */
+function layOut(wishes: readonly Wish[], linkage: Linkage): Laid | null {
   const unknowns: Unknown[] = []
   const counts = new Map(wishes.map((wish) => [wish.link.name, idsOf(wish, unknowns)]))
   const survey = surveyOf(counts, unknowns, linkage)
   const needs = linkage.needs.map((need) => (wantCondition(need, survey.scope) === null ? null : need))
   const demands = demandsOf(needs, survey)
-  return survey.obstacles.size > 0 ? null : { counts, problems: problemsOf(unknowns, demands) }
+  return survey.obstacles.size > 0 ? null : { counts, unknowns, demands }
 }
 
 function idsOf(wish: Wish, unknowns: Unknown[]): PerSize<number | null> {
@@ -81,18 +82,14 @@ function surveyOf(counts: Laid['counts'], unknowns: Unknown[], { links, formulas
 }
 
 /** A name has a value when all its sizes have been chosen. */
-function solveAll({ counts, problems }: Laid, linkage: Linkage): ReadonlyMap<string, Numeric> {
+function solveAll({ counts, unknowns, demands }: Laid, linkage: Linkage): ReadonlyMap<string, Numeric> {
   const solver = linkage.scope.environment.solver ?? null
-  const chosen = new Map<number, Fraction>()
-  const failed: Record<'impossible' | 'undecided', Problem[]> = { impossible: [], undecided: [] }
-  for (const problem of problems) {
-    const choice = choose(problem, solver)
-    if (choice.kind === 'chosen') for (const [id, count] of choice.counts) chosen.set(id, count)
-    else failed[solver === null ? 'undecided' : choice.kind].push(problem)
-  }
-  if (failed.undecided.length > 0) reportUndecided(failed.undecided, solver, linkage)
-  if (solver !== null) explain(failed.impossible, { ...linkage, counts }, solver)
-  const unsound = new Set(Object.values(failed).flatMap((group) => group.flatMap(namesOf)))
+  const { chosen, impossible, undecided } = chooseAll(unknowns, demands, solver)
+  const failed = [...undecided, ...impossible]
+  if (solver !== null) explain(impossible, { ...linkage, counts }, solver)
+  const unexplained = solver === null ? failed : undecided
+  if (unexplained.length > 0) reportUndecided(unexplained, solver, linkage)
+  const unsound = new Set(failed.flatMap(namesOf))
   return valuesOf(chosen, new Map([...counts].filter(([name]) => !unsound.has(name))))
 }
 
