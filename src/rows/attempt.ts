@@ -3,13 +3,13 @@ import { refsOf, stitchNumber, turned } from './fabric.ts'
 import type { Past, PlaceRef, Trace } from './past.ts'
 import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
-import type { Step, StepOf } from './step.ts'
+import type { Step, StepOf, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
 import { countMeant } from './work/place.ts'
 import { fillOpen } from './work/shaping.ts'
-import type { Choose, OpeningRules, Resting, Stop, Work } from './work/state.ts'
+import type { Choose, Finished, OpeningRules, Resting, Stop, Work } from './work/state.ts'
 import { add, createTally } from './work/tally.ts'
 import { run } from './work.ts'
 
@@ -49,7 +49,6 @@ export interface Worked {
   readonly byEye: boolean
   /** A repeat to the end that left something over. */
   readonly endless: Work['endless']
-  readonly chosen: Work['chosen']
   /** What the places of its rows are. */
   readonly kinds: Kinds
   /** What is left of the row below, to come back to; null when nothing is. */
@@ -69,6 +68,8 @@ export interface Job {
   readonly number: number | null
   /** What the row is said to come to; null where that is not said. */
   readonly statedTotal: number | null
+  /** Pieces that the row may join. */
+  readonly finished: readonly Finished[]
 }
 
 function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work {
@@ -86,6 +87,11 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     resting: job.resting,
     freedom: null,
     resumed: null,
+    finished: job.finished,
+    bridges: words.bridges,
+    bridge: 0,
+    stretch: 'here',
+    stretches: [],
     below: row,
     cursor: 0,
     sub: 0,
@@ -124,7 +130,6 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     steps: 0,
     passStart: 0,
     loops: 0,
-    chosen: new Map(),
   }
 }
 
@@ -151,7 +156,12 @@ function leftOver(work: Work): number {
   // `…, ch 3, join`: the last chains lie over the stitches that are left.
   const last = work.kinds.list[work.made.places.at(-1) ?? -1]
   if (work.joined && last?.what === 'space' && remaining <= last.chains) return work.unsaid
-  return remaining + work.unsaid
+  return remaining + elsewhere(work, work.lastTarget) + work.unsaid
+}
+
+/** Left on stretches that the row has turned away from. */
+function elsewhere(work: Work, target: Target): number {
+  return work.stretches.reduce((sum, { cursor, end }) => sum + countMeant(work, target, cursor, end), 0)
 }
 
 function madeRow(work: Work, style: Job['style']): Row | null {
@@ -231,7 +241,6 @@ export function workFor(job: Job, choose: Choose): Worked {
     leftSaid: work.leaveSaid,
     byEye: work.byEye,
     endless: work.endless,
-    chosen: work.chosen,
     kinds: work.kinds,
     rest: restOf(work),
   }

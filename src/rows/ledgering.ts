@@ -23,6 +23,7 @@ import type { RowJob } from './readings.ts'
 import { bestReading } from './readings.ts'
 import type { Names, Reporting } from './report.ts'
 import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
+import { wordsOf } from './row-words.ts'
 import { followSides } from './side-check.ts'
 import type { Evidence } from './stated/rule.ts'
 import type { Counting, Step } from './step.ts'
@@ -47,6 +48,8 @@ export interface Book {
   /** The rows that state a count. */
   readonly evidence: Evidence[]
   piece: Piece | null
+  /** All pieces begun so far. */
+  readonly pieces: Piece[]
   /** The order of the next row that begins a piece of its own. */
   order: number
 }
@@ -74,6 +77,7 @@ export function createBook(
     found: [],
     evidence: [],
     piece: null,
+    pieces: [],
     order: 0,
   }
 }
@@ -99,6 +103,18 @@ function lastFor(lasts: readonly number[], index: number): (size: number) => boo
   return (size) => lasts[size] === index
 }
 
+/** The pieces that a row may join, where its words name one: as they lie now, for each size. */
+function finishedFor(book: Book, piece: Piece, steps: RowJob['steps']): RowJob['finished'] {
+  return steps.map((each, size) => {
+    if (each === null || !wordsOf(each).joinsPieces) return []
+    return book.pieces.flatMap((other) => {
+      const row = other.fabrics[size]?.row ?? null
+      if (row === null || other === piece) return []
+      return [{ name: other.name, row, here: row === piece.fabrics[size]?.row }]
+    })
+  })
+}
+
 function rowJob(
   book: Book,
   piece: Piece,
@@ -117,6 +133,7 @@ function rowJob(
     steps,
     fabrics,
     resting: piece.resting.map((rest) => new Map(rest)),
+    finished: finishedFor(book, piece, steps),
     number,
     stated: row.stated,
     checked,
@@ -316,6 +333,7 @@ function isEndless(row: ReadRow): boolean {
 export function enterRow(book: Book, row: ReadRow): void {
   const first = book.rows.length
   const piece = pieceFor(book.piece, row, book.settings.sizes.length, book.order)
+  if (piece !== book.piece) book.pieces.push(piece)
   book.piece = piece
   const { label } = row
   if (label?.numbers.kind === 'backwards') enterBackwards(book, piece, row, label, label.numbers.from)

@@ -4,11 +4,13 @@ import { workFor } from './attempt.ts'
 import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
 import type { Kinds } from './fabric.ts'
+import type { Departure, Habits } from './habits.ts'
+import { habitOf } from './habits.ts'
 import type { Stated } from './stated/item.ts'
 import { statedFor } from './stated/item.ts'
 import { differingItems } from './stated/meaning.ts'
 import type { Step } from './step.ts'
-import type { Choose, OpeningRules, Resting } from './work/state.ts'
+import type { Choose, Finished, OpeningRules, Resting } from './work/state.ts'
 
 /** A row to be worked for all sizes. */
 export interface RowJob {
@@ -16,10 +18,16 @@ export interface RowJob {
   readonly sizes: number
   readonly style: Job['style']
   readonly rules: OpeningRules
+  /** How the author writes, as far as it has been found. */
+  readonly habits: Habits
+  /** How the same words were read in an earlier row; null where they are new. */
+  readonly kept: Choices | null
   /** Null for a size that does not work this row. */
   readonly steps: readonly (readonly Step[] | null)[]
   readonly fabrics: readonly Fabric[]
   readonly resting: readonly ReadonlyMap<number, Resting>[]
+  /** Pieces that the row may join, for each size. */
+  readonly finished: readonly (readonly Finished[])[]
   /** The number of the row for each size, null where it has none. */
   readonly number: Count | null
   /** What the row must come to, and the sizes for which it must. */
@@ -27,12 +35,20 @@ export interface RowJob {
   readonly checked: (size: number) => boolean
 }
 
-type Choices = ReadonlyMap<string, number>
+/** Choices by their key, as far as they are not taken the usual way. */
+export type Choices = ReadonlyMap<string, number>
+
+/** In how many ways a choice can be taken, and which comes first. */
+interface Met {
+  readonly options: number
+  readonly first: number
+}
 
 interface Reading {
   readonly worked: readonly (Worked | null)[]
-  /** Choices that came up, with how many ways each can be taken. */
-  readonly met: ReadonlyMap<string, number>
+  /** Choices that came up. */
+  readonly met: ReadonlyMap<string, Met>
+  readonly choices: Choices
   /** 0 when everything comes out: rows stopped, then rows with stitches left, then counts that differ. */
   readonly faults: readonly [stopped: number, left: number, differing: number]
   /** Sizes for which everything comes out. */
@@ -73,7 +89,18 @@ export function sizeJob(job: RowJob, size: number, steps: readonly Step[], fabri
   const { kinds, style, rules } = job
   const number = job.number?.[size] ?? null
   const resting = job.resting[size] ?? nothingRests
-  return { kinds, size, steps, style, fabric, rules, number, resting, statedTotal: statedTotal(job, size) }
+  return {
+    kinds,
+    size,
+    steps,
+    style,
+    fabric,
+    rules,
+    number,
+    resting,
+    statedTotal: statedTotal(job, size),
+    finished: job.finished[size] ?? [],
+  }
 }
 
 function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[], choose: Choose): Worked | null {
@@ -85,11 +112,18 @@ function workSize(job: RowJob, size: number, earlier: readonly (Worked | null)[]
   return workFor(sizeJob(job, size, steps, fabric), choose)
 }
 
+function firstFor({ kept, habits }: RowJob, key: string, usual: number): number {
+  const habit = habitOf(key)
+  return kept?.get(key) ?? (habit === null ? undefined : habits.get(habit)) ?? usual
+}
+
 function readingWith(job: RowJob, choices: Choices): Reading {
-  const met = new Map<string, number>()
-  const choose = (key: string, options: number): number => {
-    met.set(key, Math.max(options, met.get(key) ?? 0))
-    return Math.min(choices.get(key) ?? 0, options - 1)
+  const met = new Map<string, Met>()
+  const choose = (key: string, options: number, usual = 0): number => {
+    const known = met.get(key)
+    const first = known?.first ?? firstFor(job, key, usual)
+    met.set(key, { options: Math.max(options, known?.options ?? 0), first })
+    return Math.min(choices.get(key) ?? first, options - 1)
   }
   const worked: (Worked | null)[] = []
   const faults: [number, number, number] = [0, 0, 0]
@@ -104,7 +138,7 @@ function readingWith(job: RowJob, choices: Choices): Reading {
     if (result.stop === null) faults[2] += differing(job, result, size)
     if (faults[0] + faults[1] + faults[2] === before) right += 1
   }
-  return { worked, met, faults, right }
+  return { worked, met, choices, faults, right }
 }
 
 function comesOut(reading: Reading): boolean {
@@ -125,17 +159,25 @@ function isMisnamed(job: RowJob, { worked, faults: [stopped, left, differs] }: R
 }
 
 /** Single departures from the first reading, then pairs of them. */
-function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Generator<Choices> {
+function* departures(met: ReadonlyMap<string, Met>, witnessed: boolean): Generator<Choices> {
   const single: [string, number][] = []
-  for (const [key, options] of met) {
+  for (const [key, { options, first }] of met) {
     // Taking nouns loosely needs a witness: the stated count, or that there is no such place at all.
     if (key === 'nouns' && !witnessed) continue
-    for (let option = 1; option < Math.min(options, 9); option += 1) single.push([key, option])
+    for (let option = 0; option < Math.min(options, 9); option += 1) if (option !== first) single.push([key, option])
   }
   for (const choice of single) yield new Map([choice])
   for (const [index, first] of single.entries()) {
     for (const second of single.slice(index + 1)) if (first[0] !== second[0]) yield new Map([first, second])
   }
+}
+
+/**
+ * The same words in a later row are read the same way, unless they do not go into it at all: a count that differs is no
+ * reason to read them another way.
+ */
+function staysAsKept({ kept }: RowJob, { faults: [stopped, left] }: Reading): boolean {
+  return kept !== null && stopped === 0 && left === 0
 }
 
 /**
@@ -145,7 +187,7 @@ function* departures(met: ReadonlyMap<string, number>, witnessed: boolean): Gene
  */
 export function bestReading(job: RowJob): Reading {
   const first = readingWith(job, new Map())
-  if (comesOut(first) || first.met.size === 0) return first
+  if (comesOut(first) || first.met.size === 0 || staysAsKept(job, first)) return first
   let best = first
   let tried = 0
   for (const choices of departures(first.met, isMisnamed(job, first))) {
@@ -156,4 +198,18 @@ export function bestReading(job: RowJob): Reading {
     if (tried === mostReadings) break
   }
   return best
+}
+
+/** Every choice of a reading as it was taken, to read the same words so again. */
+export function choicesOf({ met, choices }: Reading): Choices {
+  return new Map([...met].map(([key, { first }]) => [key, choices.get(key) ?? first]))
+}
+
+/** Where a row comes out, but only by another way than is the author's habit. */
+export function departuresOf(reading: Reading): readonly Departure[] {
+  if (!comesOut(reading)) return []
+  return [...reading.choices].flatMap(([key, option]) => {
+    const habit = habitOf(key)
+    return habit === null ? [] : [{ habit, option }]
+  })
 }

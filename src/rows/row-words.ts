@@ -49,6 +49,14 @@ function isEdge(step: Step): boolean {
   return step.kind === 'work' && 'of' in step.where && step.where.of.some((accepts) => accepts.kind === 'rowEnd')
 }
 
+function namesPiece(step: Step): boolean {
+  return step.kind === 'source' && step.source.kind === 'piece'
+}
+
+function intoChain(step: Step): boolean {
+  return step.kind === 'work' && 'of' in step.where && step.where.of.some((accepts) => accepts.kind === 'chain')
+}
+
 const works = new Set<Step['kind']>(['work', 'layers', 'sweep', 'together', 'repeat', 'either'])
 const quiet = new Set<Step['kind']>(['remark', 'turn', 'fastenOff'])
 
@@ -90,6 +98,10 @@ export interface RowWords {
   readonly namesTurningChain: boolean
   /** It goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
+  /** It names other pieces, to join them. */
+  readonly joinsPieces: boolean
+  /** Chains between the pieces are worked into in the same row. */
+  readonly bridges: boolean
 }
 
 const known = new WeakMap<readonly Step[], RowWords>()
@@ -106,6 +118,8 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     stitch: firstStitch(own),
     namesTurningChain: namesTurningChain(own),
     alongEdges: own.some(isEdge),
+    joinsPieces: own.some(namesPiece),
+    bridges: own.some(namesPiece) && own.some(intoChain),
   }
   known.set(steps, found)
   return found

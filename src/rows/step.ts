@@ -10,14 +10,18 @@ export type Accepts =
   | { readonly kind: 'stitch'; readonly said: boolean }
   | { readonly kind: 'named'; readonly stitch: Stitch }
   | { readonly kind: 'special'; readonly name: string }
-  /** A chain space; `chains` null for any. */
-  | { readonly kind: 'space'; readonly chains: number | null }
+  /** A chain space; `chains` null for any. A `loop` may be a stitch where there are no spaces. */
+  | { readonly kind: 'space'; readonly chains: number | null; readonly loop?: true }
   | { readonly kind: 'chain' }
   | { readonly kind: 'corner' }
   /** The space between two groups: `sp between groups` */
   | { readonly kind: 'gap' }
   /** The end of a row, along the side of the piece. */
   | { readonly kind: 'rowEnd' }
+  /** One of so many stitches side by side: `in the middle one of the 5 tr`; `nth` null for the middle one. */
+  | { readonly kind: 'run'; readonly nth: number | null; readonly of: number; readonly stitch: Stitch | null }
+  /** The middle of a group of three or more in one place: `in the centre of each scallop` */
+  | { readonly kind: 'middle' }
 
 /** `each st and ch-1 sp`: whatever one of them accepts. */
 export type Target = readonly Accepts[]
@@ -63,6 +67,8 @@ export type Source =
   | { readonly kind: 'freeLoops'; readonly row: Count | null }
   /** All stitches of an earlier row, as behind petals. */
   | { readonly kind: 'row'; readonly row: Count }
+  /** Another piece: `first leg`, `leg 2`, `the other half`; `which` counts from 1. */
+  | { readonly kind: 'piece'; readonly which: number | 'other' | 'same'; readonly noun: string }
   /** Stitches that were passed over, and the chains that bridge them: an armhole, a thumb hole. */
   | { readonly kind: 'opening'; readonly from: 'stitches' | 'chain' | 'middle' }
 

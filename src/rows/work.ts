@@ -20,6 +20,10 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
   if (chains < 0) return { why: 'below zero', at: step.at, number: chains }
   if (chains > mostStitches) return { why: 'too many', at: step.at, most: mostStitches }
   if (chains === 0) return null
+  if (work.bridges && work.below !== null && (chains > 1 || work.made.places.length > 0)) {
+    work.bridge += chains
+    return null
+  }
   if (work.made.places.length === 0 && work.opening === null) {
     if (work.below === null) {
       const laid = chainRow(work.kinds, chains, work.order)

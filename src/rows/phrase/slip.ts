@@ -2,6 +2,8 @@ import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import { readPiece } from './piece-named.ts'
 import { goingBack, readUnworked } from './rejoin.ts'
 import { readSourceAfter, readUnderarm } from './source.ts'
 import { readPlaces } from './stitch.ts'
@@ -70,6 +72,25 @@ function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
   return source === null || slip.length > 1 ? slip : [source, ...slip]
 }
 
+/** `join to first leg with a sc`: one stitch there; `join with sl st to first leg`: only the way there. */
+function toPiece(reader: Reader): readonly Step[] | null {
+  const from = reader.at
+  const before = attempt(reader, withStitch)
+  const piece = readPiece(reader)
+  const stitch = before ?? attempt(reader, withStitch)
+  if (piece === null) return null
+  if (stitch === null || stitch.base === 'slipStitch') return [piece]
+  const parts = [{ kind: 'stitch', stitch, count: one(reader) } as const]
+  const where = { kind: 'next', count: one(reader), of: anyStitch } as const
+  return [piece, { kind: 'work', parts, where, at: spanSince(reader, from) }]
+}
+
+function withStitch(reader: Reader): Stitch | null {
+  if (!take(reader, 'with', 'by')) return null
+  take(reader, 'a', 'an')
+  return takeStitch(reader)
+}
+
 /**
  * The join of a round, or yarn joined in a place.
  *
@@ -85,6 +106,8 @@ export const joinPhrase: Phrase = {
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     reader.at += 1
+    const onPiece = attempt(reader, toPiece)
+    if (onPiece !== null) return onPiece
     const stands = attempt(reader, standing)
     if (stands !== null) return stands
     const words = wordsOfClause(reader)

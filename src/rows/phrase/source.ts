@@ -2,6 +2,7 @@ import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, spanSince } from '../reader.ts'
 import type { Source, Step } from '../step.ts'
 import { takePattern } from './pattern.ts'
+import { readPiece } from './piece-named.ts'
 
 const turning =
   '(?:(?:turn|rotate|turning|rotating|flip) (?:(?:your|the|work|piece|it|180|degrees|°|clockwise|around|#) )*(?:to |and )?)?'
@@ -94,6 +95,8 @@ export const sourcePhrase: Phrase = {
   opens: (reader) => takesTo.test(reader.words[reader.at]?.text ?? ''),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
+    const piece = attempt(reader, readPiece)
+    if (piece !== null) return [piece]
     const source = sourceAhead(reader)
     return source === null ? null : [{ kind: 'source', source, at: spanSince(reader, from) }]
   },

@@ -13,7 +13,8 @@ import {
   takeStitch,
   textAt,
 } from '../reader.ts'
-import type { Part, Special, Step, Where } from '../step.ts'
+import type { Part, Special, Step, Target, Where } from '../step.ts'
+import { readAlongChain, readPiece } from './piece-named.ts'
 import { passEdge } from './row-ends.ts'
 import { readSourceAfter } from './source.ts'
 import { anyStitch } from './target.ts'
@@ -84,6 +85,19 @@ function alongEdge(reader: Reader, stitch: Named, count: Count | null, from: num
   return [{ kind: 'pickUp', stitch: part.stitch, count, at: spanSince(reader, from) }]
 }
 
+/** `sc 12 around first leg`, `sc 3 along the ch`: so many of them, or one in each. */
+function alongPiece(reader: Reader, stitch: Named, count: Count | null, from: number): readonly Step[] | null {
+  const source = readPiece(reader)
+  const chain = source === null && readAlongChain(reader)
+  if (source === null && !chain) return null
+  const of = chain ? chainPlace : anyStitch
+  const where: Where = count === null ? { kind: 'each', of, until: { kind: 'end' } } : { kind: 'next', count, of }
+  const step: Step = { kind: 'work', parts: [stitch.part(one(reader))], where, at: spanSince(reader, from) }
+  return source === null ? [step] : [source, step]
+}
+
+const chainPlace: Target = [{ kind: 'chain' }]
+
 /**
  * A stitch or special stitch with its places.
  *
@@ -102,11 +116,14 @@ export const stitchPhrase: Phrase = {
     const edge = attempt(reader, (inner) => alongEdge(inner, stitch, stitch.before ?? after, from))
     if (edge !== null) return edge
     const count = stitch.before ?? after ?? one(reader)
+    const said = stitch.before !== null || after !== null
+    const onPiece = attempt(reader, (inner) => alongPiece(inner, stitch, said ? count : null, from))
+    if (onPiece !== null) return onPiece
     const places = readPlaces(reader)
     if (places.length === 0) return [placeless(reader, stitch, count, from)]
     const at = spanSince(reader, from)
     const steps: Step[] = places.map((where) => ({ kind: 'work', parts: [stitch.part(count)], where, at }))
-    const source = readSourceAfter(reader)
+    const source = readSourceAfter(reader) ?? readPiece(reader)
     return source === null ? steps : [source, ...steps]
   },
 }

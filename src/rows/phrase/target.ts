@@ -1,6 +1,7 @@
 import type { Reader } from '../reader.ts'
 import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
 import type { Accepts, Target } from '../step.ts'
+import { amongNoun } from './among.ts'
 import { rowEndNoun } from './row-ends.ts'
 
 const spaceWords = ['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'lp', 'lps', 'arch', 'arches']
@@ -79,8 +80,12 @@ function noun(reader: Reader): Accepts | null {
     return { kind: 'named', stitch }
   }
   if (take(reader, ...stitchWords)) return { kind: 'stitch', said: true }
-  if (take(reader, ...spaceWords)) return attempt(reader, gap) ?? { kind: 'space', chains: null }
+  const loop = /^loops?$/.test(textAt(reader))
+  if (take(reader, ...spaceWords)) {
+    return attempt(reader, gap) ?? (loop ? { kind: 'space', chains: null, loop } : { kind: 'space', chains: null })
+  }
   return (
+    attempt(reader, amongNoun) ??
     attempt(reader, rowEndNoun) ??
     attempt(reader, corner) ??
     attempt(reader, chainNoun) ??

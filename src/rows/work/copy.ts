@@ -52,7 +52,7 @@ function isNearPlace(where: Where): boolean {
 
 /** Corners and special stitches are told by what lies around them. */
 function isNearTarget(target: Target): boolean {
-  return target.every((accept) => accept.kind !== 'corner' && accept.kind !== 'gap' && accept.kind !== 'special')
+  return target.every((accept) => !/^(?:corner|gap|special|run|middle)$/.test(accept.kind))
 }
 
 /** How many passes ahead find what the last one found, which used `uses` places. */

@@ -1,5 +1,6 @@
 import type { Kinds } from '../fabric.ts'
 import { kindNumber } from '../fabric.ts'
+import { habitKey } from '../habits.ts'
 import type { Counting } from '../step.ts'
 import type { BaseStitch, Stitch } from '../terms/stitch.ts'
 import { heightInChains, plain, stitchKey } from '../terms/stitch.ts'
@@ -28,24 +29,38 @@ function standsFor(chains: number, rowStitch: Stitch | null): Stitch {
 }
 
 /**
- * Whether an opening chain counts when nothing is said. Default of the teaching tables: not for
+ * Whether an opening chain counts when nothing is said of it. Default of the teaching tables: not for
  * single crochet, yes for double crochet and taller, undecided for half double crochet.
  */
-function byConvention(work: Work, chains: number): boolean {
-  return work.rules.topsUsed.has(chains) || chains >= 3
+function byConvention({ rules }: Work, chains: number): boolean {
+  return rules.elsewhere.get(chains)?.counts ?? (rules.topsUsed.has(chains) || chains >= 3)
 }
 
-function decide(work: Work, chains: number, counting: Counting | null, key: string): Counting | 'space' {
-  const said = counting ?? work.rules.said.get(chains) ?? null
+/** What a chain may be that opens a row, or is skipped at its beginning. */
+const ways = { counts: 0, not: 1, space: 2 } as const
+
+/** Before tall stitches it is a matter of habit whether a chain counts; before others it may lead anywhere. */
+function wayKey(before: 'opening' | 'skipped', chains: number, stitch: Stitch | null): string {
+  const height = stitch === null ? 0 : heightInChains[stitch.base]
+  const name = `${before} ${chains} ${stitch?.base ?? ''}`
+  return height >= 2 && chains <= height + 3 ? habitKey(name) : name
+}
+
+function decide(
+  work: Work,
+  opening: Opening,
+  stitch: Stitch | null,
+  before: 'opening' | 'skipped',
+): Counting | 'space' {
+  const { chains } = opening
+  const said = opening.counting ?? work.rules.said.get(chains) ?? null
   if (said !== null) return said
   if (chains < 2) return { counts: false }
-  const first = byConvention(work, chains)
-  const choice = work.choose(key, 3)
-  if (choice === 2) return 'space'
-  const counts = choice === 0 ? first : !first
-  const decided: Counting = counts ? { counts, as: null } : { counts }
-  work.chosen.set(chains, decided)
-  return decided
+  const usual = byConvention(work, chains) ? ways.counts : ways.not
+  const way = work.choose(wayKey(before, chains, stitch), 3, usual)
+  if (way === ways.space) return 'space'
+  const as = work.rules.elsewhere.get(chains)
+  return way === ways.counts ? { counts: true, as: as?.counts === true ? as.as : null } : { counts: false }
 }
 
 /** Chains beyond the stitch's own height are a space: `ch 4` before dc is dc and ch-1. */
@@ -90,7 +105,7 @@ export function settleOpening(work: Work): Stop | null {
   const { opening } = work
   if (opening === null) return null
   work.opening = null
-  const counting = decide(work, opening.chains, opening.counting, `opening ${opening.chains}`)
+  const counting = decide(work, opening, work.rowStitch, 'opening')
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
   if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
   if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at, -1)
@@ -103,13 +118,13 @@ export function settleOpening(work: Work): Stop | null {
  * Chains skipped at the beginning of a foundation chain. `skipped` beyond the stitch's height are a
  * space and the chains under it: `dc in 6th ch` leaves dc, ch-1 and one chain skipped.
  */
-export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch | null, key: string): Stop | null {
+export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch | null): Stop | null {
   const height = stitch === null ? 3 : heightInChains[stitch.base]
   const over = opening.chains - height
   const turning = turningNumber(work.kinds)
   const said = opening.counting
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at, -1)
-  const counting = said ?? decide(work, opening.chains, null, key)
+  const counting = said ?? decide(work, opening, stitch, 'skipped')
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
   const spare = over <= 1 ? Math.max(0, over) : Math.ceil(over / 2)

@@ -1,7 +1,8 @@
-import { cornersOf, groupEnd } from '../corners.ts'
+import { cornersOf, groupEnd, groupMiddles } from '../corners.ts'
 import type { Acceptance, Kinds, PlaceKind, Row } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
+import { isAmong } from './among.ts'
 import type { Work } from './state.ts'
 
 /** How freely the row's nouns are taken: as written, any stitch for a named one, or chains as stitches too. */
@@ -31,6 +32,8 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
     case 'special':
     case 'corner':
     case 'gap':
+    case 'run':
+    case 'middle':
       return false
   }
 }
@@ -38,11 +41,15 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
 const anything: Target = [{ kind: 'stitch', said: true }]
 const chainsToo: Target = [{ kind: 'stitch', said: true }, { kind: 'chain' }]
 
+/** A loop is a stitch, too, in handbooks. */
+function isLooseNoun(accept: Accepts): boolean {
+  return /^(?:named|stitch|chain)$/.test(accept.kind) || (accept.kind === 'space' && accept.loop === true)
+}
+
 /** A target as the chosen freedom has it. */
 export function freely(target: Target, freedom: Freedom): Target {
   if (freedom === 0) return target
-  const nouns = target.every((accept) => /^(?:named|stitch|chain)$/.test(accept.kind))
-  if (!nouns) return target
+  if (!target.every(isLooseNoun)) return target
   return freedom === 1 ? anything : chainsToo
 }
 
@@ -59,7 +66,7 @@ function middleOf(kinds: Kinds, row: Row, at: number): number {
 function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
   const known = kinds.accepted.get(target)
   if (known !== undefined) return known
-  const simple = target.every((accept) => !/^(?:chain|special|corner|gap)$/.test(accept.kind))
+  const simple = target.every((accept) => !/^(?:chain|special|corner|gap|run|middle)$/.test(accept.kind))
   const fresh: Acceptance = { byKind: [], simple }
   kinds.accepted.set(target, fresh)
   return fresh
@@ -83,6 +90,8 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
   for (const accept of target) {
     if (accept.kind === 'corner' && cornersOf(row, work.kinds).has(at)) return true
     if (accept.kind === 'gap' && isGap(row, at)) return true
+    if (accept.kind === 'run' && isAmong(work.kinds, row, accept, at)) return true
+    if (accept.kind === 'middle' && groupMiddles(row).has(at)) return true
     if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
   }
   return false

@@ -1,4 +1,5 @@
 import { forSize } from '../count.ts'
+import { habitKey } from '../habits.ts'
 import type { Step, StepOf, Target, Until } from '../step.ts'
 import { bodyStarts } from './bare-repeat.ts'
 import { copyPasses, looksNoFurther } from './copy.ts'
@@ -204,7 +205,7 @@ function times(work: Work, step: StepOf<'repeat'>): number | null {
     case 'more':
       return forSize(said.count, work.size) + 1
     case 'said':
-      return forSize(said.count, work.size) + (work.choose(`times ${step.at.start}`, 2) === 0 ? 1 : 0)
+      return forSize(said.count, work.size) + (work.choose(habitKey('times', step.at.start), 2) === 0 ? 1 : 0)
     case 'until':
       return null
   }

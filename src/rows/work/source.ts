@@ -5,6 +5,7 @@ import { chosenPlaces, joinedTo, kindNumber, turned } from '../fabric.ts'
 import type { FabricRow } from '../past.ts'
 import { foundationOf, rowNumbered, rowsOf, usedPlaces } from '../past.ts'
 import type { Source, StepOf } from '../step.ts'
+import { workPiece } from './pieces.ts'
 import type { Opening } from './runs.ts'
 import { bridgeOver, firstRun, longestRun } from './runs.ts'
 import type { Stop, Work } from './state.ts'
@@ -121,6 +122,8 @@ function foundationUsed(work: Work, foundation: FabricRow): readonly number[] {
 }
 
 function otherSide(work: Work, at: Span): Stop | null {
+  // The chain between two pieces is there from both sides.
+  if (work.bridge > 0) return null
   if (work.below?.foundation === true && work.made.places.length > 0) {
     goAround(work, at)
     return null
@@ -171,6 +174,8 @@ function from(work: Work, source: Source, row: number | null, at: Span): Stop | 
       return otherSide(work, at)
     case 'freeLoops':
       return freeLoops(work, row, at)
+    case 'piece':
+      return workPiece(work, source, at)
     case 'opening':
       return armhole(work, source.from, at)
     case 'row': {

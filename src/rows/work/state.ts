@@ -52,12 +52,14 @@ export interface Opening {
   readonly counting: Counting | null
 }
 
-/** What decides between two readings of the same words: 0 for the first. */
-export type Choose = (key: string, options: number) => number
+/** What decides between readings of the same words; `usual` is the one that is taken first, 0 where none is given. */
+export type Choose = (key: string, options: number, usual?: number) => number
 
 /** How the pattern's opening chains count, as far as it has been said or found. */
 export interface OpeningRules {
   readonly said: ReadonlyMap<number, Counting>
+  /** What some row says of its own opening chain, by length, where no row says otherwise. */
+  readonly elsewhere: ReadonlyMap<number, Counting>
   /** Chains into whose top later rows work. */
   readonly topsUsed: ReadonlySet<number>
 }
@@ -67,6 +69,21 @@ export interface Resting {
   readonly row: Row
   /** The first place that has not been used. */
   readonly cursor: number
+}
+
+/** A piece made before, as its last row lies. */
+export interface Finished {
+  readonly name: string
+  readonly row: Row
+  /** The row in the making stands on it. */
+  readonly here: boolean
+}
+
+/** A stretch of the places below that the row has turned away from. */
+export interface Stretch {
+  readonly key: string
+  readonly cursor: number
+  readonly end: number
 }
 
 /** One row in the making, for one size. */
@@ -88,6 +105,15 @@ export interface Work {
   freedom: Freedom | null
   /** The number of the resting row that this row has gone back to. */
   resumed: number | null
+  /** Pieces that the row may join. */
+  readonly finished: readonly Finished[]
+  /** The row joins pieces by chains, which are worked into from both sides. */
+  readonly bridges: boolean
+  /** Chains between pieces, made so far. */
+  bridge: number
+  /** The piece that the row goes along, and those it has turned away from. */
+  stretch: string
+  stretches: readonly Stretch[]
   below: Row | null
   cursor: number
   /** Chains used of a space that is worked chain by chain. */
@@ -149,8 +175,6 @@ export interface Work {
   passStart: number
   /** Repetitions around the step at hand: a chain in one is no opening chain. */
   loops: number
-  /** Openings whose counting was chosen here. */
-  readonly chosen: Map<number, Counting>
 }
 
 /**
@@ -207,7 +231,7 @@ export function cutTo({ places, groups, bases, again, loops }: Made, length: num
 
 /** What a repetition needs to be taken back: lists and tallies are cut, the rest is copied. */
 export interface Snapshot {
-  readonly scalars: Omit<Work, 'made' | 'tally' | 'inside' | 'chosen'>
+  readonly scalars: Omit<Work, 'made' | 'tally' | 'inside'>
   readonly places: number
   readonly slipped: number
   readonly names: number

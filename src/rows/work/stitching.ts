@@ -1,5 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
+import { habitKey } from '../habits.ts'
 import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo } from '../fabric.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
@@ -65,7 +66,7 @@ function toChainFromHook(
   const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
   // A chain that counts stands on the last of those skipped.
   work.last = nth - 2
-  const stop = settleSkippedChains(work, skipped, stitch, `skipped ${nth - 1}`)
+  const stop = settleSkippedChains(work, skipped, stitch)
   work.last = nth - 1
   work.begunAt = nth - 1
   work.into = [work.last]
@@ -109,7 +110,7 @@ function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
   if (where.kind !== 'next' || part?.kind !== 'stitch' || parts.length > 1) return parts
   const places = forSize(where.count, work.size)
   if (places < 2 || forSize(part.count, work.size) !== places) return parts
-  const single = work.choose(`each ${step.at.start}`, 2) === 1
+  const single = work.choose(habitKey('each', step.at.start), 2) === 1
   return single ? [{ ...part, count: part.count.map((count) => (count === null ? null : 1)) }] : parts
 }
 

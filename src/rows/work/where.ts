@@ -2,7 +2,7 @@ import type { Span } from '../../diagnostic/index.ts'
 import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import { rowNumbered } from '../past.ts'
-import type { Target, Until, Where } from '../step.ts'
+import type { Accepts, Target, Until, Where } from '../step.ts'
 import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver } from './passed.ts'
@@ -38,6 +38,10 @@ function wantedWords(target: Target): string {
       return 'spaces between groups'
     case 'rowEnd':
       return 'row ends'
+    case 'run':
+      return `stitches among ${first.of}`
+    case 'middle':
+      return 'middles of groups'
   }
 }
 
@@ -147,6 +151,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (asked < 0) return { why: 'below zero', at, number: asked }
   // A ring takes any number of stitches: `12 dc` needs no place of its own.
   const inRing = work.below?.ring === true && work.below.places.length === 0
+  if (work.below?.ring === true && where.of.every(isAnySpace)) return inPlaces(1)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
   passAfterSkip(work, of)
@@ -155,6 +160,11 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return noSuchPlace(of, at)
   return { why: 'too few', at, wanted: countWords(asked, of), there: used }
+}
+
+/** `under the chain`, `in the loop`: of a chain that has been joined, the ring. */
+function isAnySpace(accept: Accepts): boolean {
+  return accept.kind === 'space' && accept.chains === null
 }
 
 function oneOf(work: Work, of: Target): Where & { kind: 'next' } {
@@ -227,6 +237,18 @@ function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces):
   return inLast(work, inPlaces)
 }
 
+function isChainOnly(where: Where): where is Where & { kind: 'next' | 'each' } {
+  return (where.kind === 'next' || where.kind === 'each') && where.of.every((accept) => accept.kind === 'chain')
+}
+
+/** Along the chain between two pieces, from either side. */
+function alongBridge(work: Work, where: Where & { kind: 'next' | 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
+  const asked = where.kind === 'next' ? forSize(where.count, work.size) : work.bridge
+  return asked > work.bridge
+    ? { why: 'too few', at, wanted: countWords(asked, where.of), there: work.bridge }
+    : inPlaces(asked)
+}
+
 /** `3 sc in corner` between two edges of a piece that has no corner of its own there. */
 function turnsCorner(work: Work, where: Where): boolean {
   if (!work.alongEdges || !('of' in where) || where.kind === 'each') return false
@@ -264,6 +286,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
   if (turnsCorner(work, where)) return inPlaces(1)
+  if (work.bridge > 0 && isChainOnly(where)) return alongBridge(work, where, at, inPlaces)
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
   if ('of' in where && where.of.some((accept) => accept.kind === 'rowEnd')) toRowEnds(work, where.of)
