@@ -20,7 +20,9 @@ console.log(`  remark's parse and HTML of the file ${draft.remark.toFixed(1)} ms
 
 const rows = rowsRatio()
 console.log(`Rows alone, 200 × 12 sizes, ${rows.stitches} stitches: worked in ${rows.milliseconds.toFixed(1)} ms;`)
-console.log(`  remark's parse and HTML of the file ${rows.remark.toFixed(1)} ms: ratio ${(rows.milliseconds / rows.remark).toFixed(2)}`)
+console.log(
+  `  remark's parse and HTML of the file ${rows.remark.toFixed(1)} ms: ratio ${(rows.milliseconds / rows.remark).toFixed(2)}`,
+)
 
 for (const slug of ['slack-tide-cowl', 'sluice-gate-pullover']) {
   const figures = await printFigures(slug)

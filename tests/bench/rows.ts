@@ -43,6 +43,9 @@ export function rowsRatio(): RowsRatio {
   const settings = { sizes, terms: 'us' as const, rowsIn: () => null }
   const { value, diagnostics } = workRows(cut, settings)
   if (diagnostics.length > 0) throw new Error(diagnostics[0]?.message)
-  const stitches = value.rows.reduce((sum, row) => sum + row.total.reduce<number>((all, count) => all + (count ?? 0), 0), 0)
+  const stitches = value.rows.reduce(
+    (sum, row) => sum + row.total.reduce<number>((all, count) => all + (count ?? 0), 0),
+    0,
+  )
   return { stitches, milliseconds: median(() => workRows(cut, settings)), remark: remarkTime(text) }
 }

@@ -26,7 +26,11 @@ describe('a row as it is followed', () => {
     ['one run', 'Sc in each st across.', ['1-1<1 x20']],
     ['places passed over', 'Sc in first 5 sts, sk 5 sts, sc in next 10 sts.', ['1-1<1 x5', 'pass 6-10', '6-6<11 x10']],
     ['stitches as one', '(Sc2tog) 10 times.', ['1-1<1+2 x10']],
-    ['several in one place', 'Sc in next 9 sts, 3 sc in next st, sc in next 10 sts.', ['1-1<1 x9', '10-12<10', '13-13<11 x10']],
+    [
+      'several in one place',
+      'Sc in next 9 sts, 3 sc in next st, sc in next 10 sts.',
+      ['1-1<1 x9', '10-12<10', '13-13<11 x10'],
+    ],
     [
       'what repeats, once',
       '*Sc in next 3 sts, 2 sc in next st; rep from * across.',
