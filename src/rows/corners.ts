@@ -14,6 +14,17 @@ export function cornersOf(row: Row, kinds: Kinds): ReadonlySet<number> {
   return corners
 }
 
+const middlesFound = new WeakMap<Row, ReadonlySet<number>>()
+
+/** Positions in the middle of groups of three or more in one place. */
+export function groupMiddles(row: Row): ReadonlySet<number> {
+  const known = middlesFound.get(row)
+  if (known !== undefined) return known
+  const found = new Set(middles(row))
+  middlesFound.set(row, found)
+  return found
+}
+
 /** Null where the row has no spaces. */
 function spacesAtCorners(row: Row, kinds: Kinds): readonly number[] | null {
   const spaces: { at: number; chains: number; grouped: boolean }[] = []

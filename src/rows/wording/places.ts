@@ -201,6 +201,7 @@ export const asides: readonly Rewording[] = [
     after:
       /^(?!.*(?:free|unused|remaining|opposite|other|side|edge) ?\S*$).*\b(?:st|sts|stitch|stitches|ch|chain|chains|loop|loops)$/,
   },
+  { opens: 'of', from: /^of (?:the )?turning(?= [,;.:)*]|$)/, to: 'of turning ch' },
   { opens: 'from', from: /^from (?:the |your )?needle/, to: 'from hook' },
   {
     opens: '#th',
