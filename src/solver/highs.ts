@@ -1,4 +1,4 @@
-import type { Highs, Model, ModelData } from 'highs'
+import type { Highs, InitOptions, Model, ModelData } from 'highs'
 import type { Answer, Program, Solver } from '../formula/index.ts'
 
 /** Tries before a problem is given up; a count of tries, not of seconds, so that every machine gives up alike. */
@@ -30,11 +30,17 @@ let loading: Promise<Solver> | undefined
  * first asked for; in a browser its `highs.wasm` lies beside its script.
  */
 export function loadSolver(): Promise<Solver> {
-  loading ??= import('highs').then(async ({ default: load }) => {
+  loading ??= import('highs').then(async ({ default: load }: { readonly default: unknown }) => {
+    if (!isLoader(load)) throw new Error('The package highs no longer exports its loader.')
     const highs = await load({ print: () => {}, printErr: () => {} })
     return (program) => solve(program, highs)
   })
   return loading
+}
+
+/** Its types call it a CommonJS package, so that some compilers look for the loader one level deeper than it is. */
+function isLoader(load: unknown): load is (options: InitOptions) => Promise<Highs> {
+  return typeof load === 'function'
 }
 
 function solve(program: Program, highs: Highs): Answer {

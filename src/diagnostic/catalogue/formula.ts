@@ -12,7 +12,8 @@ const afterOperator = 'an operator or the end of the formula'
 
 /** Ways of writing that other notations have and this one does not. */
 const habits: Readonly<Record<string, string>> = {
-  '%': 'Write a percentage as a number: `95/100` or `0.95`.',
+  '%': 'A percentage is a number with its sign, `95 %`; a name is multiplied: `stretch * 1 %`.',
+  of: 'To take a percentage of something, multiply: `5 % * bust`.',
   '^': 'Powers are written out: `a * a`.',
 }
 
@@ -74,7 +75,7 @@ const writing = {
     says: ({ unit }) => `\`${short(unit)}\` is not a unit.`,
     hint: ({ unit, before, nearest }) =>
       nearest === null
-        ? `Units are mm, cm, m, in, yd, g, kg, oz and lb; to multiply, write \`${before} * ${unit}\`.`
+        ? `Units are mm, cm, m, in, yd, g, kg, oz, lb and %; to multiply, write \`${before} * ${unit}\`.`
         : `Write \`${nearest}\`.`,
   }),
   'statement-unreadable': entry<Record<never, never>>({
@@ -258,7 +259,7 @@ const calculation = {
 } as const
 
 /** A number of one size that something is said about. */
-interface Case {
+export interface Case {
   readonly size: string
   readonly said: string
 }
