@@ -2,7 +2,7 @@ import Fraction from 'fraction.js'
 import type { Numeric, PerSize, Value } from '../measure/index.ts'
 import { eachPair, eachSize, sameForAll, sizesWhere } from '../measure/index.ts'
 import { evaluateCondition } from './condition.ts'
-import { bounded, evaluateNumeric, evaluateValue } from './evaluate.ts'
+import { bounded, evaluateNumeric, evaluateValue, numberKind } from './evaluate.ts'
 import type { FunctionName } from './functions.ts'
 import { isFunction, nameGiven } from './functions.ts'
 import type { Scope } from './scope.ts'
@@ -83,8 +83,7 @@ function fold(
 }
 
 function beside(a: Numeric, b: Numeric, combine: (a: Fraction, b: Fraction) => Fraction): Numeric {
-  const sort = joinSorts(sortOf(a), sortOf(b))
-  const kind = sort === 'length' || sort === 'mass' || sort === 'number' ? sort : 'count'
+  const kind = numberKind(joinSorts(sortOf(a), sortOf(b)))
   return { kind, unit: a.unit ?? b.unit, bySize: eachPair(a.bySize, b.bySize, combine) }
 }
 

@@ -1,4 +1,5 @@
 import { nearestTo } from '../diagnostic/index.ts'
+import { type Unit, units } from '../measure/index.ts'
 import { checkCall } from './check-call.ts'
 import { checkBySize, checkList } from './check-list.ts'
 import { reportMix, reportWanted } from './mixing.ts'
@@ -6,7 +7,7 @@ import { excerpt } from './print.ts'
 import type { Scope } from './scope.ts'
 import { report } from './scope.ts'
 import type { Sort } from './sort.ts'
-import { divideSorts, isCalculable, isCount, joinSorts, multiplySorts, sortOf } from './sort.ts'
+import { addSorts, canCompare, divideSorts, isCalculable, isCount, multiplySorts, sortOf } from './sort.ts'
 import type { BinaryNode, CompareNode, Expression, Grid, NameNode } from './tree.ts'
 
 /**
@@ -64,9 +65,8 @@ function bothSound(a: unknown, b: unknown, sort: Sort): Sort | null {
   return a === null || b === null ? null : sort
 }
 
-function checkNumber(unit: string | null): Sort {
-  if (unit === null) return 'count'
-  return ['g', 'kg', 'oz', 'lb'].includes(unit) ? 'mass' : 'length'
+function checkNumber(unit: Unit | null): Sort {
+  return unit === null ? 'count' : units[unit].kind
 }
 
 function checkName(node: NameNode, scope: Scope): Sort | null {
@@ -86,16 +86,12 @@ function checkBinary(node: BinaryNode, scope: Scope): Sort | null {
   return reportMix(scope, node.operator, { node: node.left, sort: left }, { node: node.right, sort: right }, node.at)
 }
 
-function addSorts(a: Sort, b: Sort): Sort | null {
-  return isCalculable(a) && isCalculable(b) ? joinSorts(a, b) : null
-}
-
 function checkCompare(node: CompareNode, scope: Scope): Sort | null {
   const left = check(node.left, scope)
   const right = check(node.right, scope)
   if (left === null || right === null) return null
   const ordered = node.operator !== '=' && node.operator !== '!='
-  const fits = joinSorts(left, right) !== null && left !== 'condition' && !(ordered && left === 'text')
+  const fits = canCompare(left, right) && left !== 'condition' && !(ordered && left === 'text')
   if (fits) return 'condition'
   return reportMix(scope, node.operator, { node: node.left, sort: left }, { node: node.right, sort: right }, node.at)
 }

@@ -3,7 +3,6 @@ import type { Numeric, PerSize, Unit, Value } from '../measure/index.ts'
 import {
   eachPair,
   eachSize,
-  isLengthUnit,
   isPositive,
   isSteady,
   isWhole,
@@ -11,6 +10,7 @@ import {
   sameForAll,
   sizesWhere,
   toBase,
+  units,
 } from '../measure/index.ts'
 import { evaluateCall } from './call.ts'
 import { evaluateCondition } from './condition.ts'
@@ -18,7 +18,7 @@ import { excerpt } from './print.ts'
 import type { Scope } from './scope.ts'
 import { concerned, report, sizeByName } from './scope.ts'
 import type { Evaluated, Sort } from './sort.ts'
-import { divideSorts, isNumeric, joinSorts, multiplySorts, sortOf } from './sort.ts'
+import { addSorts, divideSorts, isNumeric, isShareOf, joinSorts, multiplySorts, sortOf } from './sort.ts'
 import type { BinaryNode, BySizeNode, Expression, Grid, ListNode, MadeNode, RoundNode } from './tree.ts'
 
 /**
@@ -71,7 +71,7 @@ export function evaluateNumeric(node: Expression, scope: Scope): Numeric | null 
 
 function measured(unit: Unit | null): Pick<Numeric, 'kind' | 'unit'> {
   if (unit === null) return { kind: 'count', unit }
-  return { kind: isLengthUnit(unit) ? 'length' : 'mass', unit }
+  return { kind: units[unit].kind, unit }
 }
 
 function inBase(value: Fraction, unit: Unit | null): Fraction {
@@ -124,11 +124,12 @@ function pickEach(items: readonly (Value | null)[]): Value | null {
   return { kind: numberKind(kind), unit: counting?.unit ?? null, bySize }
 }
 
-function numberKind(sort: Sort): Numeric['kind'] {
-  return sort === 'length' || sort === 'mass' || sort === 'number' ? sort : 'count'
+/** The kind of the numbers of a sort; those of `none` pass for counts. */
+export function numberKind(sort: Sort | null): Numeric['kind'] {
+  return sort === 'length' || sort === 'mass' || sort === 'number' || sort === 'share' ? sort : 'count'
 }
 
-const combineSorts = { '+': joinSorts, '-': joinSorts, '*': multiplySorts, '/': divideSorts } as const
+const combineSorts = { '+': addSorts, '-': addSorts, '*': multiplySorts, '/': divideSorts } as const
 
 const combine: Readonly<Record<BinaryNode['operator'], (a: Fraction, b: Fraction) => Fraction | null>> = {
   '+': (a, b) => a.add(b),
@@ -143,9 +144,15 @@ function evaluateBinary(node: BinaryNode, scope: Scope): Numeric | null {
   if (left === null || right === null) return null
   if (node.operator === '/' && !canDivide(node, right, scope)) return null
   const kind = numberKind(combineSorts[node.operator](sortOf(left), sortOf(right)) ?? left.kind)
-  const unit = kind === 'length' || kind === 'mass' ? (left.unit ?? right.unit) : null
-  const bySize = eachPair(left.bySize, right.bySize, combine[node.operator])
+  const unit = [left, right].find((side) => side.kind === kind)?.unit ?? null
+  const bySize = eachPair(left.bySize, combinedWith(node.operator, left, right).bySize, combine[node.operator])
   return bounded({ kind, unit, bySize }, node, scope)
+}
+
+/** What stands after the sign, in the kind of what stands before it: 5 % of 60 cm is 3 cm. */
+function combinedWith(operator: BinaryNode['operator'], left: Numeric, right: Numeric): Numeric {
+  const isPart = (operator === '+' || operator === '-') && isShareOf(sortOf(left), sortOf(right))
+  return isPart ? { ...right, bySize: eachPair(left.bySize, right.bySize, (of, share) => of.mul(share)) } : right
 }
 
 function canDivide(node: BinaryNode, divisor: Numeric, scope: Scope): boolean {

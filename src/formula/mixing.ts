@@ -24,11 +24,19 @@ const sayings: Readonly<Record<string, (left: string, right: string) => string>>
 export function reportMix(scope: Scope, operator: string, left: Part, right: Part, at: Span): null {
   const say = sayings[operator] ?? ((a: string, b: string) => `${a} cannot be compared with ${b}`)
   const says = say(named(left), named(right))
-  return report(scope, 'kinds-mix', at, { says, wayOut: wayOut(left, right) ?? wayOut(right, left) })
+  const advice = shareFirst(operator, left, right) ?? wayOut(left, right) ?? wayOut(right, left)
+  return report(scope, 'kinds-mix', at, { says, wayOut: advice })
 }
 
 function named({ node, sort }: Part): string {
   return `\`${excerpt(node)}\` (${sortNames[sort]})`
+}
+
+/** Advice for `5 % + bust`: a percentage is taken of what stands before it. */
+function shareFirst(operator: string, left: Part, right: Part): string | null {
+  if (left.sort !== 'share' || operator !== '+') return null
+  const [share, of] = [excerpt(left.node), excerpt(right.node)]
+  return `A percentage comes after what it is taken of: \`${of} + ${share}\`.`
 }
 
 /** Advice for a count beside a length; null where any advice would be a guess. */

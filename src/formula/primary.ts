@@ -70,8 +70,8 @@ function withOwnUnit(cursor: Cursor, value: Fraction, at: Span): Expression | nu
 /** The unit that follows a number or a list; null when none does; `unknown` when it is not one, which is reported. */
 function unitAt(cursor: Cursor): { readonly unit: Unit; readonly at: Span } | null | 'unknown' {
   const token = peek(cursor)
-  if (token.kind !== 'name' || isWord('after', token.text)) return null
   if (isUnit(token.text)) return { unit: token.text, at: take(cursor).at }
+  if (token.kind !== 'name' || isWord('after', token.text)) return null
   const before = peek(cursor, -1).text
   refuse(cursor, 'unknown-unit', token.at, { unit: token.text, before, nearest: unitOfSpelling(token.text) })
   return 'unknown'

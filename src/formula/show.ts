@@ -1,16 +1,16 @@
 import type Fraction from 'fraction.js'
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
-import type { Format, Numeric, PerSize, Segment, Unit, Value } from '../measure/index.ts'
+import type { Format, Numeric, PerSize, Segment, Value } from '../measure/index.ts'
 import {
   eachSize,
   fromBase,
-  isLengthUnit,
   isPositive,
   isWhole,
   printMeasure,
   printPhrase,
   sizesWhere,
+  units,
 } from '../measure/index.ts'
 import { describeCell } from './describe.ts'
 import type { Environment } from './environment.ts'
@@ -41,13 +41,9 @@ export function printValue(
 function fitFormat(value: Value, { format, at }: Formula, environment: Environment): Value | Diagnostic {
   if (format === null || value.bySize.every((cell) => cell === null)) return value
   if (format.kind === 'skeins') return inSkeins(value, at, environment)
-  const wanted = format.kind === 'unit' ? kindOfUnit(format.unit) : 'count'
-  const fits = value.kind === wanted || (wanted === 'count' && value.kind === 'number')
+  const wanted = format.kind === 'unit' ? units[format.unit].kind : 'count'
+  const fits = value.kind === wanted || (value.kind === 'number' && (wanted === 'count' || wanted === 'share'))
   return fits ? value : diagnose('format-kind', at, { format: nameOf(format), found: sortNames[value.kind] })
-}
-
-function kindOfUnit(unit: Unit): 'length' | 'mass' {
-  return isLengthUnit(unit) ? 'length' : 'mass'
 }
 
 function nameOf(format: Format): string {

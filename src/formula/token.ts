@@ -23,7 +23,7 @@ const patterns: readonly (readonly [TokenKind, RegExp])[] = [
   ['text', quoted],
   ['number', numberPattern],
   ['name', /[\p{L}_][\p{L}\p{M}\p{N}_]*/u],
-  ['sign', /!=|<=|>=|[-+*/=<>()[\]{},:~×·÷−–≤≥≠]/],
+  ['sign', /!=|<=|>=|[-+*/=<>()[\]{},:~%×·÷−–≤≥≠]/],
 ]
 
 const sticky = patterns.map(([kind, pattern]) => [kind, new RegExp(pattern.source, 'uy')] as const)

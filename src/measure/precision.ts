@@ -45,6 +45,7 @@ const usual: Readonly<Record<Exclude<Unit, 'mm'>, readonly Fineness[]>> = {
     { below: everything, step: new Fraction(1, 4) },
   ],
   lb: [{ below: everything, step: new Fraction(1, 4) }],
+  '%': [{ below: everything, step: new Fraction(1, 10) }],
 }
 
 /** Finer steps for values so small that the usual ones would print them as nothing. */
@@ -57,6 +58,7 @@ const fine: Readonly<Record<Exclude<Unit, 'mm'>, Fraction>> = {
   kg: new Fraction(1, 1000),
   oz: new Fraction(1, 16),
   lb: new Fraction(1, 16),
+  '%': new Fraction(1, 100),
 }
 
 /** The usual step, in the unit, for values given in centimetres or grams; `inUnit` are the same in the unit. */

@@ -21,6 +21,7 @@ const partners: Readonly<Record<Unit, Unit | null>> = {
   kg: 'lb',
   oz: 'g',
   lb: 'kg',
+  '%': null,
 }
 
 const decimals = { ratio: 2, metric: 2, hook: 3 } as const
@@ -37,6 +38,7 @@ export function printMeasure(value: Value, format: Format | null): readonly Segm
   if (format?.kind === 'skeins') return skeins(value)
   if (format?.kind === 'unit') return inOneUnit(value, format.unit, format.step)
   if (value.kind === 'length' || value.kind === 'mass') return measure(value)
+  if (value.kind === 'share') return inOneUnit(value, '%', null)
   return onceOrColumns(value.bySize.map((number) => plain(number, format)))
 }
 
@@ -63,7 +65,7 @@ function measure(value: Numeric): readonly Segment[] {
 }
 
 function inOneUnit(value: Numeric, unit: Unit, step: Fraction | null): readonly Segment[] {
-  return [...onceOrColumns(amounts(value, unit, step)), always(` ${unit}`)]
+  return [...onceOrColumns(amounts(value, unit, step)), always(unit === '%' ? unit : ` ${unit}`)]
 }
 
 /** The numbers in a unit, without it. A step that was asked for is kept; otherwise the usual one. */

@@ -3,8 +3,8 @@ import { readNumber } from './number.ts'
 import type { LengthUnit, MassUnit, Unit } from './value.ts'
 
 interface UnitFact {
-  readonly kind: 'length' | 'mass'
-  /** Centimetres or grams in one of it, exactly. */
+  readonly kind: 'length' | 'mass' | 'share'
+  /** Centimetres, grams or wholes in one of it, exactly. */
   readonly inBase: Fraction
   readonly system: 'metric' | 'imperial'
   /** What people write for it, so that the right symbol can be offered. */
@@ -25,6 +25,7 @@ export const units: Readonly<Record<Unit, UnitFact>> = {
   kg: metric('mass', '1000', ['kilogram', 'kilogramme', 'kilo', 'kgs']),
   oz: imperial('mass', '28.349523125', ['ounce', 'ozs']),
   lb: imperial('mass', '453.59237', ['pound', 'lbs']),
+  '%': metric('share', '1/100', ['percent', 'pct']),
 }
 
 function metric(kind: UnitFact['kind'], inBase: string, spellings: readonly string[]): UnitFact {
@@ -58,12 +59,12 @@ export function unitOfSpelling(text: string): Unit | null {
   return null
 }
 
-/** An amount in a unit as centimetres or grams. */
+/** An amount in a unit as centimetres, grams or a share of 1. */
 export function toBase(amount: Fraction, unit: Unit): Fraction {
   return amount.mul(units[unit].inBase)
 }
 
-/** Centimetres or grams as an amount in a unit. */
+/** Centimetres, grams or a share of 1 as an amount in a unit. */
 export function fromBase(base: Fraction, unit: Unit): Fraction {
   return base.div(units[unit].inBase)
 }

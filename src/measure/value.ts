@@ -1,11 +1,15 @@
 import type Fraction from 'fraction.js'
 
-/** Lengths are kept in centimetres, masses in grams; counts and ratios are plain numbers. All are exact. */
-export type Kind = 'count' | 'number' | 'length' | 'mass'
+/**
+ * Lengths are kept in centimetres, masses in grams; counts and ratios are plain numbers, and so are shares: `5 %` is
+ * 1/20. All are exact.
+ */
+export type Kind = 'count' | 'number' | 'length' | 'mass' | 'share'
 
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'yd'
 export type MassUnit = 'g' | 'kg' | 'oz' | 'lb'
-export type Unit = LengthUnit | MassUnit
+export type ShareUnit = '%'
+export type Unit = LengthUnit | MassUnit | ShareUnit
 
 /** One entry for each size, in the draft's order of sizes. */
 export type PerSize<T> = readonly T[]

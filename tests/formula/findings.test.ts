@@ -52,9 +52,15 @@ const samples: readonly Sample[] = [
   },
   {
     code: 'formula-unreadable',
-    grading: 'a = 3 * 95‹%›',
+    grading: 'b = 3\na = b ‹%› 2',
     message: 'Found `%` where an operator or the end of the formula was expected.',
-    hint: 'Write a percentage as a number: `95/100` or `0.95`.',
+    hint: 'A percentage is a number with its sign, `95 %`; a name is multiplied: `stretch * 1 %`.',
+  },
+  {
+    code: 'formula-unreadable',
+    grading: 'a = 5 % ‹of› 60 cm',
+    message: 'Found `of` where an operator or the end of the formula was expected.',
+    hint: 'To take a percentage of something, multiply: `5 % * bust`.',
   },
   {
     code: 'formula-unreadable',
@@ -120,7 +126,7 @@ const samples: readonly Sample[] = [
     code: 'unknown-unit',
     grading: 'b = 1\na = 2 ‹b›',
     message: '`b` is not a unit.',
-    hint: 'Units are mm, cm, m, in, yd, g, kg, oz and lb; to multiply, write `2 * b`.',
+    hint: 'Units are mm, cm, m, in, yd, g, kg, oz, lb and %; to multiply, write `2 * b`.',
   },
   {
     code: 'statement-unreadable',

@@ -17,7 +17,7 @@ const plainNumber = fraction
   .map((value): Expression => ({ kind: 'number', value, unit: null, at }))
 
 const measuredNumber = fc
-  .record({ value: fraction, unit: fc.constantFrom('mm', 'cm', 'm', 'in', 'yd', 'g', 'kg', 'oz', 'lb') })
+  .record({ value: fraction, unit: fc.constantFrom('mm', 'cm', 'm', 'in', 'yd', 'g', 'kg', 'oz', 'lb', '%') })
   .map(({ value, unit }): Expression => ({ kind: 'number', value, unit, at }))
 
 const phrase = fc.constantFrom('Rnd 4', 'Row 12', 'long', 'it is so', '3-6 months')

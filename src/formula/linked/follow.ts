@@ -17,6 +17,8 @@ export function follow(node: Expression, size: number, survey: Survey): Cell {
     case 'name':
       return followName(node.name, size, survey)
     case 'withUnit':
+      // What a percentage is taken of is not known here, so it must be a number of its own.
+      if (node.unit === '%') return lose(node, 'other', survey)
       return mapCell(follow(node.operand, size, survey), (form) => scaleForm(form, toBase(new Fraction(1), node.unit)))
     case 'negate':
       return mapCell(follow(node.operand, size, survey), negateForm)
@@ -67,9 +69,16 @@ function followBinary(node: BinaryNode, size: number, survey: Survey): Cell {
     if (left === undefined || right === undefined) return 'lost'
     if (node.operator === '*') return product(left, right) ?? lose(node, 'product', survey)
     if (node.operator === '/') return quotient(left, right) ?? lose(node.right, 'quotient', survey)
+    const share = shareAfter(node.right, right, survey)
+    if (share !== null) return scaleForm(left, node.operator === '-' ? share.neg().add(1) : share.add(1))
     const sum = addForms(left, node.operator === '-' ? negateForm(right) : right)
     return sum ?? lose(node, 'extremes', survey)
   })
+}
+
+/** A percentage that is taken of what stands before it; null for anything else. */
+function shareAfter(node: Expression, form: Form, survey: Survey): Fraction | null {
+  return !isLinked(node, survey) && given(node, survey)?.kind === 'share' ? fixedValue(form) : null
 }
 
 function product(left: Form, right: Form): Cell | null {
