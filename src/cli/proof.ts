@@ -1,3 +1,4 @@
+import type { ReadDraft } from '../../plugins/read-draft.ts'
 import type { Diagnostic } from '../diagnostic/index.ts'
 import { proofDocument } from '../proof/document.ts'
 import { proofText } from '../proof/text.ts'
@@ -22,11 +23,11 @@ export async function proof(args: readonly string[]): Promise<0 | 1 | 2> {
 }
 
 function documents(drafts: readonly OpenedDraft[]) {
-  return drafts.flatMap((opened) => {
-    if (opened.kind === 'unopened') return []
-    const { source, outcome } = opened.draft
-    return [proofDocument(source, outcome.value, outcome.diagnostics)]
-  })
+  return drafts.flatMap((opened) => (opened.kind === 'unopened' ? [] : [documentOf(opened.draft)]))
+}
+
+function documentOf({ source, outcome }: ReadDraft) {
+  return proofDocument(source, outcome.value, outcome.diagnostics)
 }
 
 /** One document for one draft, an array in the order given for several. */
@@ -37,7 +38,12 @@ function asJson(drafts: readonly OpenedDraft[]): string {
 }
 
 function asText(drafts: readonly OpenedDraft[]): string {
-  return documents(drafts).map(proofText).join('\n')
+  return drafts
+    .flatMap((opened) => {
+      if (opened.kind === 'unopened') return []
+      return [proofText(documentOf(opened.draft), opened.draft.ledger?.unknown ?? [])]
+    })
+    .join('\n')
 }
 
 function statusOf(drafts: readonly OpenedDraft[]): 0 | 1 | 2 {

@@ -1,13 +1,16 @@
 import type { PerSize } from '../measure/value.ts'
+import type { UnknownWord } from '../rows/unknown.ts'
+import { coverageText } from './coverage-text.ts'
 import type { ProofDocument, ProofRow } from './document.ts'
 import type { Finding } from './finding.ts'
 
 /** The proof of one draft for a person at a terminal: findings in the order of the draft, then a table of the rows. */
-export function proofText(proof: ProofDocument): string {
+export function proofText(proof: ProofDocument, unknown: readonly UnknownWord[] = []): string {
   const parts = [
     proof.draft,
     ...proof.diagnostics.map((finding) => findingText(finding, proof)),
     rowTable(proof),
+    coverageText(proof, unknown),
     lastLine(proof),
   ]
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`

@@ -3,6 +3,7 @@ import type { Segment } from '../measure/segment.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { PlaceKind } from './fabric.ts'
 import type { FabricRow } from './past.ts'
+import type { UnknownWord } from './unknown.ts'
 
 /**
  * `worked`: every step was read and came out. `unread`: some words could not be read.
@@ -66,4 +67,6 @@ export interface Ledger {
   readonly kinds: readonly PlaceKind[]
   readonly written: readonly WrittenRow[]
   readonly terms: readonly UsedTerm[]
+  /** Words that stopped the reader and are not known. */
+  readonly unknown: readonly UnknownWord[]
 }

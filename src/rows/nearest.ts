@@ -1,5 +1,5 @@
 /** Words of the trade that are no stitches: what a word that can't be read may have been meant to be. */
-const trade = (
+export const trade = (
   'st sts chs sps lps rnds top side sides edge edges end ends work with right wrong left facing center centre middle skipped ' +
   'across around center chain chains corner each every fasten finish first group increase decrease join last loop magic ' +
   'next over place repeat ring round rows same skip space spaces stitch stitches times together turn until work working'

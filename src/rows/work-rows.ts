@@ -1,19 +1,19 @@
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
+import { asAuthorWrites } from './author.ts'
 import type { ReadRow } from './cut.ts'
 import { cutRows } from './cut.ts'
 import type { Ledger, WrittenRow } from './ledger.ts'
-import type { Book } from './ledgering.ts'
 import { createBook, enterRow } from './ledgering.ts'
-import { openingNotes, topsUsed } from './notes.ts'
+import { openingNotes } from './notes.ts'
+import { openingsIn } from './openings.ts'
 import type { Vocabulary } from './reader.ts'
 import { definesStitches, readDefinitions, wellKnownSpecials } from './special.ts'
-import type { Agreement } from './stated/rule.ts'
-import { isBorneOut, likelyRules, rowsCountedBy } from './stated/rule.ts'
 import type { Counting } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { dictionaryFor } from './terms/dictionary.ts'
 import { usedTerms } from './terms.ts'
+import { unknownWords } from './unknown.ts'
 import type { Passage, Section, Settings } from './written.ts'
 
 /** The draft's own words at a place, from the passage that holds it. */
@@ -33,12 +33,6 @@ function notesIn(prose: readonly string[], dictionary: Dictionary): ReadonlyMap<
   return said
 }
 
-function tops(rows: readonly ReadRow[]): ReadonlySet<number> {
-  const found = new Set<number>()
-  for (const row of rows) topsUsed(row.words, found)
-  return found
-}
-
 /** The count where it stands after the steps; null where it stands among them, or in another passage. */
 function statedAfter({ at, steps, stated }: ReadRow): Span | null {
   return stated !== null && steps.end <= stated.at.start && stated.at.end <= at.end ? stated.at : null
@@ -53,25 +47,6 @@ function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
     lists: row.lists,
     entries,
   }
-}
-
-function agreementOf({ rows }: Book): Agreement {
-  const count = (agrees: boolean): number => rows.filter((row) => row.agrees === agrees).length
-  return { agreeing: count(true), differing: count(false) }
-}
-
-/** The rows as worked; by the author's own way of counting where nearly all of them bear it out. */
-function countedByAuthor(rows: readonly ReadRow[], work: (rows: readonly ReadRow[]) => Book): Book {
-  const book = work(rows)
-  const usual = agreementOf(book)
-  let best = book
-  for (const rule of likelyRules(book.evidence)) {
-    const own = work(rowsCountedBy(rows, rule))
-    const agreement = agreementOf(own)
-    if (isBorneOut(usual, agreement) && agreement.agreeing > agreementOf(best).agreeing) best = own
-    if (agreement.differing === 0) break
-  }
-  return best
 }
 
 /**
@@ -89,9 +64,9 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
   }
   const others = sections.filter((section) => !definesStitches(section.title))
   const cut = cutRows(others, vocabulary, settings.sizes)
-  const rules = { said: notesIn(cut.prose, dictionary), topsUsed: tops(cut.rows) }
-  const book = countedByAuthor(cut.rows, (rows) => {
-    const fresh = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread })
+  const rules = { said: notesIn(cut.prose, dictionary), ...openingsIn(cut.rows) }
+  const book = asAuthorWrites(cut.rows, rules, (rows, habits) => {
+    const fresh = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread }, habits)
     for (const row of rows) enterRow(fresh, row)
     return fresh
   })
@@ -104,7 +79,14 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
   const rows = book.rows
   const writtenRows = cut.rows.map((row, index) => written(row, book.entries[index] ?? [0, 0]))
   return {
-    value: { rows, fabric: book.fabric, kinds: book.kinds.list, written: writtenRows, terms: used.terms },
+    value: {
+      rows,
+      fabric: book.fabric,
+      kinds: book.kinds.list,
+      written: writtenRows,
+      terms: used.terms,
+      unknown: unknownWords(cut.rows, dictionary, specials),
+    },
     diagnostics: [...diagnostics, ...cut.diagnostics, ...book.found],
   }
 }

@@ -126,6 +126,23 @@ describe('the package', () => {
   })
 })
 
+describe('what has been checked', () => {
+  it('names rows not read with the words that stopped the reader, and words not known', () => {
+    const path = file(
+      '---\ntitle: Mat\nsizes: [S]\n---\n\n## Mat\n\nCh 5.\n\nRow 1: Sc in 2nd ch from hook, wibble 3.\n\nRow 2: Sc across.\n',
+    )
+    const { stdout } = sizewright(['proof', path])
+    expect(stdout).toContain('Checked: 1 of 3 rows.')
+    expect(stdout).toContain('not read: Row 1 of Mat (line 10). The reader stopped at “wibble 3”.')
+    expect(stdout).toContain('not worked, because of a row before: 1 row')
+    expect(stdout).toContain('words not known: wibble')
+  })
+
+  it('says nothing of it where all has been worked', () => {
+    expect(sizewright(['proof', '-'], sound).stdout).not.toContain('Checked:')
+  })
+})
+
 describe('sizewright work', () => {
   const cowl = 'content/patterns/slack-tide-cowl/index.md'
 
@@ -155,7 +172,9 @@ describe('sizewright work', () => {
   })
 
   it('says why a row was not worked, and ends with 1', () => {
-    const path = file('---\ntitle: Mat\nsizes: [S]\n---\n\n## Mat\n\nCh 5.\n\nRow 1: Sc in 2nd ch from hook, wibble 3.\n')
+    const path = file(
+      '---\ntitle: Mat\nsizes: [S]\n---\n\n## Mat\n\nCh 5.\n\nRow 1: Sc in 2nd ch from hook, wibble 3.\n',
+    )
     const { status, stdout } = sizewright(['work', path, 'Row 1'])
     expect(status).toBe(1)
     expect(stdout).toContain('Row 1 of Mat, S: not worked.')
