@@ -31,6 +31,7 @@ const calls: Readonly<Record<FunctionName, Call>> = {
     ),
   sum,
   body,
+  ease,
   at: atSize,
   if: choose,
   share_of: shareOfTotal,
@@ -105,6 +106,13 @@ function body(node: CallNode, scope: Scope): Numeric | null {
   const [measure] = node.arguments
   const found = measure?.kind === 'text' ? scope.environment.body(measure.text) : null
   return found?.kind === 'found' ? { kind: 'length', unit: found.unit, bySize: found.bySize } : null
+}
+
+function ease(node: CallNode, scope: Scope): Numeric | null {
+  const [fit] = node.arguments
+  const found = fit?.kind === 'text' ? scope.environment.ease(fit.text) : null
+  if (found?.kind !== 'found') return null
+  return { kind: 'length', unit: found.unit, bySize: sameForAll(found.length, scope.environment.sizes.length) }
 }
 
 function atSize(node: CallNode, scope: Scope): Value | null {

@@ -88,6 +88,7 @@ function checkLookup(name: FunctionName, node: CallNode, scope: Scope): boolean 
   const [first, second] = node.arguments
   if (name === 'at') return first?.kind === 'text' && checkSize(first.text, first.at, scope)
   if (name === 'body') return first?.kind === 'text' && checkMeasure(first.text, first.at, scope)
+  if (name === 'ease') return first?.kind === 'text' && checkFit(first.text, first.at, scope)
   if (name === 'spaced') return checkStitch(node.arguments[2], scope)
   if (name === 'stitches' || name === 'width') return checkGauge('stitches', second, node, scope)
   if (name === 'rows' || name === 'height') return checkGauge('rows', second, node, scope)
@@ -111,6 +112,13 @@ function checkMeasure(measure: string, at: Span, scope: Scope): boolean {
     report(scope, 'body-measure-unknown', at, { measure, nearest, known: found.known })
   }
   if (found.kind === 'no-table') report(scope, 'body-table-missing', at, { measure })
+  return found.kind === 'found'
+}
+
+function checkFit(fit: string, at: Span, scope: Scope): boolean {
+  const found = scope.environment.ease(fit)
+  if (found.kind === 'unknown')
+    report(scope, 'fit-unknown', at, { fit, nearest: nearestTo(fit, found.known), known: found.known })
   return found.kind === 'found'
 }
 

@@ -20,6 +20,11 @@ export type BodyFound =
   | { readonly kind: 'unknown'; readonly known: readonly string[] }
   | { readonly kind: 'no-table' | 'broken' }
 
+/** The ease of a fit, in centimetres. */
+export type EaseFound =
+  | { readonly kind: 'found'; readonly length: Fraction; readonly unit: 'cm' | 'in' }
+  | { readonly kind: 'unknown'; readonly known: readonly string[] }
+
 /** The yarn's skein: grams and centimetres, each if the draft gives it. */
 export interface Skein {
   readonly mass: Fraction | null
@@ -41,6 +46,7 @@ export interface Environment {
   /** The gauge of a named swatch, or of the first one for null. */
   readonly gauge: (swatch: string | null) => GaugeFound
   readonly body: (measure: string) => BodyFound
+  readonly ease: (fit: string) => EaseFound
   readonly skein: Skein | null
   /** Chooses linked counts; left out or null where the program was started without one. */
   readonly solver?: Solver | null

@@ -93,6 +93,13 @@ export const functions = {
     'A body measure for every size, from the table that `fits` names.',
     ['body("head circumference") as in', '18 (20) in'],
   ),
+  ease: fact(
+    'ease("fit")',
+    ['quoted'],
+    'length',
+    'How much wider than the bust or chest a fit is, as published: the middle of its range, and the least of `"oversized"`.',
+    ['ease("classic")', '7.5 cm (3 in)'],
+  ),
   at: fact('at("size", a)', ['quoted', 'same'], 'same', 'The value of one size, for all sizes.', [
     'at("L", [3, 8])',
     '8',
@@ -195,6 +202,30 @@ export type FunctionName = keyof typeof functions
 
 export function isFunction(name: string): name is FunctionName {
   return Object.hasOwn(functions, name)
+}
+
+/**
+ * The functions that no value may be named after. All others share their names with values, since only brackets make
+ * a call: a draft may have an `ease = 5 cm` of its own beside `ease("classic")`.
+ */
+const reserved: readonly FunctionName[] = [
+  'stitches',
+  'rows',
+  'width',
+  'height',
+  'min',
+  'max',
+  'abs',
+  'sum',
+  'body',
+  'at',
+  'if',
+  'evenly',
+  'taper',
+]
+
+export function isReservedFunction(name: string): boolean {
+  return reserved.some((other) => other === name)
 }
 
 export function factOf(name: FunctionName): FunctionFact {

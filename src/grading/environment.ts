@@ -1,6 +1,7 @@
 import type { BodyFound, Environment, Gauge, GaugeFound, Skein, Solver } from '../formula/index.ts'
 import type { BodyColumns } from './body.ts'
 import { bodyMeasure } from './body.ts'
+import { easeOf } from './ease.ts'
 import { shape } from './shaping/shape.ts'
 
 /** A swatch of the draft; `gauge` null when it could not be read, which has been reported. */
@@ -30,6 +31,7 @@ export function createEnvironment(facts: Facts): Environment {
     swatches: facts.swatches.flatMap(({ name }) => (name === null ? [] : [name])),
     gauge: (name) => findGauge(facts.swatches, name),
     body: (measure) => findBody(facts.body, measure, unit),
+    ease: (fit) => easeOf(fit, unit),
     skein: facts.skein,
     solver: facts.solver ?? null,
     shape,

@@ -7,7 +7,7 @@ export const hand: BodyTable = {
     edition: 'undated pages',
     url: null,
     how: 'seen',
-    note: "Not a standard. Two designers' and retailers' tables, for want of one. Measure around the palm above the thumb, without the thumb, and from the base of the hand to the tip of the middle finger. Values from: Purls and Pixels, knitwear size guide (a designer who says that she generally follows CYC).",
+    note: "Not a standard. One designer's table, for want of one; children's by age are in a table of their own. Measure around the palm above the thumb, without the thumb, and from the base of the hand to the tip of the middle finger. Values from: Purls and Pixels, knitwear size guide (a designer who says that she generally follows CYC).",
   },
   sizes: ['Baby 0-3 months', 'Toddler 6 months-3 years', 'Child 3-14 years', 'Woman', 'Man'],
   howToMeasure: {},

@@ -614,6 +614,18 @@ const samples: readonly Sample[] = [
     hint: 'Did you mean `head_circumference`?',
   },
   {
+    code: 'fit-unknown',
+    grading: 'a = ease(‹"clasic"›)',
+    message: 'There is no published ease for a fit called `clasic`.',
+    hint: 'Did you mean `classic`?',
+  },
+  {
+    code: 'fit-unknown',
+    grading: 'a = ease(‹"snug at the hem"›)',
+    message: 'There is no published ease for a fit called `snug at the hem`.',
+    hint: 'There are `very close`, `close`, `classic`, `loose`, `oversized`; ease of your own is added: `body("bust") + 5 cm`.',
+  },
+  {
     code: 'gauge-unreadable',
     read: () => stitchGauge('twelve to the hand'),
     message: 'The gauge `twelve to the hand` does not say how many stitches there are in what length.',

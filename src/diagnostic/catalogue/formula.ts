@@ -370,6 +370,12 @@ const lookups = {
     says: ({ measure }) => `The body table has no measure \`${measure}\`.`,
     hint: ({ nearest, known }) => offer(nearest) ?? `It has ${quoted(known)}.`,
   }),
+  'fit-unknown': entry<{ fit: string; nearest: string | null; known: readonly string[] }>({
+    severity: 'error',
+    says: ({ fit }) => `There is no published ease for a fit called \`${short(fit)}\`.`,
+    hint: ({ nearest, known }) =>
+      offer(nearest) ?? `There are ${quoted(known)}; ease of your own is added: \`body("bust") + 5 cm\`.`,
+  }),
 } as const
 
 /** Findings about formulas, swatches and body tables. */
