@@ -2,8 +2,9 @@ import type { Worked } from './attempt.ts'
 import type { Count } from './count.ts'
 import { everySize } from './count.ts'
 import type { ReadRow } from './cut.ts'
+import type { Departure } from './habits.ts'
 import { labelText } from './label.ts'
-import type { LedgerRow } from './ledger.ts'
+import type { LedgerRow, SpecialNames } from './ledger.ts'
 import { madeBy } from './made.ts'
 import type { Entry } from './plan.ts'
 import { printTally } from './print.ts'
@@ -20,7 +21,9 @@ export interface EntryWork {
   readonly job: RowJob
   /** Sizes for which the stated count belongs to this entry. */
   readonly checked: (size: number) => boolean
+  readonly departures: readonly Departure[]
   readonly dictionary: Dictionary
+  readonly names: SpecialNames
 }
 
 /** The label of an entry; null for a row without one. */
@@ -50,6 +53,8 @@ function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
   return counts
 }
 
+const noNames: SpecialNames = new Map()
+
 /** A row of which nothing has been worked. */
 function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow {
   return {
@@ -61,6 +66,7 @@ function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow 
     reason: null,
     total: new Array<null>(sizes).fill(null),
     counts: {},
+    names: noNames,
     stated: null,
     agrees: null,
     left: everySize(0, sizes).map((value) => value ?? 0),
@@ -123,6 +129,7 @@ export function ledgerRow(work: EntryWork, broken: readonly boolean[], reason: s
     ...statusOf(work, broken, reason),
     total: worked.map((result) => (finished(result) ? result.total : null)),
     counts: countsOf(work),
+    names: work.names,
     left: worked.map((result) => (finished(result) ? result.left : 0)),
     agrees: agreement(work),
   }

@@ -2,8 +2,8 @@ import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Worked } from './attempt.ts'
+import { habitFindings } from './check/habit.ts'
 import type { Count } from './count.ts'
-import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
@@ -11,6 +11,8 @@ import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import { rowName } from './findings.ts'
 import { goingBackTo } from './going-back.ts'
+import type { Departure, Habits } from './habits.ts'
+import { habitOf } from './habits.ts'
 import type { Label } from './label.ts'
 import { longestRange } from './label.ts'
 import type { LedgerRow } from './ledger.ts'
@@ -19,8 +21,8 @@ import type { Piece } from './piece.ts'
 import { hasNoFoundation, pieceFor } from './piece.ts'
 import type { Before, Entry } from './plan.ts'
 import { planRow } from './plan.ts'
-import type { RowJob } from './readings.ts'
-import { bestReading } from './readings.ts'
+import type { Choices, Reading, RowJob } from './readings.ts'
+import { bestReading, choicesOf, departuresOf } from './readings.ts'
 import type { Names, Reporting } from './report.ts'
 import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
 import { wordsOf } from './row-words.ts'
@@ -29,7 +31,7 @@ import type { Evidence } from './stated/rule.ts'
 import type { Counting, Step } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import type { Asked } from './troubles.ts'
-import { follows, troubleAfter } from './troubles.ts'
+import { follows, isWrong, troubleAfter } from './troubles.ts'
 import type { OpeningRules } from './work/state.ts'
 import type { Settings } from './written.ts'
 
@@ -39,7 +41,15 @@ export interface Book {
   readonly reporting: Reporting
   readonly kinds: Kinds
   readonly said: Map<number, Counting>
-  readonly topsUsed: ReadonlySet<number>
+  readonly rules: OpeningRules
+  readonly habits: Habits
+  /** Habits that came up, with how many ways each can be taken, and the rows that come out another way only. */
+  readonly met: Map<string, number>
+  readonly departures: Departure[]
+  /** Rows as written that do not come out. */
+  wrong: number
+  /** How the steps of a row have been read, for other rows that repeat them. */
+  readonly kept: WeakMap<readonly Step[], Choices>
   readonly rows: LedgerRow[]
   readonly fabric: PerSize<FabricRow | null>[]
   /** For each written row its first entry and the one after its last. */
@@ -64,13 +74,19 @@ export function createBook(
   rules: OpeningRules,
   words: (at: Span) => string,
   names: Names,
+  habits: Habits,
 ): Book {
   return {
     settings,
     reporting: { sizes: settings.sizes, dictionary, words, names },
     kinds: createKinds(),
     said: new Map(rules.said),
-    topsUsed: rules.topsUsed,
+    rules,
+    habits,
+    met: new Map(),
+    departures: [],
+    wrong: 0,
+    kept: new WeakMap(),
     rows: [],
     fabric: [],
     entries: [],
@@ -79,14 +95,6 @@ export function createBook(
     piece: null,
     pieces: [],
     order: 0,
-  }
-}
-
-/** How opening chains counted in a row that came out by its stated count holds from there on. */
-function learn(book: Book, { row, worked, checked }: EntryWork): void {
-  if (row.stated === null || sizesWhere(worked.length, checked).length === 0) return
-  for (const result of worked) {
-    for (const [chains, counting] of result?.chosen ?? []) if (!book.said.has(chains)) book.said.set(chains, counting)
   }
 }
 
@@ -115,6 +123,27 @@ function finishedFor(book: Book, piece: Piece, steps: RowJob['steps']): RowJob['
   })
 }
 
+/** The steps that all sizes share; null where they differ. */
+function sharedSteps(steps: RowJob['steps']): readonly Step[] | null {
+  const [first = null, ...rest] = new Set(steps.filter((each) => each !== null))
+  return rest.length === 0 ? first : null
+}
+
+function keptFor(book: Book, steps: RowJob['steps']): Choices | null {
+  const shared = sharedSteps(steps)
+  return shared === null ? null : (book.kept.get(shared) ?? null)
+}
+
+/** Keeps how words were read, and what choices came up. */
+function keep(book: Book, steps: RowJob['steps'], reading: Reading): void {
+  const shared = sharedSteps(steps)
+  if (shared !== null && !book.kept.has(shared)) book.kept.set(shared, choicesOf(reading))
+  for (const [key, { options }] of reading.met) {
+    const habit = habitOf(key)
+    if (habit !== null) book.met.set(habit, Math.max(options, book.met.get(habit) ?? 0))
+  }
+}
+
 function rowJob(
   book: Book,
   piece: Piece,
@@ -129,7 +158,9 @@ function rowJob(
     sizes: book.settings.sizes.length,
     style: row.label?.style ?? null,
     // As they are now: a row may be worked once more, later.
-    rules: { said: new Map(book.said), topsUsed: book.topsUsed },
+    rules: { ...book.rules, said: new Map(book.said) },
+    habits: book.habits,
+    kept: keptFor(book, steps),
     steps,
     fabrics,
     resting: piece.resting.map((rest) => new Map(rest)),
@@ -147,8 +178,11 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
   const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
   const job = rowJob(book, piece, row, entry.number, steps, piece.fabrics, checked)
-  const { worked } = bestReading(job)
-  return { row, entry, worked, job, checked, dictionary: book.reporting.dictionary }
+  const reading = bestReading(job)
+  keep(book, steps, reading)
+  const { worked } = reading
+  const departures = departuresOf(reading)
+  return { row, entry, worked, job, checked, departures, dictionary: book.reporting.dictionary, names: book.reporting.names.known }
 }
 
 /** The entry on the fabric as it ought to be, for the sizes of which an earlier row did not come out. */
@@ -192,6 +226,7 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
   const lasts = Array.from({ length: sizes }, (_, size) =>
     entries.findLastIndex((entry) => (entry.steps[size] ?? null) !== null),
   )
+  let wrong = false
   for (const [index, entry] of entries.entries()) {
     const row = withOwnCount(written, index)
     const checked = written.run.length > 0 ? () => true : lastFor(lasts, index)
@@ -199,19 +234,22 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     const ought = workAsItOught(book, piece, work)
     const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
-    book.found.push(...found)
+    book.found.push(...found, ...habitFindings(work))
+    book.departures.push(...work.departures)
     if (row.stated !== null) {
       const told = found.some(({ code }) => code === 'count-mismatch')
       book.evidence.push({ stated: row.stated, worked: work.worked, checked, told })
     }
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     book.fabric.push(work.worked.map((result) => (result?.stop === null ? (result.fabric.past?.last ?? null) : null)))
-    learn(book, work)
     const side = followSides(piece, work, index === 0)
     if (side !== null) book.found.push(side)
+    const broken = entry.steps.some((steps, size) => steps !== null && piece.broken[size] === true)
+    wrong ||= broken || work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
     remember(book, piece, asked, work, ought)
     goOn(book, piece, entry, work.worked)
   }
+  if (wrong) book.wrong += 1
 }
 
 function goOn(book: Book, piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): void {

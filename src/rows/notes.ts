@@ -1,6 +1,5 @@
 import type { Counting } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
-import type { Word } from './words.ts'
 
 const about = /\b(?:chains?|chs?|t-?chs?)\b/i
 const allHeights = [2, 3, 4, 5, 6]
@@ -36,21 +35,4 @@ export function openingNotes(text: string, dictionary: Dictionary): ReadonlyMap<
     for (const chains of chainsNamed(sentence)) found.set(chains, countingOf(sentence, dictionary))
   }
   return found
-}
-
-/**
- * Opening chains into whose top a row works: `top of beg ch-3`, `3rd ch of ch-4`. They count, unless
- * the pattern says otherwise.
- */
-export function topsUsed(words: readonly Word[], into: Set<number>): void {
-  for (let at = 1; at < words.length; at += 1) {
-    if (words[at]?.text !== 'of' || !/^(?:top|chs?|chain)$/.test(words[at - 1]?.text ?? '')) continue
-    let next = at + 1
-    while (/^(?:the|beg|beginning|turning|starting|first|skipped|t)$/.test(words[next]?.text ?? '')) next += 1
-    if (!/^(?:ch|chain)$/.test(words[next]?.text ?? '')) continue
-    if (words[next + 1]?.text === '-') next += 1
-    const number = words[next + 1]
-    const chains = number?.kind === 'number' ? (number.count[0] ?? null) : null
-    if (chains !== null) into.add(chains)
-  }
 }

@@ -44,7 +44,7 @@ interface Met {
   readonly first: number
 }
 
-interface Reading {
+export interface Reading {
   readonly worked: readonly (Worked | null)[]
   /** Choices that came up. */
   readonly met: ReadonlyMap<string, Met>

@@ -32,7 +32,7 @@ function leaves(worked: Worked): boolean {
 }
 
 /** Whether a row does not come out: it stops, misses its count, or leaves stitches. */
-function isWrong(asked: Asked, worked: Worked): boolean {
+export function isWrong(asked: Asked, worked: Worked): boolean {
   return worked.stop !== null || missesCount(asked, worked) || isEndless(worked) || leaves(worked)
 }
 

@@ -7,8 +7,7 @@ import type { Ledger, WrittenRow } from './ledger.ts'
 import { createBook, enterRow } from './ledgering.ts'
 import { openingNotes } from './notes.ts'
 import { openingsIn } from './openings.ts'
-import type { Vocabulary } from './reader.ts'
-import { definesStitches, readDefinitions, wellKnownSpecials } from './special.ts'
+import { definedStitches } from './special/index.ts'
 import type { Counting } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { dictionaryFor } from './terms/dictionary.ts'
@@ -55,18 +54,19 @@ function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
  */
 export function workRows(sections: readonly Section[], settings: Settings): Outcome<Ledger> {
   const dictionary = dictionaryFor(settings.terms)
-  const specials = wellKnownSpecials(settings.sizes.length)
-  const vocabulary: Vocabulary = { sizes: settings.sizes.length, dictionary, specials }
-  const unread = new Map<string, string>()
-  const diagnostics: Diagnostic[] = []
-  for (const section of sections) {
-    if (definesStitches(section.title)) diagnostics.push(...readDefinitions(section, vocabulary, specials, unread))
-  }
-  const others = sections.filter((section) => !definesStitches(section.title))
+  const { vocabulary, unread, sections: others, found } = definedStitches(sections, settings.sizes.length, dictionary)
+  const diagnostics: Diagnostic[] = [...found]
   const cut = cutRows(others, vocabulary, settings.sizes)
   const rules = { said: notesIn(cut.prose, dictionary), ...openingsIn(cut.rows) }
   const book = asAuthorWrites(cut.rows, rules, (rows, habits) => {
-    const fresh = createBook(settings, dictionary, rules, wordsAt(sections), { known: specials, unread }, habits)
+    const fresh = createBook(
+      settings,
+      dictionary,
+      rules,
+      wordsAt(sections),
+      { known: vocabulary.specials, unread },
+      habits,
+    )
     for (const row of rows) enterRow(fresh, row)
     return fresh
   })
@@ -85,7 +85,7 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
       kinds: book.kinds.list,
       written: writtenRows,
       terms: used.terms,
-      unknown: unknownWords(cut.rows, dictionary, specials),
+      unknown: unknownWords(cut.rows, dictionary, vocabulary.specials),
     },
     diagnostics: [...diagnostics, ...cut.diagnostics, ...book.found],
   }

@@ -19,6 +19,11 @@ export const rowFindings = {
       `${row} states ${stated}${sizes === '' ? '' : ` for ${sizes}`}, but its steps make ${worked}.`,
     hint: ({ cause }) => cause ?? undefined,
   }),
+  'unlike-other-rows': entry<{ row: string; how: string; write: string }>({
+    severity: 'warning',
+    says: ({ row, how }) => `${row} comes out only if ${how}, against what the other rows or the trade’s convention say.`,
+    hint: ({ write }) => `Check its numbers, or write ${write}.`,
+  }),
   'repeat-does-not-come-out': entry<{
     row: string
     /** `M and L`; empty where all sizes are meant. */

@@ -5,7 +5,7 @@ import type { Counting } from '../step.ts'
 import type { BaseStitch, Stitch } from '../terms/stitch.ts'
 import { heightInChains, plain, stitchKey } from '../terms/stitch.ts'
 import { alone, makeSpace } from './make.ts'
-import type { Opening, Stop, Work } from './state.ts'
+import type { Opening, OpeningRules, Stop, Work } from './state.ts'
 import { push } from './state.ts'
 import { add } from './tally.ts'
 
@@ -44,6 +44,15 @@ function wayKey(before: 'opening' | 'skipped', chains: number, stitch: Stitch | 
   const height = stitch === null ? 0 : heightInChains[stitch.base]
   const name = `${before} ${chains} ${stitch?.base ?? ''}`
   return height >= 2 && chains <= height + 3 ? habitKey(name) : name
+}
+
+/** Whether the trade or the pattern's own words settle a habit of `wayKey`, so that a single row can't. */
+export function isFirmOpening({ elsewhere, topsUsed }: OpeningRules, habit: string): boolean {
+  const [before = '', length = '', base = ''] = habit.split(' ')
+  if (before !== 'opening' && before !== 'skipped') return false
+  const chains = Number(length)
+  const height = new Map<string, number>(Object.entries(heightInChains)).get(base) ?? 0
+  return elsewhere.has(chains) || topsUsed.has(chains) || (height >= 3 && chains >= height)
 }
 
 function decide(

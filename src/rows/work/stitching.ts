@@ -1,8 +1,8 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
-import { habitKey } from '../habits.ts'
 import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo } from '../fabric.ts'
+import { habitKey } from '../habits.ts'
 import type { Part, Special, Step, StepOf, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
@@ -247,8 +247,18 @@ export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
     }
   }
   if (where.kind === 'ring') return null
+  if (started && comesRound(work, where)) {
+    work.joined = true
+    return null
+  }
   if (step.yarn === true) work.yarnJoined = true
   return travel(work, where, at, started)
+}
+
+/** `…, sl st in next st; rep from * around`: after the last stitch of a round the next one is the first. */
+function comesRound(work: Work, where: Where): boolean {
+  if (where.kind !== 'next' || forSize(where.count, work.size) !== 1) return false
+  return work.below?.circular === true && !work.below.ring && work.cursor >= work.end - work.passed && work.cursor > 1
 }
 
 /** A joined round stands on its first stitch already: `next` is the second. */

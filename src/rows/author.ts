@@ -1,0 +1,39 @@
+import type { ReadRow } from './cut.ts'
+import type { Habits } from './habits.ts'
+import { byHabits } from './habits.ts'
+import type { Book } from './ledgering.ts'
+import type { Agreement } from './stated/rule.ts'
+import { isBorneOut, likelyRules, rowsCountedBy } from './stated/rule.ts'
+import { isFirmOpening } from './work/opening.ts'
+import type { OpeningRules } from './work/state.ts'
+
+function agreementOf({ rows }: Book): Agreement {
+  const count = (agrees: boolean): number => rows.filter((row) => row.agrees === agrees).length
+  return { agreeing: count(true), differing: count(false) }
+}
+
+/** The rows as worked; by the author's own way of counting where nearly all of them bear it out. */
+function countedByAuthor(book: Book, rows: readonly ReadRow[], work: (rows: readonly ReadRow[]) => Book): Book {
+  const usual = agreementOf(book)
+  let best = book
+  for (const rule of likelyRules(book.evidence)) {
+    const own = work(rowsCountedBy(rows, rule))
+    const agreement = agreementOf(own)
+    if (isBorneOut(usual, agreement) && agreement.agreeing > agreementOf(best).agreeing) best = own
+    if (agreement.differing === 0) break
+  }
+  return best
+}
+
+/** Works the rows of a pattern in the way in which its author writes and counts, as far as the rows themselves tell. */
+export function asAuthorWrites(
+  rows: readonly ReadRow[],
+  rules: OpeningRules,
+  work: (rows: readonly ReadRow[], habits: Habits) => Book,
+): Book {
+  const book = byHabits(
+    (habits) => work(rows, habits),
+    (habit) => habit === 'each' || isFirmOpening(rules, habit),
+  )
+  return countedByAuthor(book, rows, (counted) => work(counted, book.habits))
+}
