@@ -4,6 +4,7 @@ import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
+import { chainBetweenPhrase } from './phrase/chain-between.ts'
 import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
@@ -25,6 +26,7 @@ import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
 import { withCounting, withRing } from './settled.ts'
+import { spread } from './spread.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
@@ -34,6 +36,7 @@ import { wordsOfText } from './words.ts'
 const phrases: readonly Phrase[] = [
   bracketPhrase,
   sourcePhrase,
+  chainBetweenPhrase,
   chainPhrase,
   evenlyPhrase,
   togetherPhrase,
@@ -193,6 +196,7 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
       )
       steps.push(...group)
       sweep(steps, open.at(-1)?.step ?? 0)
+      spread(steps, open.at(-1)?.step ?? 0)
       const deep = besideSkipped(steps)
       if (deep !== null) steps.splice(-2, 1, deep)
     }

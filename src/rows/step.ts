@@ -36,10 +36,23 @@ export type Until =
 /** A row further down than the one below: so many rows, or the one with a number. */
 export type Depth = { readonly kind: 'rows' | 'row'; readonly number: Count }
 
+/** Every nth place, so many of them before the first. */
+export interface Interval {
+  readonly every: Count
+  readonly before: Count
+}
+
 /** Where a stitch or a group goes. */
 export type Where =
   | { readonly kind: 'next'; readonly count: Count; readonly of: Target; readonly depth?: Depth }
-  | { readonly kind: 'each'; readonly of: Target; readonly until: Until; readonly depth?: Depth }
+  | {
+      readonly kind: 'each'
+      readonly of: Target
+      readonly until: Until
+      readonly depth?: Depth
+      /** Not all of them: `in every other st` */
+      readonly interval?: Interval
+    }
   /** Into a row further down, past the stitch in front of it, which is skipped by name. */
   | { readonly kind: 'aside' }
   | { readonly kind: 'first'; readonly count: Count; readonly of: Target }
@@ -119,8 +132,19 @@ export interface Sweeping {
 }
 
 /** One step of a row, as read. `loop`: the loop that it is worked into, where the words name one. */
-export type Step = { readonly at: Span; readonly loop?: LoopCode } & (
-  | { readonly kind: 'chain'; readonly count: Count; readonly counting: Counting | null }
+export type Step = {
+  readonly at: Span
+  readonly loop?: LoopCode
+} & /** `between`: said to lie between the stitches before it, which are in their own places or all in this one. */
+(
+  | {
+      readonly kind: 'chain'
+      readonly count: Count
+      readonly counting: Counting | null
+      readonly between?: Where | 'places'
+      /** `3 ch`, not `ch 3`: so handbooks write. */
+      readonly numberFirst?: true
+    }
   | { readonly kind: 'work'; readonly parts: readonly Part[]; readonly where: Where }
   /** Stitches worked together; `times` of them for `next`, or as many as go in for `each`. */
   | {

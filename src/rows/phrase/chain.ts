@@ -26,11 +26,13 @@ export const chainPhrase: Phrase = {
   opens: (reader) => chainWords.includes(textAt(reader, numberAt(reader) === null ? 0 : 1)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
+    const numberFirst = numberAt(reader) !== null
     const made = count(reader)
     // With a space after it, it is a place that was made before: `ch-2 sp`.
     if (made === null || spaceWord.test(textAt(reader))) return null
     take(reader, 'more', 'loosely')
     const at = spanSince(reader, from)
-    return [{ kind: 'chain', count: made, counting: attempt(reader, readCounting), at }]
+    const step: Step = { kind: 'chain', count: made, counting: attempt(reader, readCounting), at }
+    return [numberFirst ? { ...step, numberFirst } : step]
   },
 }

@@ -4,6 +4,7 @@ import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrd
 import type { Until, Where } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { withDepth } from './depth.ts'
+import { readInterval } from './interval.ts'
 import { readRowEnds } from './row-ends.ts'
 import { anyStitch, groupWords, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
@@ -18,6 +19,8 @@ function passChainNumber(reader: Reader): void {
   if (numberAt(reader) !== null) reader.at += 1
 }
 
+const spaceWord = /^(?:sps?|spaces?|lps?|loops?)$/
+
 /** `top of beg ch-3`, `turning ch`, `tch`, `3rd ch of beg ch-3` */
 function turningChain(reader: Reader): Where | null {
   const ordinal = takeOrdinal(reader)
@@ -27,7 +30,7 @@ function turningChain(reader: Reader): Where | null {
   let named = false
   // `first ch` is a chain of the row below, `first ch-3` the one that opened it.
   const firstChain = textAt(reader) === 'first' && chainWords.includes(textAt(reader, 1))
-  if (firstChain && !top && textAt(reader, 2) !== '-') return null
+  if (firstChain && !top && (textAt(reader, 2) !== '-' || spaceWord.test(textAt(reader, 4)))) return null
   while (take(reader, ...openings, 'skipped')) named = true
   if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
   if (numberAt(reader) !== null && chainWords.includes(textAt(reader, 1))) reader.at += 1
@@ -89,6 +92,7 @@ function each(reader: Reader): Where | null {
   if (take(reader, 'next', 'following', 'foll')) return determined(reader, 'next', one(reader))
   if (take(reader, 'first')) return determined(reader, 'first', one(reader))
   if (take(reader, 'last')) return determined(reader, 'last', one(reader))
+  const interval = attempt(reader, readInterval)
   take(reader, 'rem', 'remaining', 'other')
   // `each of 12 sts`: so many, not all.
   const counted = numberAt(reader) === null ? null : attempt(reader, (inner) => determined(inner, 'next', null))
@@ -96,10 +100,10 @@ function each(reader: Reader): Where | null {
     attempt(reader, readUntil)
     return counted
   }
-  const of = attempt(reader, (inner) => readTarget(inner, true))
+  const of = attempt(reader, (inner) => readTarget(inner, true)) ?? (interval === null ? null : anyStitch)
   if (of === null) return null
   const until: Until = attempt(reader, readUntil) ?? { kind: 'end' }
-  return { kind: 'each', of, until }
+  return interval === null ? { kind: 'each', of, until } : { kind: 'each', of, until, interval }
 }
 
 /** `same st as beg ch-3`, `same place`, `it` */

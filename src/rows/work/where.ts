@@ -3,11 +3,12 @@ import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import { rowNumbered } from '../past.ts'
 import type { Accepts, Target, Until, Where } from '../step.ts'
+import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver } from './passed.ts'
 import type { Freedom } from './place.ts'
-import { advance, countMeant, freely, fromEnd, nextMeant } from './place.ts'
+import { advance, countMeant, freely, fromEnd, isMeantAt, nextMeant } from './place.ts'
 import { goAround, takeUp, takeUpRowEnds } from './source.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
@@ -104,7 +105,8 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
     work.cursor = work.last
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
-  const done = advance(work, of, Number.POSITIVE_INFINITY)
+  const { interval } = where
+  const done = interval === undefined ? advance(work, of, Number.POSITIVE_INFINITY) : advanceEvery(work, of, interval)
   let stop = done > 0 ? inPlaces(done) : null
   if (done === 0 && stop === null && where.until.kind === 'end') stop = nothingMeant(work, where.of, at)
   work.end = outer
@@ -179,7 +181,9 @@ function inLast(work: Work, inPlaces: InPlaces): Stop | null {
 
 /** The first place of the row, also when an opening chain stands on it already. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
-  const standing = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
+  const on = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
+  // `first ch-2 sp` is further on, where the chain stands on a stitch.
+  const standing = on && isMeantAt(work, target(work, where.of), work.last)
   if (standing) return inLast(work, inPlaces)
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
