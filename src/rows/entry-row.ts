@@ -9,7 +9,9 @@ import { madeBy } from './made.ts'
 import type { Entry } from './plan.ts'
 import { printTally } from './print.ts'
 import type { RowJob } from './readings.ts'
+import { spellingsOf } from './special/known.ts'
 import { verdictOn } from './stated/meaning.ts'
+import type { Special } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 
 /** One entry of the ledger as it is made out, and what was found on the way. */
@@ -23,7 +25,8 @@ export interface EntryWork {
   readonly checked: (size: number) => boolean
   readonly departures: readonly Departure[]
   readonly dictionary: Dictionary
-  readonly names: SpecialNames
+  /** The special stitches of the draft, by every spelling. */
+  readonly specials: ReadonlyMap<string, Special>
 }
 
 /** The label of an entry; null for a row without one. */
@@ -53,7 +56,19 @@ function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
   return counts
 }
 
-const noNames: SpecialNames = new Map()
+/** Spellings of the special stitches that a row makes, for those that ask for them. */
+function namesIn({ worked, specials }: EntryWork): SpecialNames {
+  const made = new Set<string>()
+  for (const result of worked) {
+    for (const key of result?.tally.keys() ?? []) if (key.startsWith(specialKey)) made.add(key.slice(specialKey.length))
+  }
+  if (made.size === 0) return noNames
+  const own = [...new Set(specials.values())].filter(({ name }) => made.has(name))
+  return Object.fromEntries(own.flatMap((special) => spellingsOf(special).map((spelling) => [spelling, special.name])))
+}
+
+const specialKey = 'special:'
+const noNames: SpecialNames = {}
 
 /** A row of which nothing has been worked. */
 function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow {
@@ -129,7 +144,7 @@ export function ledgerRow(work: EntryWork, broken: readonly boolean[], reason: s
     ...statusOf(work, broken, reason),
     total: worked.map((result) => (finished(result) ? result.total : null)),
     counts: countsOf(work),
-    names: work.names,
+    names: namesIn(work),
     left: worked.map((result) => (finished(result) ? result.left : 0)),
     agrees: agreement(work),
   }

@@ -11,6 +11,9 @@ import type { UnknownWord } from './unknown.ts'
  */
 export type RowStatus = 'worked' | 'unread' | 'not-worked'
 
+/** Names of special stitches by their other spellings, in lower case. */
+export type SpecialNames = Readonly<Record<string, string>>
+
 /** One row or round of a piece, as worked for every size. A range has one entry for each row it stands for. */
 export interface LedgerRow {
   readonly piece: string
@@ -26,6 +29,8 @@ export interface LedgerRow {
   readonly total: PerSize<number | null>
   /** Each stitch kind by its abbreviation in the draft's terms, space kind (`ch-2 sp`) and special stitch. */
   readonly counts: Readonly<Record<string, PerSize<number>>>
+  /** Of the special stitches in `counts`: a placeholder may ask by any of them. */
+  readonly names: SpecialNames
   /** The count that the draft states, by kind, `total` where it names none; null when nothing is stated. */
   readonly stated: Readonly<Record<string, PerSize<number | null>>> | null
   /** Whether stated and worked agree for every size; null when nothing is stated or nothing was worked. */

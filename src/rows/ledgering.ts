@@ -182,7 +182,7 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
   keep(book, steps, reading)
   const { worked } = reading
   const departures = departuresOf(reading)
-  return { row, entry, worked, job, checked, departures, dictionary: book.reporting.dictionary, names: book.reporting.names.known }
+  return { row, entry, worked, job, checked, departures, dictionary: book.reporting.dictionary, specials: book.reporting.names.known }
 }
 
 /** The entry on the fabric as it ought to be, for the sizes of which an earlier row did not come out. */

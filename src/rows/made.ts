@@ -20,8 +20,10 @@ export function madeBy(row: LedgerRow): MadeByRow {
     total: row.total,
     count: (what) => {
       const asked = bare(what)
+      const named = row.names[asked]
       for (const [key, counts] of Object.entries(row.counts)) {
-        if (isSameKind(asked, key)) return counts.map((count, size) => (row.total[size] === null ? null : count))
+        if (key === named || isSameKind(asked, key))
+          return counts.map((count, size) => (row.total[size] === null ? null : count))
       }
       return null
     },

@@ -146,12 +146,19 @@ export function isWordAhead(reader: Reader): boolean {
   return peek(reader)?.kind === 'word'
 }
 
+/** `3-dc cluster`: numbers and hyphens are part of some names. */
+function isNameWord(word: Word | undefined): word is Word {
+  return (
+    word?.kind === 'word' || (word?.kind === 'number' && word.typed) || (word?.kind === 'mark' && word.text === '-')
+  )
+}
+
 /** The text of the next `count` words, parted by blanks; null where fewer of them follow. */
 function phraseText(reader: Reader, count: number): string | null {
   let text = ''
   for (let ahead = 0; ahead < count; ahead += 1) {
     const word = peek(reader, ahead)
-    if (word?.kind !== 'word') return null
+    if (!isNameWord(word)) return null
     text = ahead === 0 ? word.text : `${text} ${word.text}`
   }
   return text
@@ -178,11 +185,11 @@ function longestNames(names: ReadonlyMap<string, unknown>): ReadonlyMap<string, 
   return longest
 }
 
-const mostWordsInName = 5
+const mostWordsInName = 6
 
 /** The longest name ahead that `names` knows; the reader moves past it. */
 function takeName<T>(reader: Reader, names: ReadonlyMap<string, T>): T | null {
-  const longest = longestNames(names).get(textAt(reader)) ?? 0
+  const longest = longestNames(names).get(peek(reader)?.text ?? '') ?? 0
   for (let count = Math.min(longest, mostWordsInName); count > 0; count -= 1) {
     const text = phraseText(reader, count)
     const found = text === null ? undefined : names.get(text)

@@ -216,8 +216,8 @@ const cases: readonly Case[] = [
   },
   {
     code: 'special-unread',
-    text: `## Special stitches\n- ‹Bobble (bo): pull up wildly 3 times.›\n\n${twenty}Row 2: (Sc, bo) 10 times. (10 bo, 10 sc)`,
-    says: /worked as several stitches in one place closed as one/,
+    text: `## Special stitches\n- ‹Shell (sh): pull up wildly 3 times.›\n\n${twenty}Row 2: Sk 2 sts, sh in next st, sk 2 sts, sc across. (1 sh, 15 sc)`,
+    says: /worked as 5 double crochet in one place/,
   },
   {
     code: 'special-unread',

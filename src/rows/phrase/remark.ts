@@ -1,5 +1,5 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, peek, spanSince, textAt } from '../reader.ts'
+import { attempt, peek, spanSince, takeSpecial, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import { readCounting } from './counting.ts'
 
@@ -19,10 +19,18 @@ function isWork(reader: Reader, ahead: number): boolean {
   if (word === undefined || word.kind === 'broken' || word.kind === 'bySize' || word.kind === 'made') return true
   if (word.kind === 'mark') return working.test(word.text)
   if (word.kind !== 'word') return false
-  const { dictionary, specials } = reader.vocabulary
+  const { dictionary } = reader.vocabulary
   return (
-    working.test(word.text) || dictionary.stitches.has(word.text) || specials.has(word.text) || /tog$/.test(word.text)
+    working.test(word.text) || dictionary.stitches.has(word.text) || /tog$/.test(word.text) || isSpecial(reader, ahead)
   )
+}
+
+function isSpecial(reader: Reader, ahead: number): boolean {
+  const { at } = reader
+  reader.at += ahead
+  const found = takeSpecial(reader) !== null
+  reader.at = at
+  return found
 }
 
 const endMarks = /^[,;.)\]}>:]$/

@@ -27,6 +27,10 @@ interface Named {
 }
 
 function named(reader: Reader): Named | null {
+  // `3-dc cluster`: the number is the name's.
+  const whole = numberAt(reader) === null ? null : attempt(reader, takeSpecial)
+  if (whole !== null)
+    return { before: null, special: whole, part: (count) => ({ kind: 'special', special: whole, count }) }
   const before = takeNumber(reader)
   if (before === null) take(reader, 'a', 'an', 'another', 'one')
   const special = takeSpecial(reader)
