@@ -83,7 +83,8 @@ function watch(folder: string, context: LoaderContext): void {
   context.watcher?.add(folder)
   const reload = async (path: string): Promise<void> => {
     const [slug, file] = relative(folder, path).split(sep)
-    if (slug !== undefined && slug !== '..' && file === 'index.md') await loadDraft(slug, folder, context)
+    const concerns = file === 'index.md' || path.endsWith('.csv')
+    if (slug !== undefined && slug !== '..' && concerns) await loadDraft(slug, folder, context)
   }
   context.watcher?.on('change', reload)
   context.watcher?.on('add', reload)

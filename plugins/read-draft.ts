@@ -1,5 +1,6 @@
 import { createSource, type Outcome, type Source } from '../src/diagnostic/index.ts'
 import type { Solver } from '../src/formula/index.ts'
+import type { ReadBeside } from '../src/grading/index.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
 import { workDraft } from '../src/pattern/resolve.ts'
 import type { Ledger } from '../src/rows/ledger.ts'
@@ -15,11 +16,17 @@ export interface ReadDraft {
 
 /**
  * Reads and resolves a draft's text. `name` is what findings call the file, `slug` the pattern's short name; `solver` is
- * needed where counts are linked.
+ * needed where counts are linked, `readBeside` where the draft brings a body table of its own.
  */
-export function readDraft(name: string, slug: string, text: string, solver: Solver | null = null): ReadDraft {
+export function readDraft(
+  name: string,
+  slug: string,
+  text: string,
+  solver: Solver | null = null,
+  readBeside: ReadBeside | null = null,
+): ReadDraft {
   const source = createSource(name, text)
   const parse = (bodyStart: number) => ({ tree: parseMarkdown(withoutFacts(text, bodyStart)), shift: 0 })
-  const { value, diagnostics } = workDraft({ source, slug, parse, solver })
+  const { value, diagnostics } = workDraft({ source, slug, parse, solver, readBeside })
   return { source, outcome: { value: value?.pattern ?? null, diagnostics }, ledger: value?.ledger ?? null }
 }

@@ -9,6 +9,7 @@ import { toMdast } from '../src/html/index.ts'
 import { resolveDraft } from '../src/pattern/resolve.ts'
 import { solverFor } from '../src/solver/index.ts'
 import { outcomes } from './outcomes.ts'
+import { besideDraft } from './read-beside.ts'
 import { addDraftSyntax } from './syntax.ts'
 
 /**
@@ -34,7 +35,9 @@ export function remarkSizewright(this: Processor): Transformer<Root> {
 function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver: Solver | null): void {
   const slug = slugOf(file)
   const source = createSource(file.path ?? slug, text)
-  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, parse: () => ({ tree, shift }) })
+  const readBeside = file.path === undefined ? null : besideDraft(file.path)
+  const parse = () => ({ tree, shift })
+  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, readBeside, parse })
   outcomes.set(slug, { source, pattern, diagnostics })
   tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
   handOn(file, { pattern, diagnostics })

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs'
 import { basename, dirname } from 'node:path'
+import { besideDraft } from '../../plugins/read-beside.ts'
 import { type ReadDraft, readDraft } from '../../plugins/read-draft.ts'
 import { createSource, diagnose, type Parameters } from '../diagnostic/index.ts'
 import type { Solver } from '../formula/index.ts'
@@ -52,7 +53,7 @@ export function fromBytes(name: string, bytes: Uint8Array, solver: Solver | null
   const text = decode(bytes)
   if (text === null) return refused(name, 'draft-not-text', {})
   if (text.trim() === '') return refused(name, 'draft-empty', {})
-  return readDraft(name, slugOf(name), text, solver)
+  return readDraft(name, slugOf(name), text, solver, name === '-' ? null : besideDraft(name))
 }
 
 function decode(bytes: Uint8Array): string | null {

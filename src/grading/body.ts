@@ -1,12 +1,12 @@
-import Fraction from 'fraction.js'
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose, nearestTo } from '../diagnostic/index.ts'
 import type { BodyFound } from '../formula/index.ts'
 import type { PerSize } from '../measure/index.ts'
-import { toBase } from '../measure/index.ts'
 import { bodyTables } from '../standards/body.ts'
-import type { BodyMeasure, BodyTable, Inches } from '../standards/body-table.ts'
-import { columnOf } from './column.ts'
+import { namesFile, pathInside, type ReadBeside } from './chart/beside.ts'
+import { type BodyChart, measureOf, publishedChart } from './chart/chart.ts'
+import { columnOf } from './chart/column.ts'
+import { readOwnTable } from './chart/own-table.ts'
 import type { WrittenText } from './swatch.ts'
 
 /** What `fits` says: a table and, for each size of the draft, the size of the table that it is drawn on. */
@@ -19,22 +19,47 @@ export interface WrittenFits {
 
 /** The sizes of a body table that a draft's sizes are drawn on. */
 export interface BodyColumns {
-  readonly table: BodyTable
+  readonly table: BodyChart
   readonly columns: PerSize<number | null>
 }
 
-/** Finds a draft's body table and its columns; null when a name is unknown or the sizes do not match, which is reported. */
-export function readFits(fits: WrittenFits, sizes: number): Outcome<BodyColumns | null> {
-  const name = fits.table.text.trim().toLowerCase()
-  const table = bodyTables.get(name)
-  if (table === undefined) return { value: null, diagnostics: [unknownTable(fits.table)] }
-  const columns = fits.columns.map((column) => (column === null ? null : columnOf(table, column.text)))
+/**
+ * Finds a draft's body table and its columns; null when a name is unknown or the sizes do not match, which is reported.
+ * `readBeside` reaches a table of the designer's own.
+ */
+export function readFits(
+  fits: WrittenFits,
+  sizes: number,
+  readBeside: ReadBeside = () => ({ kind: 'nowhere' }),
+): Outcome<BodyColumns | null> {
+  const { value: table, diagnostics: slips } = readTable(fits.table, readBeside)
+  if (table === null) return { value: null, diagnostics: slips }
+  const columns = fits.columns.map((column) => (column === null ? null : columnOf(table.sizes, column.text)))
   const diagnostics = fits.columns.flatMap((column, size) =>
-    column !== null && columns[size] === -1 ? [unknownColumn(column, name, table)] : [],
+    column !== null && columns[size] === -1 ? [unknownColumn(column, fits.table.text.trim(), table)] : [],
   )
   const length = lengthFinding(fits, sizes)
   const findings = [...diagnostics, ...length]
   return { value: findings.length === 0 ? { table, columns } : null, diagnostics: findings }
+}
+
+function readTable(written: WrittenText, readBeside: ReadBeside): Outcome<BodyChart | null> {
+  const table = bodyTables.get(written.text.trim().toLowerCase())
+  if (table !== undefined) return { value: publishedChart(table), diagnostics: [] }
+  return namesFile(written.text) ? ownTable(written, readBeside) : refuse([unknownTable(written)])
+}
+
+function ownTable({ text, at }: WrittenText, readBeside: ReadBeside): Outcome<BodyChart | null> {
+  const path = pathInside(text)
+  if (path === null) return refuse([diagnose('table-file-path', at, { file: text })])
+  const file = readBeside(path)
+  if (file.kind !== 'text') return refuse([diagnose('table-file-unreadable', at, { file: path, why: file.kind })])
+  const { chart, slips } = readOwnTable(file.text)
+  return { value: chart, diagnostics: slips.map((slip) => diagnose('table-slip', at, { file: path, ...slip })) }
+}
+
+function refuse(diagnostics: readonly Diagnostic[]): Outcome<null> {
+  return { value: null, diagnostics }
 }
 
 function unknownTable({ text, at }: WrittenText): Diagnostic {
@@ -42,7 +67,7 @@ function unknownTable({ text, at }: WrittenText): Diagnostic {
   return diagnose('body-table-unknown', at, { table: text, nearest: nearestTo(text, known), known })
 }
 
-function unknownColumn({ text, at }: WrittenText, name: string, table: BodyTable): Diagnostic {
+function unknownColumn({ text, at }: WrittenText, name: string, table: BodyChart): Diagnostic {
   const nearest = nearestTo(text, table.sizes)
   return diagnose('body-column-unknown', at, { column: text, table: name, nearest, known: table.sizes })
 }
@@ -52,35 +77,13 @@ function lengthFinding(fits: WrittenFits, sizes: number): readonly Diagnostic[] 
   return given === sizes ? [] : [diagnose('body-columns-length', fits.at, { given, sizes })]
 }
 
-/** A body measure for every size, in centimetres, from the inches of the table; a range gives its middle. */
-export function bodyMeasure(body: BodyColumns, measure: string, unit: 'cm' | 'in'): BodyFound {
-  const found = measureOf(body.table, measure)
-  if (found === null) return { kind: 'unknown', known: body.table.measures.map(({ key }) => key) }
-  const bySize = body.columns.map((column) => {
-    const inches = column === null ? undefined : found.inches[column]
-    return inches === undefined ? null : toBase(middle(inches), 'in')
+/** A body measure for every size, in centimetres; a range gives its middle. */
+export function bodyMeasure({ table, columns }: BodyColumns, measure: string, unit: 'cm' | 'in'): BodyFound {
+  const found = measureOf(table, measure)
+  if (found === null) return { kind: 'unknown', known: table.measures.map(({ key }) => key) }
+  const bySize = columns.map((column) => {
+    const span = column === null ? null : (found.spans[column] ?? null)
+    return span === null ? null : span.low.add(span.high).div(2)
   })
   return { kind: 'found', bySize, unit }
-}
-
-function middle(inches: Inches): Fraction {
-  if (typeof inches === 'number') return new Fraction(String(inches))
-  return new Fraction(String(inches[0])).add(String(inches[1])).div(2)
-}
-
-/** By its key or label, or by words that only one measure of the table has: `head`, `upper arm`. */
-function measureOf(table: BodyTable, measure: string): BodyMeasure | null {
-  const wanted = plain(measure)
-  const other = wanted === 'bust' ? 'chest' : wanted === 'chest' ? 'bust' : wanted
-  const exact = table.measures.find(({ key, label }) => key === wanted || plain(label) === wanted || key === other)
-  if (exact !== undefined || wanted === '') return exact ?? null
-  const partly = table.measures.filter(({ key }) => `_${key}_`.includes(`_${wanted}_`))
-  return partly.length === 1 ? (partly[0] ?? null) : null
-}
-
-function plain(measure: string): string {
-  return measure
-    .trim()
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '_')
 }

@@ -1,5 +1,6 @@
 export type { BodyColumns, WrittenFits } from './body.ts'
 export { bodyMeasure, readFits } from './body.ts'
+export type { FileBeside, ReadBeside } from './chart/beside.ts'
 export type { Facts, Swatch } from './environment.ts'
 export { createEnvironment } from './environment.ts'
 export { usHook, yarnCategoryName } from './materials.ts'

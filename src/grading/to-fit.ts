@@ -1,6 +1,4 @@
-import Fraction from 'fraction.js'
-import { type Numeric, type PerSize, toBase } from '../measure/index.ts'
-import type { Inches } from '../standards/body-table.ts'
+import type { Numeric } from '../measure/index.ts'
 import type { BodyColumns } from './body.ts'
 
 /** The body that each size is drawn on, by the table's leading measure; low and high are the ends of its range. */
@@ -15,19 +13,11 @@ export interface ToFit {
 export function toFit({ table, columns }: BodyColumns): ToFit | null {
   const leading = table.measures[0]
   if (leading === undefined) return null
-  const inches = columns.map((column) => (column === null ? null : (leading.inches[column] ?? null)))
-  const end = (index: 0 | 1) => lengths(inches.map((range) => endOf(range, index)))
-  return { label: leading.label, low: end(0), high: end(1) }
-}
-
-function endOf(range: Inches | null, index: 0 | 1): number | null {
-  return typeof range === 'number' || range === null ? range : range[index]
-}
-
-function lengths(inches: PerSize<number | null>): Numeric {
-  return {
+  const spans = columns.map((column) => (column === null ? null : (leading.spans[column] ?? null)))
+  const end = (which: 'low' | 'high'): Numeric => ({
     kind: 'length',
     unit: 'in',
-    bySize: inches.map((amount) => (amount === null ? null : toBase(new Fraction(String(amount)), 'in'))),
-  }
+    bySize: spans.map((span) => span?.[which] ?? null),
+  })
+  return { label: leading.label, low: end('low'), high: end('high') }
 }

@@ -44,7 +44,7 @@ const facts = z.strictObject({
   skill: z.enum(['basic', 'easy', 'intermediate', 'complex']).optional(),
   terms: z.enum(['us', 'uk']).default('us'),
   sizes: z.array(wordsOrNumber).min(1, 'needs at least one size').max(24, 'holds more sizes than a page can show (24)'),
-  fits: z.strictObject({ table: words, sizes: z.array(wordsOrNumber) }).optional(),
+  fits: z.strictObject({ table: words, sizes: z.array(wordsOrNumber).optional() }).optional(),
   swatch: z.record(z.string(), swatch).default({}),
   yarn: z.array(yarn).default([]),
   hooks: z.array(wordsOrNumber).default([]),

@@ -3,6 +3,7 @@ import { type Environment, readGrading, type Settled, type Skein, type Solver, s
 import {
   type BodyColumns,
   createEnvironment,
+  type ReadBeside,
   readFits,
   readGauge,
   type Swatch,
@@ -18,13 +19,21 @@ export interface Graded {
   readonly body: BodyColumns | null
 }
 
-/** Reads the swatches, the body table and every grading block of a draft; `solver` chooses linked counts. Findings go to `findings`. */
-export function gradeDraft(draft: Draft, solver: Solver | null, findings: Diagnostic[]): Graded {
+/** What a draft may need from outside the core, each null where it was started without. */
+export interface Reach {
+  /** Chooses linked counts. */
+  readonly solver: Solver | null
+  /** Reads a body table that lies beside the draft. */
+  readonly readBeside: ReadBeside | null
+}
+
+/** Reads the swatches, the body table and every grading block of a draft. Findings go to `findings`. */
+export function gradeDraft(draft: Draft, { solver, readBeside }: Reach, findings: Diagnostic[]): Graded {
   const keep = <T>({ value, diagnostics }: Outcome<T>): T => {
     findings.push(...diagnostics)
     return value
   }
-  const body = draft.facts.facts.fits === undefined ? undefined : keep(bodyOf(draft))
+  const body = draft.facts.facts.fits === undefined ? undefined : keep(bodyOf(draft, readBeside))
   const environment = createEnvironment({
     sizes: draft.facts.facts.sizes,
     swatches: swatchesOf(draft, keep),
@@ -65,13 +74,15 @@ function swatchesOf(draft: Draft, keep: <T>(outcome: Outcome<T>) => T): Swatch[]
   })
 }
 
-function bodyOf(draft: Draft): Outcome<BodyColumns | null> {
+/** Without sizes of its own, `fits` means those of the draft; `none` is a size that is drawn on nobody. */
+function bodyOf(draft: Draft, readBeside: ReadBeside | null): Outcome<BodyColumns | null> {
   const { sizes, fits } = draft.facts.facts
-  const columns = (fits?.sizes ?? []).map((_, index) => written(draft, 'fits', 'sizes', index))
-  return readFits(
-    { table: written(draft, 'fits', 'table'), columns, at: draft.facts.locate('fits', 'sizes') },
-    sizes.length,
-  )
+  const table = written(draft, 'fits', 'table')
+  const named = fits?.sizes?.map((_, index) => written(draft, 'fits', 'sizes', index))
+  const columns = named ?? sizes.map((size) => ({ text: size, at: table.at }))
+  const drawn = columns.map((column) => (column.text === 'none' ? null : column))
+  const at = draft.facts.locate('fits', 'sizes')
+  return readFits({ table, columns: drawn, at }, sizes.length, readBeside ?? undefined)
 }
 
 /** The skein of the first yarn, for `as skeins`. */

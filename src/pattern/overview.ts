@@ -52,9 +52,10 @@ function measureLine(label: string, segments: readonly Segment[], { draft, value
 
 /**
  * Alone in a cell, the second system stands in round brackets, as it does for one size, and a number keeps to its
- * unit where a narrow column breaks the line.
+ * unit where a narrow column breaks the line. A measure that a size does not have needs no units.
  */
 function inCell(text: string): string {
+  if (/^– [a-z]+ [[(]– [a-z]+[\])]$/.test(text)) return '–'
   return text.replace(/\[(.*)\]/, '($1)').replace(/ (mm|cm|m|in|yd|g|kg|oz|lb)\b/g, '\u00a0$1')
 }
 

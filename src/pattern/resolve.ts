@@ -3,6 +3,7 @@ import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Solver } from '../formula/index.ts'
+import type { ReadBeside } from '../grading/index.ts'
 import { findRow, lastOf, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { askAll } from './answers.ts'
@@ -10,7 +11,7 @@ import { buildBlocks } from './blocks.ts'
 import { checkFacts } from './check-facts.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
-import { gradeDraft } from './grade.ts'
+import { gradeDraft, type Reach } from './grade.ts'
 import type { Printing } from './inlines.ts'
 import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
 import { overview } from './overview.ts'
@@ -28,6 +29,8 @@ export interface DraftText {
   readonly slug: string
   /** Chooses linked counts; only a draft that has some needs it. */
   readonly solver?: Solver | null
+  /** Reads a file of the draft's folder; only a draft with a body table of its own needs it. */
+  readonly readBeside?: ReadBeside | null
   /**
    * The Markdown tree of the body, which starts at the offset given, and what must be added to the tree's offsets to
    * get offsets into the file.
@@ -51,7 +54,13 @@ export interface WorkedDraft {
 }
 
 /** As `resolveDraft`, with the ledger. */
-export function workDraft({ source, slug, parse, solver = null }: DraftText): Outcome<WorkedDraft | null> {
+export function workDraft({
+  source,
+  slug,
+  parse,
+  solver = null,
+  readBeside = null,
+}: DraftText): Outcome<WorkedDraft | null> {
   const fences = findFrontMatter(source)
   if (fences.value === null) return { value: null, diagnostics: fences.diagnostics }
   const facts = readFacts(source, fences.value)
@@ -59,12 +68,12 @@ export function workDraft({ source, slug, parse, solver = null }: DraftText): Ou
   const { bodyStart } = fences.value
   const draft: Draft = { slug, source, facts: facts.value, ...parse(bodyStart), bodyStart }
   const findings: Diagnostic[] = [...textFindings(draft)]
-  const value = assemble(draft, solver, findings)
+  const value = assemble(draft, { solver, readBeside }, findings)
   return { value, diagnostics: inOrder(findings) }
 }
 
-function assemble(draft: Draft, solver: Solver | null, findings: Diagnostic[]): WorkedDraft {
-  const graded = gradeDraft(draft, solver, findings)
+function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDraft {
+  const graded = gradeDraft(draft, reach, findings)
   findings.push(...checkFacts(draft, graded.settled))
   const answers = askAll(draft, graded.settled, graded.environment, findings)
   const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))

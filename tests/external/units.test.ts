@@ -15,10 +15,12 @@ const exact: readonly (readonly [Unit, string])[] = [
   ['m', '100'],
   ['g', '1'],
   ['kg', '1000'],
+  // Per cent stands for 0.01: BIPM, The International System of Units (SI Brochure), 9th edition, 2019, 5.4.7; from memory.
+  ['%', '0.01'],
 ]
 
 describe('units are exact by definition', () => {
-  it.each(exact)('1 %s is %s cm or g', (unit, base) => {
+  it.each(exact)('1 %s is %s cm, g or wholes', (unit, base) => {
     expect(units[unit].inBase.equals(new Fraction(base))).toBe(true)
   })
   it('has no unit without a published value', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { formulaFindings } from '../../src/diagnostic/catalogue/formula.ts'
 import type { Diagnostic } from '../../src/diagnostic/index.ts'
-import { readFits, readGauge } from '../../src/grading/index.ts'
+import { type FileBeside, readFits, readGauge } from '../../src/grading/index.ts'
 import { loadSolver } from '../../src/solver/index.ts'
 import { environment, marked, nowhere, sheet, show, written } from './workbench.ts'
 
@@ -644,6 +644,30 @@ const samples: readonly Sample[] = [
     hint: 'Did you mean `women`?',
   },
   {
+    code: 'table-file-path',
+    read: () => fits('../m.csv', ['S', 'M', 'L']),
+    message: '`../m.csv` is not a table in the draft’s own folder.',
+    hint: 'Put a file that ends in `.csv` beside the draft and name it: `table: ./measures.csv`.',
+  },
+  {
+    code: 'table-file-unreadable',
+    read: () => fits('./m.csv', ['S', 'M', 'L'], { kind: 'missing' }),
+    message: 'The table `m.csv` does not lie beside the draft.',
+    hint: 'Put it into the draft’s folder, or check its name.',
+  },
+  {
+    code: 'table-file-unreadable',
+    read: () => fits('./m.csv', ['S', 'M', 'L'], { kind: 'not-text' }),
+    message: 'The table `m.csv` is not text in UTF-8.',
+    hint: 'Save it from your spreadsheet as CSV with the encoding “UTF-8”.',
+  },
+  {
+    code: 'table-slip',
+    read: () => fits('./m.csv', ['S', 'M', 'L'], { kind: 'text', text: 'measure,unit,S,M,L\nBust,cm,81,91,wide' }),
+    message: 'm.csv, line 2, column 15: `wide` is not a measure.',
+    hint: 'Write a number such as `86`, `33 1/2`, or from and to: `81-86`.',
+  },
+  {
     code: 'body-column-unknown',
     read: () => fits('head', ['Child', 'Womman', 'Man']),
     message: 'The body table `head` has no size `Womman`.',
@@ -661,8 +685,12 @@ function stitchGauge(text: string): readonly Diagnostic[] {
   return readGauge({ stitches: written(text), rows: null }).diagnostics
 }
 
-function fits(table: string, columns: readonly string[]): readonly Diagnostic[] {
-  return readFits({ table: written(table), columns: columns.map(written), at: nowhere }, 3).diagnostics
+function fits(
+  table: string,
+  columns: readonly string[],
+  file: FileBeside = { kind: 'nowhere' },
+): readonly Diagnostic[] {
+  return readFits({ table: written(table), columns: columns.map(written), at: nowhere }, 3, () => file).diagnostics
 }
 
 function findingsOf(sample: Sample): readonly Diagnostic[] {

@@ -315,6 +315,17 @@ const shaping = {
   }),
 } as const
 
+/** Why a table of the designer's own could not be read. */
+const unreadable = {
+  missing: { says: 'does not lie beside the draft', hint: 'Put it into the draft’s folder, or check its name.' },
+  'not-text': { says: 'is not text in UTF-8', hint: 'Save it from your spreadsheet as CSV with the encoding “UTF-8”.' },
+  'too-long': { says: 'is too long for a body table', hint: 'Keep only the measures that the draft uses.' },
+  nowhere: {
+    says: 'can’t be found: this draft lies in no folder',
+    hint: 'Proof the draft by its file’s name, with the table beside it.',
+  },
+} as const
+
 /** Findings about the swatch and the body table. */
 const lookups = {
   'swatch-missing': entry<{ by: string }>({
@@ -369,6 +380,21 @@ const lookups = {
     severity: 'error',
     says: ({ measure }) => `The body table has no measure \`${measure}\`.`,
     hint: ({ nearest, known }) => offer(nearest) ?? `It has ${quoted(known)}.`,
+  }),
+  'table-file-path': entry<{ file: string }>({
+    severity: 'error',
+    says: ({ file }) => `\`${short(file)}\` is not a table in the draft’s own folder.`,
+    hint: () => 'Put a file that ends in `.csv` beside the draft and name it: `table: ./measures.csv`.',
+  }),
+  'table-file-unreadable': entry<{ file: string; why: keyof typeof unreadable }>({
+    severity: 'error',
+    says: ({ file, why }) => `The table \`${short(file)}\` ${unreadable[why].says}.`,
+    hint: ({ why }) => unreadable[why].hint,
+  }),
+  'table-slip': entry<{ file: string; line: number; column: number; says: string; wayOut: string | null }>({
+    severity: 'error',
+    says: ({ file, line, column, says }) => `${file}, line ${line}, column ${column}: ${says}.`,
+    hint: ({ wayOut }) => wayOut ?? undefined,
   }),
   'fit-unknown': entry<{ fit: string; nearest: string | null; known: readonly string[] }>({
     severity: 'error',

@@ -1,5 +1,3 @@
-import type { BodyTable } from '../standards/body-table.ts'
-
 /** Size names of the trade that mean the same; both sides of a comparison go through this. */
 const sameAs: ReadonlyMap<string, string> = new Map([
   ['xs', 'xsmall'],
@@ -26,9 +24,9 @@ const sameAs: ReadonlyMap<string, string> = new Map([
  * Position of a table's size by its name, or by another name of the trade for it (`XS`, `1X`, `3 mo`), or by
  * a beginning that only one size has (`Toddler`); -1 when there is none.
  */
-export function columnOf(table: BodyTable, name: string): number {
+export function columnOf(sizes: readonly string[], name: string): number {
   const wanted = canonical(name)
-  const names = table.sizes.map(canonical)
+  const names = sizes.map(canonical)
   const exact = names.indexOf(wanted)
   if (exact !== -1 || wanted === '') return exact
   const beginning = names.flatMap((size, position) => (size.startsWith(wanted) ? [position] : []))
