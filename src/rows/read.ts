@@ -25,7 +25,7 @@ import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
-import { withCounting, withRing } from './settled.ts'
+import { withCounting, withFirstSkip, withRing } from './settled.ts'
 import { spread } from './spread.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
@@ -232,7 +232,7 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const reader = createReader(withoutLoops(own), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) {
-    const whole = withRing(withCounting(steps))
+    const whole = withFirstSkip(withRing(withCounting(steps)))
     return { steps: layered ? inLayers(whole) : whole, stitch: reader.stitch, unread: null }
   }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }

@@ -1,4 +1,4 @@
-import type { Counting, Step } from './step.ts'
+import type { Counting, Step, StepOf } from './step.ts'
 
 /*
  * What is said at one place of a row and belongs to another.
@@ -23,6 +23,26 @@ function counted(step: Step, counting: Counting): Step {
     return { ...step, where: { ...step.where, counting } }
   }
   return step
+}
+
+const leads = new Set<Step['kind']>(['chain', 'turn', 'remark'])
+
+/** One stitch skipped and the next taken, then all the others: `miss 1, 1 tr in each to the end`. */
+function skipsOneThenAll(skip: Step | undefined, all: Step | undefined): skip is StepOf<'skip'> {
+  if (skip?.kind !== 'skip' || skip.where.kind !== 'next' || !skip.where.of.every((accept) => accept.kind !== 'space'))
+    return false
+  const sweeps = all?.kind === 'work' && all.where.kind === 'each' && all.where.until.kind === 'end'
+  return sweeps && all.where.interval === undefined && skip.where.count.every((count) => count === 1 || count === null)
+}
+
+/** The stitch missed after an opening chain is the one that the chain stands for, as a rule. */
+export function withFirstSkip(steps: readonly Step[]): readonly Step[] {
+  const at = steps.findIndex((step) => !leads.has(step.kind))
+  const skip = steps[at]
+  if (!skipsOneThenAll(skip, steps[at + 1]) || !('count' in skip.where)) return steps
+  const { count, of } = skip.where
+  const first: Step = { ...skip, where: { kind: 'first', count, of } }
+  return steps.with(at, { kind: 'either', options: [[first], [skip]], about: 'first skip', at: skip.at })
 }
 
 function isInMagicRing(step: Step): boolean {

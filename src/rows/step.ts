@@ -135,8 +135,7 @@ export interface Sweeping {
 export type Step = {
   readonly at: Span
   readonly loop?: LoopCode
-} & /** `between`: said to lie between the stitches before it, which are in their own places or all in this one. */
-(
+} /** `between`: said to lie between the stitches before it, which are in their own places or all in this one. */ & (
   | {
       readonly kind: 'chain'
       readonly count: Count
@@ -173,6 +172,8 @@ export type Step = {
       readonly body: readonly Step[]
       readonly stop: number | null
       readonly ending: readonly Step[] | null
+      /** The step from which on `ending` stands instead; the last one where it is left out. */
+      readonly endingAt?: number
       readonly times: Times
     }
   /** `rep across` without a mark: the body is found by what comes out. */

@@ -1,6 +1,7 @@
 import { forSize } from './count.ts'
 import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
 import type { Step, StepOf, Target, Where } from './step.ts'
+import { skipFoundation, skipsFoundation } from './work/first-skip.ts'
 import { alone, makeSpace } from './work/make.ts'
 import { settleOpening } from './work/opening.ts'
 import { advance, skipTarget } from './work/place.ts'
@@ -101,6 +102,7 @@ function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
 
 function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const { where, at } = step
+  if (skipsFoundation(work, where)) return skipFoundation(work, forSize(where.count, work.size), at)
   if (where.kind === 'first' && work.last >= 0) return skipFirst(work, where, at)
   // What lies before `skip last 3 sts` is not skipped by these words.
   if (where.kind === 'last') work.skipped = work.cursor

@@ -2,6 +2,7 @@ import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, spanSince, take, takeNumber, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import { readCounting } from './counting.ts'
+import { readStandsFor } from './stands-for.ts'
 
 const chainWords = ['ch', 'chs', 'chain', 'chains']
 const spaceWord = /^(?:sp|sps|space|spaces|lp|lps|loop|loops|arch|arches|from|st|sts)$/
@@ -32,7 +33,12 @@ export const chainPhrase: Phrase = {
     if (made === null || spaceWord.test(textAt(reader))) return null
     take(reader, 'more', 'loosely')
     const at = spanSince(reader, from)
-    const step: Step = { kind: 'chain', count: made, counting: attempt(reader, readCounting), at }
+    const step: Step = {
+      kind: 'chain',
+      count: made,
+      counting: attempt(reader, readCounting) ?? attempt(reader, readStandsFor),
+      at,
+    }
     return [numberFirst ? { ...step, numberFirst } : step]
   },
 }

@@ -1,6 +1,6 @@
 import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, one, takeNumber } from '../reader.ts'
+import { attempt, one, takeNumber, takeOrdinal } from '../reader.ts'
 import type { Depth, Step, Where } from '../step.ts'
 import { takePattern } from './pattern.ts'
 
@@ -16,7 +16,7 @@ function counted(reader: Reader): Count | null {
 }
 
 function numbered(reader: Reader): Count | null {
-  return takePattern(reader, ofRow) === null ? null : takeNumber(reader)
+  return takePattern(reader, ofRow) === null ? null : (takeNumber(reader) ?? takeOrdinal(reader))
 }
 
 /**

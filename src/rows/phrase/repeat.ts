@@ -124,8 +124,10 @@ function repeatFrom(
   const step: Step = { kind: 'repeat', body, stop: stopAt, ending, times: said, at }
   const instead = stopName === null && ending === null ? attempt(reader, endingWords) : null
   if (instead === null) return { from: mark.step, step }
-  // After the last repeat, or in place of its last step: what comes out tells.
-  const options = [[step, ...instead], [{ ...step, ending: instead }]]
+  // After the last repeat, in place of its last step or of its last stitch: what comes out tells.
+  const last = body.findLastIndex((each) => each.kind === 'work')
+  const inStead = { ...step, ending: instead }
+  const options = [[step, ...instead], [inStead], ...(last < 1 ? [] : [[{ ...inStead, endingAt: last }]])]
   return { from: mark.step, step: { kind: 'either', options, about: 'ending', at } }
 }
 

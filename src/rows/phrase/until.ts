@@ -48,7 +48,7 @@ function remaining(reader: Reader): { count: Count; of: Target } | null {
 /** `next corner sp`, `corner`, `the next ch-2 sp` */
 function reaching(reader: Reader): Until | null {
   take(reader, 'the')
-  const said = take(reader, 'next', 'following')
+  const said = take(reader, 'next', 'following', 'first')
   if (!said && !/^(?:corner|center|centre|middle)$/.test(textAt(reader))) return null
   const of = readTarget(reader, false)
   return of === null ? null : { kind: 'reaching', of }

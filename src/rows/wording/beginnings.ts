@@ -45,6 +45,16 @@ const ring = '(?:ring|circle|round|loop)'
 const closing =
   '(?: (?:it|them|the (?:ends?|work|chain|round|circle|ring)|up|both ends|ends)| together|,? (?:in|into|to form|and form|so as to form|to make) (?:a |the )?(?:ring|circle|round|loop)| round)*'
 
+/** Rings that are not made of chains. */
+export const rings: readonly Rewording[] = [
+  { opens: 'take', from: /^take (?:a|the|one)(?: \w+)? ring/, to: 'form a ring' },
+  {
+    opens: 'wind twist wrap',
+    from: /^(?:wind|twist|wrap) (?:the |your )?(?:cotton|thread|wool|silk|yarn)(?: (?:# times|twice|once|several times))? (?:round|around|over) (?:the |your |a )?(?:\w+ )?(?:finger|fingers|thumb|pencil|mesh)/,
+    to: 'form a ring',
+  },
+]
+
 /** How a chain becomes a ring and a round is closed. */
 export const joins: readonly Rewording[] = [
   { opens: 'unite united uniting', from: new RegExp(`^(?:unite|united|uniting)${closing}`), to: 'join' },

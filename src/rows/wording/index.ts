@@ -1,6 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Word } from '../words.ts'
-import { beginnings, joins } from './beginnings.ts'
+import { beginnings, joins, rings } from './beginnings.ts'
 import { amongOthers, asides, between, loops, threads, withoutNoun } from './places.ts'
 import { references, repeats } from './repeats.ts'
 import { byFirstWord, rewrite } from './rewrite.ts'
@@ -11,7 +11,7 @@ const stitches = { uk: byFirstWord(ukStitches), us: byFirstWord(usStitches) }
 
 /** What a later list looks for may come out of an earlier one. */
 const passes = [
-  byFirstWord([...beginnings, ...joins, ...asides]),
+  byFirstWord([...beginnings, ...joins, ...rings, ...asides]),
   byFirstWord([...verbs, ...plainRows, ...references, ...threads, ...amongOthers]),
   byFirstWord([...loops, ...between, ...repeats]),
   byFirstWord(withoutNoun),

@@ -106,7 +106,11 @@ export const loops: readonly Rewording[] = [
     from: new RegExp(`^(?:under|over) (?<det>${which} )?(?:long )?${chainWord}(?! -| #| sp)(?: stitches)?`),
     to: 'in $det ch sp',
   },
-  { opens: 'under', from: /^under (?=this ring|this circle|the ring|the circle|ring)/, to: 'in' },
+  {
+    opens: 'under round around over in into through',
+    from: /^(?:under|round|around|over|in|into|through) (?:this|the|it|that) (?:ring|circle)(?: thus (?:formed|made))?/,
+    to: 'in ring',
+  },
   { opens: 'under', from: new RegExp(`^under (?:this|it)(?= work|${clauseEnd.slice(3, -1)})`), to: 'in ring' },
 ]
 
@@ -152,7 +156,7 @@ export const withoutNoun: readonly Rewording[] = [
     opens: 'hole holes',
     from: /^holes?/,
     to: 'sp',
-    after: /(?:#|\b(?:each|every|next|first|last|same|the|alternate))$/,
+    after: /(?:#|\b(?:each|every|next|first|last|same|the|any|alternate))$/,
   },
 ]
 
@@ -201,6 +205,35 @@ export const asides: readonly Rewording[] = [
     after:
       /^(?!.*(?:free|unused|remaining|opposite|other|side|edge) ?\S*$).*\b(?:st|sts|stitch|stitches|ch|chain|chains|loop|loops)$/,
   },
+  {
+    opens: 'in into on',
+    from: new RegExp(
+      `^(?:in|into|on) (?:each|every) (?:${chainWord}|${stitchWord})(?: of (?:the )?(?:chain|foundation))? (?:, )?(?:beginning|commencing|starting) (?:with|at|in) (?:the )?(?<n>#th)(?: ${chainWord}| ${stitchWord})?`,
+    ),
+    to: 'in $n ch from hook and in each ch',
+  },
+  {
+    opens: 'in into',
+    from: /^(?:in|into) (?:the )?(?:joining stitch|joining st|joining|join)(?= [,;.:)]| and|$)/,
+    to: 'in same st',
+  },
+  { opens: 'top', from: /^top (?:st|stitch|loop|chain|ch) of/, to: 'top of' },
+  { opens: 'first', from: /^first made/, to: '', after: /#$/ },
+  {
+    opens: 'made',
+    from: /^made/,
+    to: '',
+    after: new RegExp(`(?:first|last|same|the) (?:${stitchName}|${stitchWord})$`),
+  },
+  { opens: 'of in on from', from: new RegExp(`^(?:of|in|on|from) (?:the )?(?<n>#th) ${roundWord}`), to: 'of row $n' },
+  {
+    opens: 'st sts stitch stitches',
+    from: new RegExp(`^${stitchWord} of (?:the )?${chainWord}${clauseEnd}`),
+    to: 'ch',
+    after: /(?:each|every|#)$/,
+  },
+  { opens: ',', from: /^, (?:and )?(?=all (?:in|into|under|on|over|round) )/, to: '' },
+  { opens: 'on', from: /^on (?:this|it|them)(?: chain| foundation| ring)?(?= work| make| crochet)/, to: '' },
   { opens: 'of', from: /^of (?:the )?turning(?= [,;.:)*]|$)/, to: 'of turning ch' },
   { opens: 'from', from: /^from (?:the |your )?needle/, to: 'from hook' },
   {

@@ -1,5 +1,5 @@
 import type { Rewording } from './rewrite.ts'
-import { clauseEnd, roundWord } from './vocabulary.ts'
+import { clauseEnd, roundWord, stitchName } from './vocabulary.ts'
 
 const theRow = `(?:the |this )?(?:${roundWord}|chain|line|work)`
 const toEnd = `(?:to|till|until|unto) (?:the )?end(?: of ${theRow})?`
@@ -34,6 +34,13 @@ export const repeats: readonly Rewording[] = [
       `^(?:all the way (?:round|along|around)|all (?:the )?(?:row|round)|right round|quite round|entirely round|the whole (?:length|way round|round|row|of the ${roundWord})|along the (?:row|chain|whole|edge)|throughout)${clauseEnd}`,
     ),
     to: 'around',
+  },
+  { opens: 'all', from: new RegExp(`^all (?:round|along|around)${clauseEnd}`), to: 'rep', after: /,$/ },
+  {
+    opens: 'the',
+    from: new RegExp(`^the last (?:one|${stitchName})(?: to (?:come|be|go|be worked))? (?=in|on|into)`),
+    to: 'ending with one',
+    after: /,$/,
   },
   { opens: 'to', from: /^to (?:the )?last (?:(?:stitch|st) )?but one/, to: 'to last st' },
   {

@@ -16,6 +16,7 @@ interface Loop {
   readonly body: readonly Step[]
   readonly stop: number | null
   readonly ending: readonly Step[] | null
+  readonly endingAt?: number
 }
 
 function isPlain(target: Target | null): boolean {
@@ -45,7 +46,7 @@ function doesNotComeOut(loop: Loop, inner: Stop, done: number, asked: number | n
 /** The last pass: cut at the stop mark, or with other words in place of its last step. */
 function lastBody(loop: Loop): readonly Step[] {
   if (loop.stop !== null) return loop.body.slice(0, loop.stop)
-  return loop.ending === null ? loop.body : [...loop.body.slice(0, -1), ...loop.ending]
+  return loop.ending === null ? loop.body : [...loop.body.slice(0, loop.endingAt ?? -1), ...loop.ending]
 }
 
 /** The body `times` times in all. */
