@@ -2,8 +2,13 @@ import { cornersOf } from './corners.ts'
 import type { Kinds, Row } from './fabric.ts'
 import { stitchKey } from './terms/stitch.ts'
 
-/** The kinds of the stitches of a group, one entry a stitch. */
-export type Group = readonly string[]
+/** Stitches that belong together. */
+export interface Group {
+  /** The special stitch that they are; empty for none. */
+  readonly name: string
+  /** Their kinds, one entry a stitch. */
+  readonly stitches: readonly string[]
+}
 
 /** A way of taking a row's stitches as groups. */
 export interface Grouping {
@@ -35,7 +40,10 @@ export function shapeOf(row: Row, kinds: Kinds): Shape {
     { name: 'parts of groups', groups: groupsInPlaces(row, kinds, true) },
     { name: 'runs', groups: closed(runsBetweenSpaces(row, kinds), row.circular && !endsInSpace(row, kinds)) },
   ]
-  const several = groupings.map((each) => ({ ...each, groups: each.groups.filter((group) => group.length > 1) }))
+  const several = groupings.map((each) => ({
+    ...each,
+    groups: each.groups.filter((group) => group.stitches.length > 1),
+  }))
   const shape = { groupings: several, ...sidesOf(row, kinds) }
   shapes.set(row, shape)
   return shape
@@ -52,8 +60,8 @@ function keyOf(kinds: Kinds, place: number): string {
 }
 
 /** The stitches of each group, in order; a stitch that belongs to none is a group of one. `split`: spaces part them. */
-function groupsInPlaces({ places, groups }: Row, kinds: Kinds, split = false): readonly Group[] {
-  const found: string[][] = []
+function groupsInPlaces({ places, groups, names }: Row, kinds: Kinds, split = false): readonly Group[] {
+  const found: { name: string; stitches: string[] }[] = []
   let current = -1
   places.forEach((place, at) => {
     if (!isStitch(kinds, place)) {
@@ -61,9 +69,9 @@ function groupsInPlaces({ places, groups }: Row, kinds: Kinds, split = false): r
       return
     }
     const group = groups[at] ?? -1
-    if (group < 0 || group !== current) found.push([])
+    if (group < 0 || group !== current) found.push({ name: names[group] ?? '', stitches: [] })
     current = group
-    found.at(-1)?.push(keyOf(kinds, place))
+    found.at(-1)?.stitches.push(keyOf(kinds, place))
   })
   return opened(found, places, groups, kinds)
 }
@@ -79,7 +87,11 @@ function opened(
   const [own, second, ...rest] = found
   if (first?.what !== 'stitch' || !first.turning || own === undefined || second === undefined) return found
   const next = kinds.list[places[1] ?? -1]?.what === 'space' ? 2 : 1
-  return (groups[next] ?? -1) >= 0 ? [[...own, ...second], ...rest] : found
+  return (groups[next] ?? -1) >= 0 ? [joined(own, second), ...rest] : found
+}
+
+function joined(first: Group, second: Group): Group {
+  return { name: second.name, stitches: [...first.stitches, ...second.stitches] }
 }
 
 /** Stitches that stand side by side between two spaces. */
@@ -90,7 +102,7 @@ function runsBetweenSpaces({ places }: Row, kinds: Kinds): readonly Group[] {
     if (kind?.what === 'stitch') found.at(-1)?.push(keyOf(kinds, place))
     else if (kind?.what === 'space') found.push([])
   }
-  return found
+  return found.map((stitches) => ({ name: '', stitches }))
 }
 
 function endsInSpace({ places }: Row, kinds: Kinds): boolean {
@@ -101,7 +113,7 @@ function endsInSpace({ places }: Row, kinds: Kinds): boolean {
 function closed(groups: readonly Group[], closes = true): readonly Group[] {
   const [first, ...rest] = groups
   const last = rest.at(-1)
-  return first === undefined || last === undefined || !closes ? groups : [[...last, ...first], ...rest.slice(0, -1)]
+  return first === undefined || last === undefined || !closes ? groups : [joined(last, first), ...rest.slice(0, -1)]
 }
 
 function sidesOf(row: Row, kinds: Kinds): Pick<Shape, 'corners' | 'sides' | 'innerSides'> {

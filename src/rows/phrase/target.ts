@@ -102,9 +102,9 @@ function within(reader: Reader): Accepts | null {
   return special === null ? null : { kind: 'special', name: special.name }
 }
 
-/** `st and ch-1 sp`, `dc and each ch` */
-function further(reader: Reader): Accepts | null {
-  if (!take(reader, 'and', 'or')) return null
+/** `st and ch-1 sp`, `dc and each ch`, `ch or dc` */
+function further(reader: Reader, joined: boolean): Accepts | null {
+  if (!take(reader, ...(joined ? ['and', 'or'] : ['or']))) return null
   take(reader, 'in')
   take(reader, 'each', 'every')
   if (peek(reader)?.kind !== 'word' || take(reader, 'next', 'last', 'same', 'first', 'corner')) return null
@@ -123,7 +123,7 @@ export function readTarget(reader: Reader, joined: boolean): Target | null {
   const inside = attempt(reader, within)
   if (inside !== null) return [inside]
   const accepts = [first]
-  if (!joined) return accepts
-  for (let more = attempt(reader, further); more !== null; more = attempt(reader, further)) accepts.push(more)
+  const next = (): Accepts | null => attempt(reader, (inner) => further(inner, joined))
+  for (let more = next(); more !== null; more = next()) accepts.push(more)
   return accepts
 }

@@ -11,7 +11,7 @@ export interface Definition {
 
 const definitionLine = /^[\s>*_+-]*((?:\d[ -])?[^:=\n–—]{1,60}?)[*_\s]*(?::|=|\s[–—-]\s|[–—](?=[*_\s]))[*_]*\s*(\S.*)$/s
 const lead = /^(?:special st(?:itch)?(?:es)?(?: used)?|note|abbreviations?)\s*[:–-]\s*(?=\S)/i
-const verb = /^(?:to (?:make|work)|how to (?:make|work)|make|work) (?:a |an |the )?/i
+const verb = /^(?:(?:to |how to )?(?:make|work) )?(?:a |an |the )?/i
 
 /** `Puff Stitch` → `puff stitch`; `V-st` and `FPdc` stay. */
 function asWritten(name: string): string {

@@ -1,4 +1,5 @@
 import { readLabel } from '../label.ts'
+import type { Special } from '../step.ts'
 import { readWords } from '../words.ts'
 import type { Passage, Section } from '../written.ts'
 import type { Definition } from './definition.ts'
@@ -31,14 +32,21 @@ function isUsed(name: string, texts: readonly string[], besides: string): boolea
 }
 
 /** A line of prose that defines a stitch: `Special stitch: V-st = (dc, ch 1, dc) in one st`. */
-function inProse(line: string, start: number, texts: readonly string[]): Definition | null {
+function inProse(
+  line: string,
+  start: number,
+  texts: readonly string[],
+  specials: ReadonlyMap<string, Special>,
+): Definition | null {
   if (line.length > 400 || isRowLabel(line)) return null
   const definition = definitionOf(line, start)
   if (definition === null || ofRow.test(definition.meaning)) return null
   const names = [definition.name, ...definition.also]
   const sounds = names.some((name) => nouns.test(name)) || /=|^\s*special/i.test(line)
   if (!sounds || names.some((name) => noName.test(name) || name.split(' ').length > 4)) return null
-  return names.some((name) => isUsed(name, texts, line)) ? definition : null
+  const known = specials.get(wordsOfName(definition.name))
+  const used = [...names, ...(known?.also ?? [])]
+  return used.some((name) => isUsed(name, texts, line)) ? definition : null
 }
 
 const knownNames =
@@ -94,7 +102,7 @@ function withoutProse(passage: Passage, texts: readonly string[], defining: Defi
   let { text } = passage
   let from = 0
   for (const line of passage.text.split('\n')) {
-    const definition = inProse(line, passage.at.start + from, texts)
+    const definition = inProse(line, passage.at.start + from, texts, defining.specials)
     if (definition !== null && enter(definition, passage, defining)) text = blank(text, from, from + line.length)
     from += line.length + 1
   }

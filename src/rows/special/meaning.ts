@@ -4,7 +4,7 @@ import { anyStitch } from '../phrase/target.ts'
 import { readSteps } from '../read.ts'
 import type { Vocabulary } from '../reader.ts'
 import { foldSizeLists } from '../sizelist.ts'
-import type { Part, Special, Step } from '../step.ts'
+import type { Part, Special, Step, Where } from '../step.ts'
 import type { Dictionary } from '../terms/dictionary.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { heightInChains, plain } from '../terms/stitch.ts'
@@ -70,6 +70,11 @@ function isPicot(name: string, meaning: string): boolean {
   return closes.test(meaning) && (/picot/i.test(name) || /\b(?:sl|slip|ss)\b/i.test(meaning))
 }
 
+function isOnePlace(where: Where): boolean {
+  if (where.kind === 'next' || where.kind === 'first') return where.count.every((count) => count === 1)
+  return where.kind === 'same' || where.kind === 'ring'
+}
+
 /** @param open the rows say where it goes */
 function makesOf(steps: readonly Step[], name: string, sizes: number, open: boolean): Special['makes'] {
   const working = steps.filter((step) => step.kind !== 'remark').flatMap(likelier)
@@ -77,9 +82,8 @@ function makesOf(steps: readonly Step[], name: string, sizes: number, open: bool
   // `sc2tog` by itself goes over two stitches.
   if (only?.kind === 'together' && others.length === 0 && !open) return { steps: working }
   if (only?.kind === 'work' && others.length === 0 && !isPlaceless(only.where)) {
-    const { where } = only
-    const single = where.kind === 'same' || where.kind === 'next' || where.kind === 'ring' || where.kind === 'first'
-    if (single) return partsOf([{ ...only, where: { kind: 'same', start: false } }]) ?? { steps: working }
+    if (isOnePlace(only.where))
+      return partsOf([{ ...only, where: { kind: 'same', start: false } }]) ?? { steps: working }
   }
   const parts = partsOf(working)
   return parts === null ? { steps: working } : withOpening(parts, name, sizes)
