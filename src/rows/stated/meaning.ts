@@ -2,6 +2,7 @@ import type { Worked } from '../attempt.ts'
 import type { Group, Shape } from '../shape.ts'
 import { shapeOf } from '../shape.ts'
 import { stitchKey } from '../terms/stitch.ts'
+import { closedKey } from '../work/make.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
 
@@ -56,6 +57,18 @@ export function kindWithoutOpening(key: string, worked: Worked): number {
   return keyCount(worked, key) - (openingKey(worked) === key ? worked.turningStitches : 0)
 }
 
+/** A decrease is a stitch of its kind; some count it by its own name only. */
+export const noDecreases: CountingRule = 'no decreases'
+
+export function kindWithoutDecreases(key: string, worked: Worked): number {
+  return keyCount(worked, key) - (worked.inside.get(closedKey(key)) ?? 0)
+}
+
+/** `18 sc, 1 sc2tog`: decreases are counted apart. */
+function namesDecreases({ items }: Stated): boolean {
+  return items.some(({ of }) => of.kind === 'named' || (of.kind === 'key' && of.key.startsWith('together:')))
+}
+
 /** What the opening chain stands for; null where it counts as nothing. */
 function openingKey({ fabric, kinds }: Worked): string | null {
   const kind = kinds.list[fabric.row?.places[0] ?? -1]
@@ -78,27 +91,38 @@ function shape(worked: Worked): Shape | null {
 }
 
 /** Stitches of one kind may be counted with those inside special stitches or without, and a post stitch by its base. */
-function kindMeant(item: StatedItem, key: string, worked: Worked): readonly number[] {
+function kindMeant(item: StatedItem, key: string, worked: Worked, stated: Stated): readonly number[] {
   const all = keyCount(worked, key)
   if (key === 'space') return [all]
   const without = item.by?.some((rule) => rule === 'no opening' || isApart(rule, worked.tally)) ?? false
   if (without) return [kindWithoutOpening(key, worked)]
+  if (item.by?.includes(noDecreases)) return [kindWithoutDecreases(key, worked)]
   const within = worked.inside.get(key) ?? 0
   const posts = sumOf(worked.tally, (own) => own.endsWith(`:${key}`) && !own.startsWith('special'))
-  return [all, all - within, all + posts]
+  const plain = namesDecreases(stated) ? [kindWithoutDecreases(key, worked)] : []
+  return [all, all - within, all + posts, ...plain]
 }
 
 /** `beg puff` and `end puff` are puffs; half and small ones may be counted among the others. */
-function specialMeant(name: string, { tally }: Worked): readonly number[] {
+function specialMeant(name: string, worked: Worked): readonly number[] {
+  const { tally } = worked
   const own = tally.get(`special:${name}`) ?? 0
   const whole =
-    /^special:(?:beg|beginning|begin|start|starting|first|initial|opening|end|ending|last|closing|final|joining|join)[ -]?/
+    /^special:(?:beg|beginning|begin|start|starting|first|initial|opening|end|ending|last|closing|final|joining|join)[ -]/
   const part =
-    /^special:(?:half|small|large|mini|big|little|edge|corner|inc|dec|increase|decrease|partial|inverted)[ -]?/
+    /^special:(?:half|small|large|mini|big|little|edge|corner|inc|dec|increase|decrease|partial|inverted)[ -]/
   const ends = (key: string, prefix: RegExp): boolean =>
     prefix.test(key) && key.replace(prefix, '') === name.toLowerCase()
   const wholes = own + sumOf(tally, (key) => ends(key.toLowerCase(), whole))
-  return [own, wholes, wholes + sumOf(tally, (key) => ends(key.toLowerCase(), part))]
+  return [own, wholes, wholes + sumOf(tally, (key) => ends(key.toLowerCase(), part)), wholes + spelledOut(name, worked)]
+}
+
+/** Groups of the same stitches as a special stitch of this row that are spelt out instead: `5 dc in next st (shell made)`. */
+function spelledOut(name: string, worked: Worked): number {
+  const groups = shape(worked)?.groupings[0]?.groups ?? []
+  const text = ({ stitches }: Group): string => stitches.join()
+  const own = groups.find((group) => group.name === name)
+  return own === undefined ? 0 : groups.filter((group) => group.name === '' && text(group) === text(own)).length
 }
 
 function sideMeant(key: string | null, worked: Worked): readonly number[] {
@@ -114,7 +138,7 @@ function hasEqualSides(worked: Worked): boolean {
 }
 
 function groupsOf(groups: readonly Group[], least: number, most: number): number {
-  return groups.filter((group) => group.length >= least && group.length <= most).length
+  return groups.filter(({ stitches }) => stitches.length >= least && stitches.length <= most).length
 }
 
 /** All that a name of the designer's own may stand for in this row, by what it is. */
@@ -122,7 +146,7 @@ export function openMeanings(worked: Worked, size: number | null): ReadonlyMap<s
   const found = new Map<string, number>()
   const made = shape(worked)
   for (const { name, groups } of made?.groupings ?? []) {
-    for (const each of new Set(groups.map((group) => group.length))) {
+    for (const each of new Set(groups.map(({ stitches }) => stitches.length))) {
       if (size === null || size === each) found.set(`${name} of ${each}`, groupsOf(groups, each, each))
     }
     if (size !== null) continue
@@ -148,13 +172,13 @@ function openVerdict(item: StatedItem, size: number | null, stated: number, work
 }
 
 /** Numbers that a count may come to, the usual one first; null where its name alone does not tell. */
-function numbersMeant(item: StatedItem, worked: Worked): readonly number[] | null {
+function numbersMeant(item: StatedItem, worked: Worked, stated: Stated): readonly number[] | null {
   const { of, by } = item
   switch (of.kind) {
     case 'total':
       return totalMeant(by, worked)
     case 'key':
-      return kindMeant(item, of.key, worked)
+      return kindMeant(item, of.key, worked, stated)
     case 'special':
       return specialMeant(of.name, worked)
     case 'side':
@@ -191,10 +215,10 @@ function besides(item: StatedItem, { items }: Stated, size: number, stated: numb
 
 /** Stitches of a kind in groups of which there are so many, for each way to take groups. */
 function withinGroups(worked: Worked, count: number, key: string | null): readonly number[] {
-  const inside = (group: Group): number => group.filter((each) => key === null || each === key).length
+  const inside = (group: Group): number => group.stitches.filter((each) => key === null || each === key).length
   return (shape(worked)?.groupings ?? []).flatMap(({ groups }) =>
-    [...new Set(groups.map((group) => group.length)), 0].flatMap((size) => {
-      const own = size === 0 ? groups : groups.filter((group) => group.length === size)
+    [...new Set(groups.map(({ stitches }) => stitches.length)), 0].flatMap((size) => {
+      const own = size === 0 ? groups : groups.filter(({ stitches }) => stitches.length === size)
       return own.length === count ? [own.reduce((sum, group) => sum + inside(group), 0)] : []
     }),
   )
@@ -212,7 +236,7 @@ const mostInGroup = 12
 export function verdictOn(item: StatedItem, all: Stated, worked: Worked, size: number): Verdict {
   const stated = statedFor(item, size)
   if (stated === null) return 'agrees'
-  const numbers = numbersMeant(item, worked)
+  const numbers = numbersMeant(item, worked, all)
   if (numbers?.includes(stated)) return 'agrees'
   const { of } = item
   if (of.kind === 'named') return openVerdict(item, of.size, stated, worked)
@@ -237,7 +261,7 @@ export function isMet(stated: Stated, worked: Worked, size: number): boolean {
 
 /** What the row makes of what an item counts, by the usual meaning. */
 export function workedCount(item: StatedItem, worked: Worked): number {
-  return numbersMeant(item, worked)?.[0] ?? 0
+  return numbersMeant(item, worked, { items: [item], at: { start: 0, end: 0 } })?.[0] ?? 0
 }
 
 /** Whether an item counts every stitch of the row, one by one, and maybe more. */

@@ -2,7 +2,7 @@ import type { Worked } from '../attempt.ts'
 import type { ReadRow } from '../cut.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
-import { byRule, kindWithoutOpening, totalRules, verdictOn } from './meaning.ts'
+import { byRule, kindWithoutDecreases, kindWithoutOpening, noDecreases, totalRules, verdictOn } from './meaning.ts'
 
 /** A row that states a count, as it was worked: what tells how the author counts. */
 export interface Evidence {
@@ -14,13 +14,19 @@ export interface Evidence {
 }
 
 const noOpening: CountingRule = 'no opening'
+/** Rules that speak of the stitches of a kind too, not only of all. */
+const ofKinds = new Set<CountingRule>([noOpening, noDecreases])
 
 function speaks(item: StatedItem, rule: CountingRule): boolean {
-  return item.by === null && (item.of.kind === 'total' || (item.of.kind === 'key' && rule === noOpening))
+  if (item.by !== null) return false
+  return item.of.kind === 'key' ? ofKinds.has(rule) : item.of.kind === 'total' && rule !== noDecreases
 }
 
 function comesOut(item: StatedItem, rule: CountingRule, stated: number, worked: Worked): boolean {
-  if (item.of.kind === 'key') return stated === kindWithoutOpening(item.of.key, worked)
+  if (item.of.kind === 'key') {
+    const own = rule === noDecreases ? kindWithoutDecreases : kindWithoutOpening
+    return stated === own(item.of.key, worked)
+  }
   return stated === byRule(rule, worked)
 }
 
@@ -82,7 +88,7 @@ const mostTried = 3
 
 /** Whether a rule is worth a try: what follows from rows that were worked by another may only come out when it is. */
 function isWorthTrying({ rule, gained, lost }: Score): boolean {
-  return gained >= (rule === noOpening ? leastGained : 1) && lost <= gained * mostAgainst
+  return gained >= (ofKinds.has(rule) ? leastGained : 1) && lost <= gained * mostAgainst
 }
 
 /** Kinds of which a bare number may be the count: `(12)` for twelve shells. */
@@ -98,7 +104,7 @@ function kindsIn(evidence: readonly Evidence[]): readonly CountingRule[] {
 export function likelyRules(evidence: readonly Evidence[]): readonly CountingRule[] {
   const plain = new Map(evidence.map((each) => [each, countsPlainly(each)] as const))
   if (evidence.filter((each) => plain.get(each) === false).length < leastGained) return []
-  const rules = [...totalRules.filter((rule) => rule !== 'stitches'), ...kindsIn(evidence)]
+  const rules = [...totalRules.filter((rule) => rule !== 'stitches'), noDecreases, ...kindsIn(evidence)]
   const scores = rules.map((rule) => scoreOf(rule, evidence, plain)).filter(isWorthTrying)
   return scores
     .toSorted((first, second) => second.right - first.right)

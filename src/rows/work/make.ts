@@ -44,6 +44,11 @@ function makeSideBySide(work: Work, stitch: Stitch, each: number, places: number
   return null
 }
 
+/** What stitches of a kind are noted under that close others: decreases. */
+export function closedKey(key: string): string {
+  return `closed:${key}`
+}
+
 /** Stitches closed as one; by their own name they are counted apart from what they are made of. */
 export function makeClosed(
   work: Work,
@@ -54,8 +59,9 @@ export function makeClosed(
   const { stitch, name } = closed
   const count = forSize(closed.count, work.size)
   if (count === 0) return null
-  tally(work, stitchKey(stitch), count, { ...within, special: within.special || name !== null })
+  tally(work, stitchKey(stitch), count, within)
   if (name !== null) tally(work, `together:${name}`, count, within)
+  add(work.inside, closedKey(stitchKey(stitch)), count)
   work.stitches += count
   return push(work, stitchNumber(work.kinds, stitch), count, within.group, at, within.base)
 }
