@@ -83,6 +83,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     style: job.style,
     rowStitch: words.stitch,
     namesTurningChain: words.namesTurningChain,
+    stitchesNamed: words.stitchesNamed,
     alongEdges: words.alongEdges,
     resting: job.resting,
     freedom: null,

@@ -46,20 +46,30 @@ function distance({ departures, wrong }: Trial): number {
 /** Rows that must gain before a habit that the trade is agreed on is taken the other way. */
 const leastForFirm = 2
 const mostRounds = 2
-const mostTrials = 8
+const mostTrials = 12
 
-interface Candidate {
-  readonly habit: string
-  readonly option: number
+/** Habits that are taken another way together. */
+type Change = readonly (readonly [habit: string, option: number])[]
+
+/** What follows the first word of a habit: of chains that open a row and those skipped in the first one it is the same. */
+function kin(habit: string): string {
+  return habit.slice(habit.indexOf(' '))
 }
 
 /** What might be taken another way: what rows departed from, and where rows do not come out, all that came up. */
-function candidates(trial: Trial): readonly Candidate[] {
-  const found = new Map(trial.departures.map(({ habit, option }) => [`${habit} ${option}`, { habit, option }]))
+function changes(trial: Trial): readonly Change[] {
+  const found = new Map<string, Change>()
+  const add = (...change: Change): void => {
+    found.set(change.join(), change)
+  }
+  for (const { habit, option } of trial.departures) add([habit, option])
   if (trial.wrong === 0) return [...found.values()]
   for (const [habit, options] of trial.met) {
+    const others = [...trial.met.keys()].filter((other) => other > habit && kin(other) === kin(habit))
     for (let option = 0; option < options; option += 1) {
-      if (option !== trial.habits.get(habit)) found.set(`${habit} ${option}`, { habit, option })
+      if (option === trial.habits.get(habit)) continue
+      add([habit, option])
+      for (const other of others) add([habit, option], [other, option])
     }
   }
   return [...found.values()].slice(0, mostTrials)
@@ -74,10 +84,10 @@ export function byHabits<T extends Trial>(work: (habits: Habits) => T, isFirm: (
   let best = work(noHabits)
   for (let round = 0; round < mostRounds && distance(best) > 0; round += 1) {
     const before = best
-    for (const { habit, option } of candidates(before)) {
-      const least = isFirm(habit) ? leastForFirm : 1
+    for (const change of changes(before)) {
+      const least = change.some(([habit]) => isFirm(habit)) ? leastForFirm : 1
       if (distance(before) < least) continue
-      const own = work(new Map([...before.habits, [habit, option]]))
+      const own = work(new Map([...before.habits, ...change]))
       if (distance(own) <= distance(before) - least && distance(own) < distance(best)) best = own
     }
     if (best === before) break

@@ -3,7 +3,6 @@ import { diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
 import type { EntryWork } from './entry-row.ts'
-import type { Kinds } from './fabric.ts'
 import type { Wording } from './findings.ts'
 import { sizesNamed } from './findings.ts'
 import { printTally } from './print.ts'
@@ -13,6 +12,7 @@ import { statedFor } from './stated/item.ts'
 import { differingItems, openMeanings, verdictOn, workedCount } from './stated/meaning.ts'
 import { otherCount } from './suggest.ts'
 import type { Dictionary } from './terms/dictionary.ts'
+import { closedKey } from './work/make.ts'
 
 /** What one kind of stitch comes to, as stated and as worked. */
 interface Differing {
@@ -51,12 +51,30 @@ function printSide(mismatches: readonly Mismatch[], side: 'stated' | 'worked', n
   return shown.join(', ')
 }
 
+/** Whether words settle how the opening chain counts; where they do not, the other way has been tried. */
+function openingIsSaid({ steps, rules }: RowJob): boolean {
+  return steps.some((own) =>
+    own?.some((step) => {
+      if (step.kind === 'chain') return step.counting !== null || rules.said.has(step.count[0] ?? 0)
+      return step.kind === 'work' && step.where.kind === 'fromHook' && step.where.counting !== null
+    }),
+  )
+}
+
+/** Decreases are stitches too: what is missed is as many as they are. */
+function decreaseCause(mismatches: readonly Mismatch[], worked: readonly (Worked | null)[]): string | null {
+  const all = mismatches.every(({ size, by, parts }) => {
+    let closed = 0
+    for (const [key, count] of worked[size]?.inside ?? []) if (key.startsWith(closedKey(''))) closed += count
+    return parts.length === 1 && closed > 0 && by === closed
+  })
+  return all ? 'A decrease counts as a stitch too.' : null
+}
+
 /** Whether the miss is the opening chain, counted where the draft says that it is not, or the other way. */
-function openingCause(
-  mismatches: readonly Mismatch[],
-  worked: readonly (Worked | null)[],
-  kinds: Kinds,
-): string | null {
+function openingCause(mismatches: readonly Mismatch[], worked: readonly (Worked | null)[], job: RowJob): string | null {
+  const { kinds } = job
+  if (!openingIsSaid(job)) return null
   const all = (holds: (result: Worked, by: number) => boolean): boolean =>
     mismatches.every(({ size, by, parts }) => {
       const result = worked[size] ?? null
@@ -94,7 +112,8 @@ export function mismatchCause(
   const own = ownCounting(job)
   if (own !== null) return own
   const sizes = mismatches.map((each) => each.size)
-  const plain = openingCause(mismatches, worked, job.kinds) ?? otherCount(job, sizes, names)
+  const plain =
+    openingCause(mismatches, worked, job) ?? decreaseCause(mismatches, worked) ?? otherCount(job, sizes, names)
   if (plain !== null) return plain
   const left = worked[sizes[0] ?? -1]?.left ?? 0
   if (left === 0) return null

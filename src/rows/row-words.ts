@@ -1,4 +1,4 @@
-import type { Step, StepOf } from './step.ts'
+import type { Accepts, Step, StepOf, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchOfParts } from './work/stitching.ts'
 
@@ -40,6 +40,25 @@ function namesTurningChain(steps: readonly Step[]): boolean {
     if (step.kind === 'repeat' || step.kind === 'sequence') return namesTurningChain(step.body)
     return false
   })
+}
+
+const byStitch = new Set<Accepts['kind']>(['stitch', 'named', 'chain', 'rowEnd'])
+
+/** Whether a phrase goes from one stitch to the next, not to places between which others lie. */
+export function goesByStitch(target: Target): boolean {
+  return target.every((accept) => byStitch.has(accept.kind))
+}
+
+function* targetsOf(step: Step): Generator<Target> {
+  if (step.kind === 'repeat' || step.kind === 'repeatAll' || step.kind === 'sequence') yield* targets(step.body)
+  else if (step.kind === 'either') yield* targets(step.options[0] ?? [])
+  else if (step.kind === 'sweep') yield* step.works.map((work) => work.where.of)
+  else if ('where' in step && 'of' in step.where) yield step.where.of
+}
+
+/** Where steps go, as their words name it. */
+function targets(steps: readonly Step[]): Target[] {
+  return steps.flatMap((step) => [...targetsOf(step)])
 }
 
 function isEdge(step: Step): boolean {
@@ -96,6 +115,8 @@ export interface RowWords {
   /** The first stitch of the row: what an opening chain stands for. */
   readonly stitch: Stitch | null
   readonly namesTurningChain: boolean
+  /** All stitches that its words go into or skip, by any name. */
+  readonly stitchesNamed: Target
   /** It goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
   /** It names other pieces, to join them. */
@@ -117,6 +138,7 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     opensWithChain: opensWithChain(own),
     stitch: firstStitch(own),
     namesTurningChain: namesTurningChain(own),
+    stitchesNamed: targets(own).filter(goesByStitch).flat(),
     alongEdges: own.some(isEdge),
     joinsPieces: own.some(namesPiece),
     bridges: own.some(namesPiece) && own.some(intoChain),

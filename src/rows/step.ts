@@ -44,7 +44,8 @@ export interface Interval {
 
 /** Where a stitch or a group goes. */
 export type Where =
-  | { readonly kind: 'next'; readonly count: Count; readonly of: Target; readonly depth?: Depth }
+  /** `each`: the words say `each of next 2`. */
+  | { readonly kind: 'next'; readonly count: Count; readonly of: Target; readonly depth?: Depth; readonly each?: true }
   | {
       readonly kind: 'each'
       readonly of: Target

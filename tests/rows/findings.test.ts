@@ -29,6 +29,12 @@ const cases: readonly Case[] = [
     says: /13 sts for L, but its steps make 14\./,
   },
   {
+    code: 'unlike-other-rows',
+    text: '## A\nCh 23.\nRow 1: Dc in 4th ch from hook and in each ch across. ‹(20 dc)›',
+    says: /Row 1 comes out only if the 3 chains skipped at its beginning do not count as a stitch/,
+    hint: /write “\(does not count as a st\)” after the chain/,
+  },
+  {
     code: 'repeat-does-not-come-out',
     text: `${twenty}Row 2: *Sc in next 2 sts, inc; ‹rep from * across›.`,
     says: /6 whole repeats fit, 2 stitches are left over, and each uses 3 stitches/,

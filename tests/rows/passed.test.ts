@@ -62,7 +62,7 @@ describe('a repeat to the last stitches', () => {
     ],
     [
       'is done when none of a kind that it goes into is left',
-      `${fans}Row 3: Ch 3 (counts as dc), 2 dc in first sc, *sk 2 dc, sc in next dc, sk 2 dc, 5 dc in next sc; rep from * to last 2 sc, sk 1 sc, sc in last sc.`,
+      `${fans}Row 3: Ch 3 (counts as dc), 2 dc in first sc, sk next sc, *sk 2 dc, sc in next dc, sk 2 dc, 5 dc in next sc; rep from * to last sc, sk 2 dc, sc in next dc, sk 2 dc, 3 dc in last sc.`,
       [],
     ],
     [

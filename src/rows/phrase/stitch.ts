@@ -14,6 +14,7 @@ import {
   textAt,
 } from '../reader.ts'
 import type { Part, Special, Step, Target, Where } from '../step.ts'
+import { plain } from '../terms/stitch.ts'
 import { readAlongChain, readPiece } from './piece-named.ts'
 import { passEdge } from './row-ends.ts'
 import { readSourceAfter } from './source.ts'
@@ -37,7 +38,8 @@ function named(reader: Reader): Named | null {
   if (special !== null) return { before, special, part: (count) => ({ kind: 'special', special, count }) }
   const stitch = takeStitch(reader)
   if (stitch === null || stitch.base === 'slipStitch') return null
-  reader.stitch = stitch
+  // What increases and decreases are made of later: a foundation stitch is the first of its kind, not one to go on with.
+  reader.stitch = stitch.style === 'foundation' ? plain(stitch.base) : stitch
   return { before, special: null, part: (count) => ({ kind: 'stitch', stitch, count }) }
 }
 
@@ -82,10 +84,12 @@ function placeless(reader: Reader, stitch: Named, count: Count, from: number): S
 /** `46 sc evenly along edge`, `sc evenly down side`, `24 sc along the front edge` */
 function alongEdge(reader: Reader, stitch: Named, count: Count | null, from: number): readonly Step[] | null {
   const evenly = take(reader, 'evenly')
-  if (!(evenly || (count !== null && passEdge(reader)))) return null
+  if (evenly) take(reader, 'spaced')
+  const edge = passEdge(reader)
+  if (!(evenly || (count !== null && edge))) return null
   const part = stitch.part(one(reader))
   if (part.kind !== 'stitch') return null
-  passClause(reader)
+  passClause(reader, 'and')
   return [{ kind: 'pickUp', stitch: part.stitch, count, at: spanSince(reader, from) }]
 }
 

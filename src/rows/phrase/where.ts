@@ -84,12 +84,17 @@ function determined(reader: Reader, kind: 'next' | 'first' | 'last', fallback: C
   return { kind, count, of: readTarget(reader, false) ?? anyStitch }
 }
 
+/** `2 sc in each of next 3`: two in each, beyond doubt. */
+function ofEach(where: Where | null): Where | null {
+  return where?.kind === 'next' ? { ...where, each: true } : where
+}
+
 /** `each st across`, `each of next 4 sts`, `every ch-1 sp to last 2 sts` */
 function each(reader: Reader): Where | null {
   if (!take(reader, 'each', 'every', 'all')) return null
   take(reader, 'of')
   take(reader, 'the', 'these')
-  if (take(reader, 'next', 'following', 'foll')) return determined(reader, 'next', one(reader))
+  if (take(reader, 'next', 'following', 'foll')) return ofEach(determined(reader, 'next', one(reader)))
   if (take(reader, 'first')) return determined(reader, 'first', one(reader))
   if (take(reader, 'last')) return determined(reader, 'last', one(reader))
   const interval = attempt(reader, readInterval)
@@ -98,7 +103,7 @@ function each(reader: Reader): Where | null {
   const counted = numberAt(reader) === null ? null : attempt(reader, (inner) => determined(inner, 'next', null))
   if (counted !== null) {
     attempt(reader, readUntil)
-    return counted
+    return ofEach(counted)
   }
   const of = attempt(reader, (inner) => readTarget(inner, true)) ?? (interval === null ? null : anyStitch)
   if (of === null) return null

@@ -1,4 +1,5 @@
-import type { Accepts, Target } from '../step.ts'
+import { goesByStitch } from '../row-words.ts'
+import type { Target } from '../step.ts'
 import { countMeant, nextMeant } from './place.ts'
 import type { Work } from './state.ts'
 
@@ -7,13 +8,7 @@ import type { Work } from './state.ts'
  * spaces, corners and special stitches that is how one goes; from stitch to stitch it leaves some unworked.
  */
 
-const byStitch = new Set<Accepts['kind']>(['stitch', 'named', 'chain', 'rowEnd'])
 const anyStitch: Target = [{ kind: 'stitch', said: true }]
-
-/** Whether a phrase goes from one stitch to the next, not to places between which others lie. */
-export function goesByStitch(target: Target): boolean {
-  return target.every((accept) => byStitch.has(accept.kind))
-}
 
 /** `…, ch 3, dc in last st`: chains just made may lie over as many stitches. */
 function bridged(work: Work): number {
@@ -22,11 +17,11 @@ function bridged(work: Work): number {
   return last?.what === 'space' ? last.chains : 0
 }
 
-/** Notes what is passed over between here and `to`, the place of a phrase that means `of`. */
+/** Notes what is passed over between here and `to`, the last place of a phrase that means `of`. */
 export function passOver(work: Work, to: number, of: Target): void {
+  if (!goesByStitch(of) && bridged(work) === 0) work.unsaid += countMeant(work, of, work.cursor, to)
   if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) return
-  const meant = [...(work.lastTarget ?? []), ...of].filter((accept) => byStitch.has(accept.kind))
-  const passed = countMeant(work, meant, work.cursor, to)
+  const passed = countMeant(work, work.stitchesNamed, work.cursor, to)
   if (passed > bridged(work)) work.unsaid += passed
 }
 

@@ -97,6 +97,8 @@ export interface Work {
   readonly rowStitch: Stitch | null
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
   readonly namesTurningChain: boolean
+  /** All stitches that the row's words go into or skip. */
+  readonly stitchesNamed: Target
   /** The row goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
   /** Rows with stitches left, by number; the last one is last. */

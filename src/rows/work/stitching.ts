@@ -107,7 +107,7 @@ function spreadPlaces(work: Work, where: Where, run: () => Stop | null): Stop | 
 function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
   const { where, parts } = step
   const part = parts[0]
-  if (where.kind !== 'next' || part?.kind !== 'stitch' || parts.length > 1) return parts
+  if (where.kind !== 'next' || where.each === true || part?.kind !== 'stitch' || parts.length > 1) return parts
   const places = forSize(where.count, work.size)
   if (places < 2 || forSize(part.count, work.size) !== places) return parts
   const single = work.choose(habitKey('each', step.at.start), 2) === 1
