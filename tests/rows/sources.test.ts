@@ -168,3 +168,16 @@ Rnd 2: Ch 1, sc in next 10 sts, ch 4, sk next 12 sts, sc in next 38 sts, join. (
     expect(last(`${yoke}\n## Sleeve\n${row}`)).toBe(`Rnd 1: ${made}`)
   })
 })
+
+describe('along edges by their names', () => {
+  const panel =
+    '## Front\nCh 31.\nRow 1: Sc in 2nd ch from hook and in each ch across. (30)\nRows 2–20: Ch 1, turn, sc in each st across. (30)\n'
+  it.each([
+    ['Row 21: Work 24 sc along back neck and 36 sc along front edge. (60)', 60],
+    ['Row 21: 20 sc up right front neck, 24 sc across back neck, 20 sc down left front. (64)', 64],
+    ['Rnd 1: Sc evenly spaced around outer edge, join. (100)', 100],
+    ['Row 21: Along long edge, work 40 sc evenly. (40)', 40],
+  ])('%s', (row, made) => {
+    expect(last(`${panel}\n### Edging\n${row}`)).toMatch(new RegExp(`^(?:Row|Rnd) \\d+: ${made}$`))
+  })
+})

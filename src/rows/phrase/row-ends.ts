@@ -5,8 +5,13 @@ import { takePattern } from './pattern.ts'
 import { readUntil } from './until.ts'
 
 const rowEnd: Target = [{ kind: 'rowEnd' }]
-const way =
-  /^(?:down|up|along|across|over|around)(?: (?:the|left|right|other|second|first|long|short|this|that|entire|whole|each|side|edge|end|front|back|neck|armhole|bottom|top|piece|of|row|ends|both|remaining))* (?:side|sides|edge|edges|end|ends|piece|flap|opening)(?= |$)/
+const edges =
+  'side|edge|end|neck|neckline|front|back|armhole|opening|flap|border|hem|cuff|brim|perimeter|body|heel|gusset|hood|collar|band|' +
+  'curve|slope|shoulder|selvedge|selvage|bottom|top|piece|blanket|shawl|scarf|square|motif|panel'
+const way = new RegExp(
+  `^(?:down|up|along|across|over|around|round)(?: (?:the|left|right|other|second|first|long|short|this|that|entire|whole|each|both|` +
+    `remaining|outer|inner|outside|inside|all|of|row|ends|straight|shaped|${edges}))* (?:${edges})s?(?= |$)`,
+)
 
 /** `down the side edge`, `along left front edge`: the words of an edge, when they are ahead. */
 export function passEdge(reader: Reader): boolean {

@@ -1,8 +1,9 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, numberAt, spanSince } from '../reader.ts'
+import { atClauseEnd, attempt, numberAt, spanSince, take } from '../reader.ts'
 import type { Source, Step } from '../step.ts'
 import { takePattern } from './pattern.ts'
 import { readPiece } from './piece-named.ts'
+import { passEdge } from './row-ends.ts'
 
 const turning =
   '(?:(?:turn|rotate|turning|rotating|flip) (?:(?:your|the|work|piece|it|180|degrees|°|clockwise|around|#) )*(?:to |and )?)?'
@@ -98,12 +99,19 @@ export const sourcePhrase: Phrase = {
     const piece = attempt(reader, readPiece)
     if (piece !== null) return [piece]
     const source = sourceAhead(reader)
-    return source === null ? null : [{ kind: 'source', source, at: spanSince(reader, from) }]
+    if (source !== null) return [{ kind: 'source', source, at: spanSince(reader, from) }]
+    // `Along long edge, …` says where the stitches go that are counted after it.
+    return attempt(reader, edgeClause) ? [{ kind: 'remark', counting: null, at: spanSince(reader, from) }] : null
   },
 }
 
+function edgeClause(reader: Reader): true | null {
+  take(reader, 'working', 'work')
+  return passEdge(reader) && atClauseEnd(reader) ? true : null
+}
+
 const takesTo =
-  /^(?:now|then|and|next|turn|rotate|turning|rotating|flip|work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed|back|along|on|onto|in|into|across|over|at|to|behind|from)$/
+  /^(?:along|down|up|around|now|then|and|next|turn|rotate|turning|rotating|flip|work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed|back|along|on|onto|in|into|across|over|at|to|behind|from)$/
 
 /** After a place: `each ch on opposite side of foundation ch`, `next 6 sts of Rnd 2` where the row is not the one below. */
 export function readSourceAfter(reader: Reader): Step | null {
