@@ -10,6 +10,7 @@ import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
 import { numberAlonePhrase } from './phrase/number-alone.ts'
+import { pickUpPhrase } from './phrase/pick-up.ts'
 import { remarkPhrase, tipPhrase } from './phrase/remark.ts'
 import type { Mark, Repeated } from './phrase/repeat.ts'
 import { isMark, readPairedStar, readRepeat } from './phrase/repeat.ts'
@@ -46,6 +47,7 @@ const phrases: readonly Phrase[] = [
   slipPhrase,
   timesFirstPhrase,
   stitchPhrase,
+  pickUpPhrase,
   numberAlonePhrase,
   takeTogetherPhrase,
   ringPhrase,

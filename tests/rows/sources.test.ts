@@ -177,6 +177,10 @@ describe('along edges by their names', () => {
     ['Row 21: 20 sc up right front neck, 24 sc across back neck, 20 sc down left front. (64)', 64],
     ['Rnd 1: Sc evenly spaced around outer edge, join. (100)', 100],
     ['Row 21: Along long edge, work 40 sc evenly. (40)', 40],
+    ['Row 21: Pick up and sc 20 along long edge. (20)', 20],
+    ['Row 21: Pick up 24 sts evenly around neck. (24)', 24],
+    ['Row 21: Turn work 90 degrees to work along the side, sc in each row end across. (20)', 20],
+    ['Row 21: Rotate 90 degrees, sc in each row across.', 20],
   ])('%s', (row, made) => {
     expect(last(`${panel}\n### Edging\n${row}`)).toMatch(new RegExp(`^(?:Row|Rnd) \\d+: ${made}$`))
   })

@@ -105,9 +105,15 @@ export const sourcePhrase: Phrase = {
   },
 }
 
+/** `rotate work 90 degrees to work`: around a corner of the piece, which is no turn of the row. */
+const quarterTurn =
+  /^(?:turn|rotate|turning|rotating)(?: (?:your|the|work|piece|it))* # ?(?:degrees|°)(?: (?:clockwise|counterclockwise|counter-clockwise))?(?: (?:to|and) (?:work|start|begin|continue|working))?(?= |$)/
+
 function edgeClause(reader: Reader): true | null {
+  const turns = takePattern(reader, quarterTurn) !== null
   take(reader, 'working', 'work')
-  return passEdge(reader) && atClauseEnd(reader) ? true : null
+  const edge = passEdge(reader)
+  return (edge || turns) && atClauseEnd(reader) ? true : null
 }
 
 const takesTo =
