@@ -1,8 +1,11 @@
 import type { Highs, InitOptions, Model, ModelData } from 'highs'
 import type { Answer, Program, Solver } from '../formula/index.ts'
 
-/** Tries before a problem is given up; a count of tries, not of seconds, so that every machine gives up alike. */
+/** Tries before a problem is given up; a count of tries, so that every machine gives up alike. */
 const mostNodes = 2000
+
+/** Far more than any draft that was meant takes; without it, one made to be hard could stop a build for good. */
+const mostSeconds = 10
 
 /**
  * Exact as far as the solver goes, and without the searches by which it finds good answers to large problems early: ours
@@ -12,6 +15,7 @@ const options = {
   output_flag: false,
   random_seed: 0,
   mip_max_nodes: mostNodes,
+  time_limit: mostSeconds,
   mip_rel_gap: 0,
   mip_abs_gap: 0,
   mip_feasibility_tolerance: 1e-9,

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js'
 import type { Choice, Counts } from './choice.ts'
 import type { Constraint, Demand } from './demand.ts'
 import { countAt, holds, isMet, knownFrom } from './demand.ts'
-import { isBetter, largestError, sumOfErrors } from './errors.ts'
+import { isBetter, sumOfErrors } from './errors.ts'
 import type { Problem } from './group.ts'
 import { add, constant, type Linear } from './linear.ts'
 import type { Solver } from './program.ts'
@@ -10,13 +10,14 @@ import { countsFrom, leastErrors } from './stages.ts'
 import { aim, state } from './state.ts'
 
 /** More tries than needs with several ways ever take; beyond it a problem is given up. */
-const mostTries = 200
+const mostTries = 100
 
 /** Beyond every error, also where the target is a small part of a stitch. */
 const widest = new Fraction(10n ** 30n)
 
 /** How many targets a count may stray from its own. The first is enough for all but odd drafts, and the wider, the slower. */
-const windows = [...[1, 8, 64, 512].map((window) => new Fraction(window)), widest]
+const nearby = new Fraction(1)
+const wider = [...[8, 64, 512].map((window) => new Fraction(window)), widest]
 
 /**
  * The counts that meet all demands with the least sum of relative errors; of these, with the smallest largest error;
@@ -60,9 +61,9 @@ function binding({ demands }: Problem): readonly Constraint[] {
   return demands.flatMap(({ ways }) => (ways.length === 1 ? (ways[0] ?? []) : []))
 }
 
-/** The counts that meet all demands with the least value of a sum; null when that cannot be said. */
+/** The counts, not too far from their targets, that meet all demands with the least value of a sum; null when there are none. */
 export function leastOf(problem: Problem, sum: Linear, solver: Solver): Counts | null {
-  const stated = state(problem, [...binding(problem), anything(sum)], widest)
+  const stated = state(problem, [...binding(problem), anything(sum)], nearby)
   if (stated === null) return null
   const costs = [...sum.terms].flatMap(([id, factor]) => {
     const column = stated.columnOf.get(id)
@@ -106,16 +107,15 @@ function tryWith(
   wanted: 'best' | 'any',
 ): Choice {
   const within = (window: Fraction, what: 'best' | 'any') => tryWithin(window, problem, constraints, solver, what)
-  let found: Choice = { kind: 'impossible' }
-  for (const window of windows) {
-    found = within(window, wanted)
-    if (found.kind === 'undecided') return found
-    if (found.kind === 'chosen' && (wanted === 'any' || sumOfErrors(problem, found.counts).lte(window))) return found
-    if (window !== windows[0] || found.kind === 'chosen') continue
+  let found = within(nearby, wanted)
+  if (found.kind === 'impossible') {
     const any = within(widest, 'any')
     if (any.kind !== 'chosen' || wanted === 'any') return any
   }
-  return found
+  for (const window of wider) if (found.kind === 'impossible') found = within(window, wanted)
+  if (found.kind !== 'chosen' || wanted === 'any') return found
+  const sum = sumOfErrors(problem, found.counts)
+  return sum.lte(nearby) ? found : within(sum, 'best')
 }
 
 /** An answer that breaks a constraint when reckoned exactly is none. */
@@ -134,7 +134,7 @@ function tryWithin(
     return constraints.every((constraint) => holds(constraint, known))
   }
   if (wanted === 'any') return kept(countsFrom(problem, stated, solver(aim(stated, new Map()))), sound)
-  const stages = leastErrors(problem, stated, solver, (counts) => largestError(problem, counts))
+  const stages = leastErrors(problem, stated, solver, window)
   return stages.map((stage) => kept(stage, sound)).reduce((a, b) => betterOf(problem, a, b))
 }
 

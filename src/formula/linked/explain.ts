@@ -8,7 +8,7 @@ import type { Expression } from '../tree.ts'
 import type { Contradiction } from './contradiction.ts'
 import { contradictionIn, isImpossible, limitedTo, stillImpossible } from './contradiction.ts'
 import { type GivingWay, givingWay } from './give.ts'
-import type { Problem } from './group.ts'
+import { type Problem, sizesOf } from './group.ts'
 import type { Solver } from './program.ts'
 import { tryOut, valuesOf } from './trial.ts'
 import { free } from './unknowns.ts'
@@ -36,14 +36,18 @@ export function explain(problems: readonly Problem[], telling: Telling, solver: 
   const found: Told[] = []
   for (const problem of problems) {
     const before = found.find(({ contradiction }) => stillImpossible(problem, contradiction, solver))
-    const contradiction = contradictionIn(
-      before === undefined ? problem : limitedTo(problem, before.contradiction.needs),
-      solver,
-    )
-    if (before === undefined) found.push({ contradiction, problem, sizes: new Set(contradiction.sizes) })
-    else for (const size of contradiction.sizes) before.sizes.add(size)
+    if (before === undefined) {
+      const contradiction = contradictionIn(problem, solver)
+      found.push({ contradiction, problem, sizes: new Set(contradiction.sizes) })
+    } else for (const size of sizesAgain(problem, before.contradiction, solver)) before.sizes.add(size)
   }
   for (const told of found) tell(told, telling, solver)
+}
+
+/** The sizes of another problem in which the same needs contradict each other. */
+function sizesAgain(problem: Problem, { needs }: Contradiction, solver: Solver): readonly number[] {
+  const sizes = sizesOf([problem])
+  return sizes.length === 1 ? sizes : contradictionIn(limitedTo(problem, needs), solver).sizes
 }
 
 function tell({ contradiction, problem, sizes }: Told, telling: Telling, solver: Solver): void {

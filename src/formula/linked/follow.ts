@@ -105,6 +105,9 @@ function followCall(node: CallNode, size: number, survey: Survey): Cell {
     case 'width':
     case 'height':
       return first === undefined ? 'lost' : followGauge(node, follow(first, size, survey), survey)
+    case 'repeats':
+    case 'repeats_width':
+      return first === undefined ? 'lost' : followRepeat(node, follow(first, size, survey), survey)
     case 'min':
     case 'max':
       return joinCells(cells(), (forms) => largest(forms, node.name === 'min' ? 'min' : 'max'))
@@ -128,6 +131,13 @@ function followGauge(node: CallNode, cell: Cell, survey: Survey): Cell {
   if (perCentimetre === null) return 'lost'
   const counts = node.name === 'stitches' || node.name === 'rows'
   return mapCell(cell, (form) => scaleForm(form, counts ? perCentimetre : perCentimetre.inverse()))
+}
+
+function followRepeat(node: CallNode, cell: Cell, survey: Survey): Cell {
+  const found = survey.scope.environment.repeat(nameGiven(node.arguments[1]) ?? '')
+  const across = found.kind === 'found' ? found.across : null
+  if (across === null) return 'lost'
+  return mapCell(cell, (form) => scaleForm(form, node.name === 'repeats' ? across : across.inverse()))
 }
 
 /** As `sum` is calculated: arguments size by size, a list item by item, one value alone across all sizes. */

@@ -7,7 +7,7 @@ import type { Demand, Unknown } from './demand.ts'
 import { demandsOf } from './demands.ts'
 import { explain } from './explain.ts'
 import { namesOf, type Problem, sizesOf } from './group.ts'
-import type { Solver } from './program.ts'
+import type { Answer, Solver } from './program.ts'
 import type { Survey } from './survey.ts'
 import { chooseAll } from './together.ts'
 import { standIns, valuesOf } from './trial.ts'
@@ -83,7 +83,7 @@ function surveyOf(counts: Laid['counts'], unknowns: Unknown[], { links, formulas
 
 /** A name has a value when all its sizes have been chosen. */
 function solveAll({ counts, unknowns, demands }: Laid, linkage: Linkage): ReadonlyMap<string, Numeric> {
-  const solver = linkage.scope.environment.solver ?? null
+  const solver = patient(linkage.scope.environment.solver ?? null)
   const { chosen, impossible, undecided } = chooseAll(unknowns, demands, solver)
   const failed = [...undecided, ...impossible]
   if (solver !== null) explain(impossible, { ...linkage, counts }, solver)
@@ -91,6 +91,22 @@ function solveAll({ counts, unknowns, demands }: Laid, linkage: Linkage): Readon
   if (unexplained.length > 0) reportUndecided(unexplained, solver, linkage)
   const unsound = new Set(failed.flatMap(namesOf))
   return valuesOf(chosen, new Map([...counts].filter(([name]) => !unsound.has(name))))
+}
+
+/** Asked or given up so often, a solver is asked no more: a draft must end, whatever is in it. */
+const limits = { asked: 2000, givenUp: 3 }
+
+function patient(solver: Solver | null): Solver | null {
+  let asked = 0
+  let givenUp = 0
+  const ask: Solver = (program) => {
+    asked += 1
+    const spent = solver === null || asked > limits.asked || givenUp >= limits.givenUp
+    const answer: Answer = spent ? { kind: 'undecided' } : solver(program)
+    if (answer.kind === 'undecided') givenUp += 1
+    return answer
+  }
+  return solver && ask
 }
 
 function reportUndecided(problems: readonly Problem[], solver: Solver | null, { links, scope }: Linkage): void {

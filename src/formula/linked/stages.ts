@@ -1,7 +1,8 @@
 import type Fraction from 'fraction.js'
-import type { Choice, Counts } from './choice.ts'
+import type { Choice } from './choice.ts'
 import type { Count } from './demand.ts'
 import { countAt } from './demand.ts'
+import { largestError, sumOfErrors } from './errors.ts'
 import type { Problem } from './group.ts'
 import type { Answer, Row, Solver } from './program.ts'
 import type { Stated } from './state.ts'
@@ -15,23 +16,19 @@ const mostCombinations = 1e6
 
 /**
  * What the solver finds at each stage, each stage keeping what those before have reached: the least sum of errors, the
- * smallest largest error, the smallest counts in order. Ends with the first stage that finds nothing.
+ * smallest largest error, the smallest counts in order. Ends with the first stage that finds nothing, and with the first
+ * of all when its errors come to more than the window that bounds each: there may be better counts outside.
  */
-export function leastErrors(
-  problem: Problem,
-  stated: Stated,
-  solver: Solver,
-  largestOf: (counts: Counts) => Fraction,
-): readonly Choice[] {
+export function leastErrors(problem: Problem, stated: Stated, solver: Solver, window: Fraction): readonly Choice[] {
   const { errors } = stated
   const sum = solver(aim(stated, new Map(errors.map((error) => [error, 1]))))
   const first = countsFrom(problem, stated, sum)
-  if (sum.kind !== 'solved' || first.kind !== 'chosen') return [first]
+  if (sum.kind !== 'solved' || first.kind !== 'chosen' || sumOfErrors(problem, first.counts).gt(window)) return [first]
   const least = errors.reduce((total, error) => total + (sum.values[error] ?? 0), 0)
   const within = atMost(errors, least + slack)
   const second = countsFrom(problem, stated, solver(smallestLargest(stated, within)))
   if (second.kind !== 'chosen') return [first]
-  const largest = largestOf(second.counts)
+  const largest = largestError(problem, second.counts)
   return [first, second, smallestCounts(problem, stated, solver, within, largest)]
 }
 

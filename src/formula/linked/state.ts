@@ -4,6 +4,7 @@ import { countAt } from './demand.ts'
 import type { Problem } from './group.ts'
 import { add, constant, type Linear, negate, subtract, unknown } from './linear.ts'
 import type { Column, Program, Row, Term } from './program.ts'
+import { haveWholeSolution } from './whole.ts'
 
 /** The largest count that is looked for. */
 export const largestCount = 100_000
@@ -41,7 +42,7 @@ export function state(problem: Problem, constraints: readonly Constraint[], wind
   const errors = counts.map((count, column) => addError(count, column, building))
   if (building.columns.some(({ lower, upper }) => lower > upper)) return null
   const possible = constraints.every((constraint) => addConstraint(constraint, building))
-  return possible ? { ...building, errors } : null
+  return possible && haveWholeSolution(building.rows, building.columns.length) ? { ...building, errors } : null
 }
 
 function stepsColumn(count: Count, window: Fraction): Column {
