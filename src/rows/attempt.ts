@@ -5,7 +5,7 @@ import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
 import type { Step, StepOf, Target } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
-import { stitchKey } from './terms/stitch.ts'
+import { heightInChains, stitchKey } from './terms/stitch.ts'
 import { settleOpening } from './work/opening.ts'
 import { countMeant } from './work/place.ts'
 import { fillOpen } from './work/shaping.ts'
@@ -44,6 +44,8 @@ export interface Worked {
   readonly total: number
   readonly turningStitches: number
   readonly left: number
+  /** Of these, spaces. */
+  readonly leftSpaces: number
   readonly leftSaid: boolean
   /** Some number is left to the eye, and was estimated. */
   readonly byEye: boolean
@@ -82,8 +84,10 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     rules: job.rules,
     style: job.style,
     rowStitch: words.stitch,
+    leadsOn: words.leadsOn,
     namesTurningChain: words.namesTurningChain,
     stitchesNamed: words.stitchesNamed,
+    spacesNamed: words.spacesNamed,
     alongEdges: words.alongEdges,
     resting: job.resting,
     freedom: null,
@@ -120,6 +124,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     slippedInto: [],
     turningStitches: 0,
     unsaid: 0,
+    spacesPassed: 0,
     skipped: -1,
     leaveSaid: false,
     joined: false,
@@ -149,9 +154,17 @@ function settleSlips(work: Work): void {
   work.stitches = work.slips
 }
 
+/** `6 chain, turn, 1 dc in each of 5`: as many chains are left as the turn takes. */
+function turnsUnsaid({ below, begunAt, cursor, rowStitch, endless }: Work, remaining: number): boolean {
+  if (below?.foundation !== true || below.circular || begunAt > 0 || rowStitch === null || endless !== null)
+    return false
+  return remaining === heightInChains[rowStitch.base] && cursor > remaining
+}
+
 function leftOver(work: Work): number {
   if (work.lastTarget === null) return 0
   const remaining = countMeant(work, work.lastTarget, work.cursor, work.end - work.passed)
+  if (turnsUnsaid(work, remaining)) return work.unsaid
   // The chain that an oval begins in has its stitches already.
   if (work.around && remaining === 1) return work.unsaid
   // `…, ch 3, join`: the last chains lie over the stitches that are left.
@@ -239,6 +252,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     total: work.stitches,
     turningStitches: work.turningStitches,
     left: stop === null ? leftOver(work) : 0,
+    leftSpaces: stop === null ? work.spacesPassed : 0,
     leftSaid: work.leaveSaid,
     byEye: work.byEye,
     endless: work.endless,

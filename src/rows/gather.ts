@@ -62,7 +62,7 @@ function isSweeping(step: Step | undefined): step is StepOf<'work'> & { where: W
 }
 
 function isBetweenStitches(of: Target): boolean {
-  return of.every((accepts) => accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'gap')
+  return of.every((accepts) => /^(?:space|corner|gap|chain)$/.test(accepts.kind))
 }
 
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */

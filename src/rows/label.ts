@@ -247,6 +247,8 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   if (boldEnds) cursor.at += 1
   const colon = takeText(cursor, ':')
   const separated = colon || takeText(cursor, '.', ')', '-', '–', '=')
+  // `1st row.—`
+  if (separated) takeText(cursor, '–')
   const closed = bold && !boldEnds && emphasis.test(text(cursor))
   if (closed) cursor.at += 1
   const ended = cursor.at >= words.length

@@ -49,6 +49,10 @@ export function goesByStitch(target: Target): boolean {
   return target.every((accept) => byStitch.has(accept.kind))
 }
 
+function goesBySpace(target: Target): boolean {
+  return target.every((accept) => accept.kind === 'space' || accept.kind === 'corner')
+}
+
 function* targetsOf(step: Step): Generator<Target> {
   if (step.kind === 'repeat' || step.kind === 'repeatAll' || step.kind === 'sequence') yield* targets(step.body)
   else if (step.kind === 'either') yield* targets(step.options[0] ?? [])
@@ -106,6 +110,18 @@ function splitPending(steps: readonly Step[]): { own: readonly Step[]; pending: 
   return { own: steps.toSpliced(at, 1), pending: chain }
 }
 
+function intoSpace(step: Step): boolean {
+  return step.kind === 'work' && 'of' in step.where && step.where.of.every((accepts) => accepts.kind === 'space')
+}
+
+/** `5 ch, 1 dc in the first loop`: from low stitch to low stitch a long chain leads on, it stands for none. */
+function leadsOn(steps: readonly Step[]): boolean {
+  const [first] = steps.filter((step) => !(quiet.has(step.kind) || step.kind === 'chain'))
+  if (first?.kind === 'repeat' || first?.kind === 'repeatAll' || first?.kind === 'sequence') return leadsOn(first.body)
+  if (first?.kind === 'either') return leadsOn(first.options[0] ?? [])
+  return first?.kind === 'skip' || (first !== undefined && intoSpace(first))
+}
+
 /** What the words of a row say by themselves, the same for every size. */
 export interface RowWords {
   /** The steps without a chain at their end that belongs to the next row. */
@@ -117,6 +133,10 @@ export interface RowWords {
   readonly namesTurningChain: boolean
   /** All stitches that its words go into or skip, by any name. */
   readonly stitchesNamed: Target
+  /** All spaces and corners that it goes into, by any name. */
+  readonly spacesNamed: Target
+  /** A long chain that opens it leads to a low stitch further on. */
+  readonly leadsOn: boolean
   /** It goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
   /** It names other pieces, to join them. */
@@ -139,6 +159,8 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     stitch: firstStitch(own),
     namesTurningChain: namesTurningChain(own),
     stitchesNamed: targets(own).filter(goesByStitch).flat(),
+    spacesNamed: targets(own).filter(goesBySpace).flat(),
+    leadsOn: firstStitch(own)?.base === 'singleCrochet' && leadsOn(own),
     alongEdges: own.some(isEdge),
     joinsPieces: own.some(namesPiece),
     bridges: own.some(namesPiece) && own.some(intoChain),

@@ -1,7 +1,7 @@
 import { everySize } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
-import type { Step, Times } from '../step.ts'
+import type { Step, StepOf, Times } from '../step.ts'
 import { inAll } from './bracket.ts'
 import { readTimes } from './times.ts'
 
@@ -121,14 +121,31 @@ function repeatFrom(
   marks.splice(index)
   const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
   const at = spanSince(reader, start)
-  const step: Step = { kind: 'repeat', body, stop: stopAt, ending, times: said, at }
+  const step: StepOf<'repeat'> = { kind: 'repeat', body, stop: stopAt, ending, times: said, at }
   const instead = stopName === null && ending === null ? attempt(reader, endingWords) : null
   if (instead === null) return { from: mark.step, step }
-  // After the last repeat, in place of its last step or of its last stitch: what comes out tells.
-  const last = body.findLastIndex((each) => each.kind === 'work')
-  const inStead = { ...step, ending: instead }
-  const options = [[step, ...instead], [inStead], ...(last < 1 ? [] : [[{ ...inStead, endingAt: last }]])]
+  const options = endings(step, instead)
   return { from: mark.step, step: { kind: 'either', options, about: 'ending', at } }
+}
+
+function isLike(first: Step, second: Step | undefined): boolean {
+  if (first.kind !== 'chain' || second?.kind !== 'chain') return false
+  return first.count.every((count, size) => count === second.count[size])
+}
+
+/**
+ * What `ending with …` means, the likeliest first: words after the last repeat, in place of its last step or of its
+ * last stitch; a chain, like the one where the last repeat ends.
+ */
+function endings(step: StepOf<'repeat'>, ending: readonly Step[]): readonly (readonly Step[])[] {
+  const { body } = step
+  const [first] = ending
+  const like = first === undefined ? -1 : body.findLastIndex((each) => isLike(first, each))
+  const last = body.findLastIndex((each) => each.kind === 'work')
+  const after: readonly Step[] = [step, ...ending]
+  const instead = (endingAt: number): readonly Step[] => [{ ...step, ending, endingAt }]
+  const places = [body.length - 1, ...(last > 0 && last < body.length - 1 ? [last] : [])].filter((at) => at !== like)
+  return like < 1 ? [after, ...places.map(instead)] : [instead(like), after, ...places.map(instead)]
 }
 
 /**

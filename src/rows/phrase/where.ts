@@ -44,7 +44,7 @@ function turningChain(reader: Reader): Where | null {
 function fromHook(reader: Reader): Where | null {
   take(reader, 'the')
   const nth = takeOrdinal(reader)
-  if (nth === null || !take(reader, 'ch', 'chain', 'st', 'stitch')) return null
+  if (nth === null || !(take(reader, 'ch', 'chain', 'st', 'stitch') || textAt(reader) === 'from')) return null
   const said = take(reader, 'from')
   if (said) {
     take(reader, 'the', 'your')

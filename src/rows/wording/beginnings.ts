@@ -73,13 +73,20 @@ export const joins: readonly Rewording[] = [
   },
   {
     opens: 'form connect make',
+    after: /^(?!.*\bto$)/,
     from: new RegExp(`^(?:form|connect|make) (?:it |this |these )?(?:into a |in a |a )?${ring}${clauseEnd}`),
     to: 'join',
   },
   {
     opens: 'form connect make',
+    after: /^(?!.*\bto$)/,
     from: new RegExp(`^(?:form|connect|make) (?:it|this|these) (?:into |in )?(?:a )?(?:${ring})`),
     to: 'join',
+  },
+  {
+    opens: 'to',
+    from: /^to (?:make|form|complete|close) (?:a |the |into a )?(?:ring|circle|round)/,
+    to: 'to form a ring',
   },
   { opens: 'fasten', from: /^fasten (?=to the|with a|in the first|into the first|on the first)/, to: 'join' },
   { opens: 'fasten', from: /^fasten (?:on |in )?(?:the |your )?(?:thread|cotton|wool|silk|yarn)/, to: 'join yarn' },

@@ -46,6 +46,11 @@ export const amongOthers: readonly Rewording[] = [
     ),
     to: '$in $nth ch of ch - $n',
   },
+  {
+    opens: opensPlace,
+    from: new RegExp(`^(?<in>${into}) (?:the )?(?<nth>#th)(?: ${one})? of (?:the )?turning(?: ${chainWord})?(?! -)`),
+    to: '$in $nth ch of turning ch',
+  },
   // `in the middle one of the 5 tr`
   {
     opens: opensPlace,
@@ -220,11 +225,13 @@ export const asides: readonly Rewording[] = [
   { opens: 'top', from: /^top (?:st|stitch|loop|chain|ch) of/, to: 'top of' },
   { opens: 'first', from: /^first made/, to: '', after: /#$/ },
   {
-    opens: 'made',
-    from: /^made/,
-    to: '',
-    after: new RegExp(`(?:first|last|same|the) (?:${stitchName}|${stitchWord})$`),
+    opens: 'ss sl slip',
+    from: new RegExp(
+      `^(?:ss|sl st|slip stitch) (?:in|into|on|to) (?:the )?(?:top of )?(?:the )?(?:last|same|first of these) (?:${stitchName}|${stitchWord})(?: just)? made`,
+    ),
+    to: 'picot',
   },
+  { opens: 'made', from: /^made/, to: '', after: new RegExp(`(?:first|same|the) (?:${stitchName}|${stitchWord})$`) },
   { opens: 'of in on from', from: new RegExp(`^(?:of|in|on|from) (?:the )?(?<n>#th) ${roundWord}`), to: 'of row $n' },
   {
     opens: 'st sts stitch stitches',

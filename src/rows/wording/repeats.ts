@@ -28,6 +28,7 @@ export const repeats: readonly Rewording[] = [
     ),
     to: 'rep',
   },
+  { opens: 'all', from: new RegExp(`^all (?:round|along|around)${clauseEnd}`), to: 'rep', after: /,$/ },
   {
     opens: 'all right the quite entirely along throughout',
     from: new RegExp(
@@ -35,7 +36,6 @@ export const repeats: readonly Rewording[] = [
     ),
     to: 'around',
   },
-  { opens: 'all', from: new RegExp(`^all (?:round|along|around)${clauseEnd}`), to: 'rep', after: /,$/ },
   {
     opens: 'the',
     from: new RegExp(`^the last (?:one|${stitchName})(?: to (?:come|be|go|be worked))? (?=in|on|into)`),

@@ -55,6 +55,11 @@ export function isFirmOpening({ elsewhere, topsUsed }: OpeningRules, habit: stri
   return elsewhere.has(chains) || topsUsed.has(chains) || (height >= 3 && chains >= height)
 }
 
+function leadsOn({ rules, leadsOn }: Work, chains: number, before: 'opening' | 'skipped'): boolean {
+  const counts = rules.elsewhere.has(chains) || rules.topsUsed.has(chains)
+  return leadsOn && before === 'opening' && chains > 2 && !counts
+}
+
 function decide(
   work: Work,
   opening: Opening,
@@ -65,7 +70,7 @@ function decide(
   const said = opening.counting ?? work.rules.said.get(chains) ?? null
   if (said !== null) return said
   if (chains < 2) return { counts: false }
-  const usual = byConvention(work, chains) ? ways.counts : ways.not
+  const usual = leadsOn(work, chains, before) ? ways.space : byConvention(work, chains) ? ways.counts : ways.not
   const way = work.choose(wayKey(before, chains, stitch), 3, usual)
   if (way === ways.space) return 'space'
   const as = work.rules.elsewhere.get(chains)

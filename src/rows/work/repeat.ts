@@ -82,12 +82,14 @@ function isExhausted(work: Work): boolean {
   return work.lastTarget !== null && !isPlain(work.lastTarget) && !hasPlace(work, work.lastTarget, work.end)
 }
 
-function onePass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass {
+function onePass(work: Work, loop: Loop, before: Snapshot, first: boolean, run: RunSteps): Pass {
   work.passStart = work.cursor
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
   if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work)))
     return lastPass(work, loop, before, run)
+  // Of a place that is nowhere, none of the passes can be worked.
+  if (stopped?.why === 'no such place' && first) return stopped
   if (stopped !== null) return fails(work, stopped, before)
   if (loop.stop === null) return 'done'
   if (isExhausted(work)) return 'cut'
@@ -117,7 +119,7 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
   for (;;) {
     const { cursor, sub } = work
     const before = snapshot(work)
-    const pass = onePass(work, loop, before, run)
+    const pass = onePass(work, loop, before, done === 0, run)
     if (typeof pass !== 'string') return pass
     if (pass === 'full') endAtMark(work, loop, snapshots.at(-1), run)
     if (pass === 'full' || pass === 'cut') break

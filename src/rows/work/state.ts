@@ -95,10 +95,14 @@ export interface Work {
   readonly style: 'flat' | 'round' | null
   /** The first stitch of the row's words: what an opening chain stands for. */
   readonly rowStitch: Stitch | null
+  /** A long chain that opens the row leads to a low stitch further on. */
+  readonly leadsOn: boolean
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
   readonly namesTurningChain: boolean
   /** All stitches that the row's words go into or skip. */
   readonly stitchesNamed: Target
+  /** All spaces that the row's words go into or skip. */
+  readonly spacesNamed: Target
   /** The row goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
   /** Rows with stitches left, by number; the last one is last. */
@@ -161,6 +165,8 @@ export interface Work {
   turningStitches: number
   /** Passed over without being said. */
   unsaid: number
+  /** Of these, spaces of a kind that the row goes into. */
+  spacesPassed: number
   /** Where words that skip have led; -1 before there were any. */
   skipped: number
   leaveSaid: boolean

@@ -3,10 +3,11 @@ import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
-import type { Part, Special, Step, StepOf, Where } from '../step.ts'
+import type { Part, Special, Step, StepOf, Target, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
+import { countMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
 import { beginOn, padded } from './state.ts'
 import { add } from './tally.ts'
@@ -141,7 +142,7 @@ function isPicotOnly(parts: readonly Part[]): boolean {
 export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): Stop | null {
   const { where, parts, at } = step
   if (where.kind === 'fromHook' && isUnderWay(work, where))
-    return workStitches(work, { ...step, where: ahead(where) }, run)
+    return workStitches(work, { ...step, where: ahead(work, where) }, run)
   if (where.kind === 'fromHook') return inChainFromHook(work, where, parts, at)
   const settled = settleOpening(work)
   if (settled !== null) return settled
@@ -164,13 +165,23 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   return goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
 }
 
+const anyStitch: Target = [{ kind: 'stitch', said: true }]
+
+function endsInTurningChain({ below, kinds, end }: Work): boolean {
+  const kind = kinds.list[below?.places[end - 1] ?? -1]
+  return kind?.what === 'stitch' && kind.turning
+}
+
 /** `in the 4th ch` in the middle of a row: the fourth of those ahead. */
 function isUnderWay(work: Work, { said }: Where & { kind: 'fromHook' }): boolean {
   const begins = work.opening !== null || work.below?.foundation === true
   return !said && (work.cursor > 0 || work.made.places.length > 0 || !begins)
 }
 
-function ahead({ nth }: Where & { kind: 'fromHook' }): Where {
+/** Where only the turning chain is left, its chains are those that are counted. */
+function ahead(work: Work, { nth }: Where & { kind: 'fromHook' }): Where {
+  if (countMeant(work, anyStitch, work.cursor, work.end) === 1 && endsInTurningChain(work))
+    return { kind: 'turningChain', space: false }
   return { kind: 'nth', nth, of: [{ kind: 'stitch', said: false }] }
 }
 

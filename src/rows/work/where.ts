@@ -6,7 +6,7 @@ import type { Accepts, Target, Until, Where } from '../step.ts'
 import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
-import { passAfterSkip, passOver } from './passed.ts'
+import { passAfterSkip, passOver, passSpaces } from './passed.ts'
 import type { Freedom } from './place.ts'
 import { advance, countMeant, freely, fromEnd, isMeantAt, nextMeant } from './place.ts'
 import { goAround, takeUp, takeUpRowEnds } from './source.ts'
@@ -57,7 +57,8 @@ function countWords(count: number, of: Target): string {
 /** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
 function freedomOf(work: Work): Freedom {
   if (work.freedom !== null) return work.freedom
-  const chosen = work.choose('nouns', 3)
+  // Where a row goes into spaces, their chains are no stitches.
+  const chosen = work.choose('nouns', work.spacesNamed.length > 0 ? 2 : 3)
   work.freedom = chosen === 1 ? 1 : chosen === 2 ? 2 : 0
   return work.freedom
 }
@@ -106,7 +107,9 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
   const { interval } = where
+  const from = work.cursor
   const done = interval === undefined ? advance(work, of, Number.POSITIVE_INFINITY) : advanceEvery(work, of, interval)
+  if (done > 0) passSpaces(work, from, work.end, of)
   let stop = done > 0 ? inPlaces(done) : null
   if (done === 0 && stop === null && where.until.kind === 'end') stop = nothingMeant(work, where.of, at)
   work.end = outer
@@ -157,7 +160,9 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
   passAfterSkip(work, of)
+  const from = work.cursor
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at)
+  if (used > 0) passSpaces(work, from, work.last, of)
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return noSuchPlace(of, at)
@@ -181,7 +186,9 @@ function inLast(work: Work, inPlaces: InPlaces): Stop | null {
 
 /** The first place of the row, also when an opening chain stands on it already. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
-  const on = work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
+  // In a later pass of a repeat the first is the first of those ahead.
+  const begins = work.loops === 0 || work.stitches === work.turningStitches
+  const on = begins && work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
   // `first ch-2 sp` is further on, where the chain stands on a stitch.
   const standing = on && isMeantAt(work, target(work, where.of), work.last)
   if (standing) return inLast(work, inPlaces)
