@@ -19,6 +19,7 @@ import { skipPhrase } from './phrase/skip.ts'
 import { joinPhrase, slipPhrase } from './phrase/slip.ts'
 import { sourcePhrase } from './phrase/source.ts'
 import { stitchPhrase } from './phrase/stitch.ts'
+import { tailPhrase } from './phrase/tail.ts'
 import { takeTogetherPhrase } from './phrase/take-together.ts'
 import { readTimes } from './phrase/times.ts'
 import { timesFirstPhrase } from './phrase/times-first.ts'
@@ -36,6 +37,7 @@ import { wordsOfText } from './words.ts'
 /** All written forms of a step, in the order in which they are tried: the more words a form claims, the earlier. */
 const phrases: readonly Phrase[] = [
   bracketPhrase,
+  tailPhrase,
   sourcePhrase,
   chainBetweenPhrase,
   chainPhrase,
@@ -81,10 +83,20 @@ export type ReadSteps =
   | { readonly steps: readonly Step[]; readonly stitch: Stitch; readonly unread: null }
   | { readonly steps: null; readonly stitch: Stitch; readonly unread: Unread }
 
+/** `working 3 sc in each corner`, where stitches follow at once: the word adds nothing. */
+function takeParticiple(reader: Reader): boolean {
+  if (!/^(?:working|making|placing)$/.test(textAt(reader))) return false
+  const next = textAt(reader, 1)
+  const { dictionary, specials } = reader.vocabulary
+  const makes =
+    numberAt(reader, 1) !== null || /^[([]$/.test(next) || dictionary.stitches.has(next) || specials.has(next)
+  return makes && take(reader, 'working', 'making', 'placing')
+}
+
 function passFillers(reader: Reader): void {
   for (;;) {
     const from = reader.at
-    if (!take(reader, ...separators) && !take(reader, ...fillers)) return
+    if (!take(reader, ...separators) && !take(reader, ...fillers) && !takeParticiple(reader)) return
     // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.
     const filler = reader.words[from]?.text
     if (filler === 'ending' || filler === 'end') take(reader, 'with', 'in', 'by')
