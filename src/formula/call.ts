@@ -20,6 +20,8 @@ const calls: Readonly<Record<FunctionName, Call>> = {
   rows: (node, scope) => byGauge(node, scope, 'rows', 'count'),
   width: (node, scope) => byGauge(node, scope, 'stitches', 'length'),
   height: (node, scope) => byGauge(node, scope, 'rows', 'length'),
+  repeats: (node, scope) => byRepeat(node, scope, 'count'),
+  repeats_width: (node, scope) => byRepeat(node, scope, 'length'),
   min: (node, scope) => fold(node.arguments, scope, (a, b) => (a.lte(b) ? a : b)),
   max: (node, scope) => fold(node.arguments, scope, (a, b) => (a.gte(b) ? a : b)),
   abs: (node, scope) =>
@@ -62,6 +64,17 @@ function byGauge(node: CallNode, scope: Scope, what: 'stitches' | 'rows', gives:
   if (value === null || found.kind !== 'found' || perCentimetre === null) return null
   const work = (cell: Fraction) => (gives === 'count' ? cell.mul(perCentimetre) : cell.div(perCentimetre))
   const unit = gives === 'count' ? null : found.gauge.unit
+  return bounded({ kind: gives, unit, bySize: eachSize(value.bySize, work) }, node, scope)
+}
+
+function byRepeat(node: CallNode, scope: Scope, gives: 'count' | 'length'): Numeric | null {
+  const [argument, repeat] = node.arguments
+  const value = argument === undefined ? null : evaluateNumeric(argument, scope)
+  const found = scope.environment.repeat(nameGiven(repeat) ?? '')
+  const across = found.kind === 'found' ? found.across : null
+  if (value === null || found.kind !== 'found' || across === null) return null
+  const work = (cell: Fraction) => (gives === 'count' ? cell.mul(across) : cell.div(across))
+  const unit = gives === 'count' ? null : found.unit
   return bounded({ kind: gives, unit, bySize: eachSize(value.bySize, work) }, node, scope)
 }
 

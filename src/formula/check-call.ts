@@ -90,6 +90,7 @@ function checkLookup(name: FunctionName, node: CallNode, scope: Scope): boolean 
   if (name === 'body') return first?.kind === 'text' && checkMeasure(first.text, first.at, scope)
   if (name === 'ease') return first?.kind === 'text' && checkFit(first.text, first.at, scope)
   if (name === 'spaced') return checkStitch(node.arguments[2], scope)
+  if (name === 'repeats' || name === 'repeats_width') return checkRepeat(second, node, scope)
   if (name === 'stitches' || name === 'width') return checkGauge('stitches', second, node, scope)
   if (name === 'rows' || name === 'height') return checkGauge('rows', second, node, scope)
   return true
@@ -126,8 +127,23 @@ function checkGauge(what: 'stitches' | 'rows', swatch: Expression | undefined, n
   const name = nameGiven(swatch)
   const found = scope.environment.gauge(name)
   if (found.kind === 'found' && found.gauge[what] !== null) return true
-  if (found.kind === 'found') report(scope, 'gauge-missing', node.at, { what, swatch: name, by: node.name })
+  if (found.kind === 'found') {
+    const isRepeat = name !== null && scope.environment.repeat(name).kind === 'found'
+    report(scope, 'gauge-missing', node.at, { what, swatch: name, by: node.name, isRepeat })
+  }
   if (found.kind === 'unknown') reportSwatch(name, swatch?.at ?? node.at, node.name, scope)
+  return false
+}
+
+function checkRepeat(repeat: Expression | undefined, node: CallNode, scope: Scope): boolean {
+  const name = nameGiven(repeat) ?? ''
+  const found = scope.environment.repeat(name)
+  if (found.kind === 'found' && found.across !== null) return true
+  if (found.kind === 'found') report(scope, 'repeat-without-width', repeat?.at ?? node.at, { name, by: node.name })
+  if (found.kind === 'unknown') {
+    const { known } = found
+    report(scope, 'repeat-unknown', repeat?.at ?? node.at, { name, nearest: nearestTo(name, known), known })
+  }
   return false
 }
 

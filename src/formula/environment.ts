@@ -14,6 +14,17 @@ export interface Gauge {
 /** `broken`: there is one, with an error that has been reported already. */
 export type GaugeFound = { readonly kind: 'found'; readonly gauge: Gauge } | { readonly kind: 'unknown' | 'broken' }
 
+/** A stitch multiple with measures of its own: how many lie in a centimetre across and up, each if the draft gives it. */
+export type RepeatFound =
+  | {
+      readonly kind: 'found'
+      readonly across: Fraction | null
+      readonly up: Fraction | null
+      readonly unit: 'cm' | 'in'
+    }
+  | { readonly kind: 'unknown'; readonly known: readonly string[] }
+  | { readonly kind: 'broken' }
+
 export type BodyFound =
   /** Centimetres for every size. */
   | { readonly kind: 'found'; readonly bySize: PerSize<Fraction | null>; readonly unit: 'cm' | 'in' }
@@ -45,6 +56,7 @@ export interface Environment {
   readonly swatches: readonly string[]
   /** The gauge of a named swatch, or of the first one for null. */
   readonly gauge: (swatch: string | null) => GaugeFound
+  readonly repeat: (name: string) => RepeatFound
   readonly body: (measure: string) => BodyFound
   readonly ease: (fit: string) => EaseFound
   readonly skein: Skein | null

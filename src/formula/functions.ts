@@ -19,7 +19,7 @@ export interface FunctionFact {
   /** What it gives; `same`: what its arguments are. */
   readonly result: Exclude<Sort, 'none'> | 'same'
   readonly does: string
-  /** Run as a test, for sizes S and L, a swatch of 12 stitches and 8 rows per 10 cm, and a head table. */
+  /** Run as a test, for sizes S and L, a swatch of 12 stitches and 8 rows per 10 cm, shells of 4.2 cm, and a head table. */
   readonly example: { readonly formula: string; readonly prints: string }
 }
 
@@ -70,6 +70,20 @@ export const functions = {
     'How high a number of rows or rounds is by the row gauge.',
     ['height(20)', '25 cm (9¾ in)'],
     { required: 1 },
+  ),
+  repeats: fact(
+    'repeats(length, name)',
+    ['length', 'swatch'],
+    'count',
+    'How many of a stitch repeat lie in a length, by the width that the swatch gives it; not rounded.',
+    ['repeats([42, 84] cm, shell)', '10 (20)'],
+  ),
+  repeats_width: fact(
+    'repeats_width(count, name)',
+    ['count', 'swatch'],
+    'length',
+    'How wide a number of stitch repeats is, by the width that the swatch gives it.',
+    ['repeats_width([10, 20], shell)', '42 (84) cm [16½ (33) in]'],
   ),
   min: fact('min(a, b)', ['same', 'same'], 'same', 'The smallest, size by size.', ['min([3, 8], 5)', '3 (5)'], {
     repeats: true,

@@ -1,4 +1,13 @@
-export type { BodyFound, EaseFound, Environment, Gauge, GaugeFound, MadeQuery, Skein } from './environment.ts'
+export type {
+  BodyFound,
+  EaseFound,
+  Environment,
+  Gauge,
+  GaugeFound,
+  MadeQuery,
+  RepeatFound,
+  Skein,
+} from './environment.ts'
 export type { FunctionFact, FunctionName } from './functions.ts'
 export { functions } from './functions.ts'
 export type { Answer, Column, Program, Row, Solver, Term } from './linked/program.ts'

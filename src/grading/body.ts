@@ -7,7 +7,7 @@ import { namesFile, pathInside, type ReadBeside } from './chart/beside.ts'
 import { type BodyChart, measureOf, publishedChart } from './chart/chart.ts'
 import { columnOf } from './chart/column.ts'
 import { readOwnTable } from './chart/own-table.ts'
-import type { WrittenText } from './swatch.ts'
+import type { WrittenText } from './gauge/measurement.ts'
 
 /** What `fits` says: a table and, for each size of the draft, the size of the table that it is drawn on. */
 export interface WrittenFits {

@@ -15,9 +15,36 @@ const date = z
     'needs a date such as 2026-03-14',
   )
 
+/** One measurement or several of the same thing. */
+const measured = z.union(
+  [
+    wordsOrNumber,
+    z.array(wordsOrNumber).min(1, 'needs at least one measurement').max(40, 'holds more than 40 measurements'),
+  ],
+  {
+    error: 'needs a measurement such as 12 per 10 cm, or a list of them',
+  },
+)
+const each = z.int('needs a whole number').positive('needs a whole number above 0')
+
+const repeat = z
+  .strictObject({
+    stitches: each.optional(),
+    width: measured.optional(),
+    rows: each.optional(),
+    height: measured.optional(),
+  })
+  .refine(({ width, height }) => width !== undefined || height !== undefined, 'needs a width or a height')
+
+const unblocked = z.strictObject({ stitches: measured.optional(), rows: measured.optional() })
+
 const swatch = z.strictObject({
-  stitches: wordsOrNumber.optional(),
-  rows: wordsOrNumber.optional(),
+  stitches: measured.optional(),
+  rows: measured.optional(),
+  /** The same before blocking. */
+  unblocked: unblocked.optional(),
+  /** Stitch multiples with measures of their own. */
+  repeats: z.record(z.string(), repeat).optional(),
   hook: wordsOrNumber.optional(),
   /** The stitch or stitch pattern that it is worked in. */
   in: words.optional(),
@@ -60,6 +87,7 @@ const facts = z.strictObject({
 /** The facts of a draft, checked. A single swatch is the map with the one name `''`. */
 export type Facts = z.infer<typeof facts>
 export type SwatchFacts = z.infer<typeof swatch>
+export type RepeatFacts = z.infer<typeof repeat>
 export type YarnFacts = z.infer<typeof yarn>
 export type FactsIssue = z.core.$ZodIssue
 
@@ -80,7 +108,14 @@ function hasSingleSwatch(raw: unknown): raw is { swatch: unknown } {
   const written = raw.swatch
   if (typeof written !== 'object' || written === null) return true
   const entries = Object.entries(written)
-  return entries.some(([key, value]) => swatchKeys.has(key) || typeof value !== 'object')
+  return entries.some(([key, value]) => isOwnLine(key, value) || typeof value !== 'object')
+}
+
+/** A swatch may be called `unblocked` or `repeats` too, and then holds the lines of a swatch. */
+function isOwnLine(key: string, value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return swatchKeys.has(key)
+  if (key === 'repeats') return Object.values(value).every((lines) => typeof lines === 'object')
+  return swatchKeys.has(key) && key !== 'unblocked'
 }
 
 function withoutSwatchName(issue: FactsIssue): FactsIssue {
@@ -88,11 +123,16 @@ function withoutSwatchName(issue: FactsIssue): FactsIssue {
   return first === 'swatch' ? { ...issue, path: [first, ...rest] } : issue
 }
 
+function swatchKeysAt(path: readonly PropertyKey[]): readonly string[] {
+  if (path.includes('repeats')) return Object.keys(repeat.shape)
+  return path.includes('unblocked') ? Object.keys(unblocked.shape) : [...swatchKeys]
+}
+
 /** Keys that a mapping of the front matter may have, by the mapping's path; for offering the nearest one. */
 export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   const [first] = path
   if (first === undefined) return Object.keys(facts.shape)
-  if (first === 'swatch') return [...swatchKeys]
+  if (first === 'swatch') return swatchKeysAt(path)
   if (first === 'yarn') return Object.keys(path.includes('skein') ? { weight: 0, length: 0 } : yarn.shape)
   if (first === 'changes') return Object.keys(change.shape)
   if (first === 'finished') return Object.keys(claim.shape)

@@ -1,33 +1,115 @@
+import Fraction from 'fraction.js'
+import type { Environment } from '../formula/index.ts'
+import {
+  fromBase,
+  printDecimal,
+  printMeasure,
+  printMixed,
+  readQuantity,
+  roundToStep,
+  textForAll,
+} from '../measure/index.ts'
 import type { Facts, SwatchFacts } from './facts.ts'
-import { hookText, inBothSystems } from './materials.ts'
+import { hookText } from './materials.ts'
 import type { GaugeLine } from './pattern.ts'
 
-/** `12 stitches and 8 rows = 10 cm (4 in) in single crochet with a 6.5 mm (US K-10½) hook`, a line a swatch. */
-export function gaugeLines({ swatch }: Facts): GaugeLine[] {
-  return Object.entries(swatch).flatMap(([name, written]) => {
-    const text = [counted(written), within(written), withHook(written)].filter((part) => part !== '').join(' ')
-    return text === '' ? [] : [{ name: name === '' ? null : name, text }]
+/**
+ * `12 stitches and 8 rows = 10 cm (4 in) in single crochet with a 6.5 mm (US K-10½) hook`, a line a swatch, with what it
+ * was before blocking and what a repeat measures where the draft says so.
+ */
+export function gaugeLines({ swatch }: Facts, environment: Environment): GaugeLine[] {
+  return Object.entries(swatch).flatMap(([key, written]) => {
+    const name = key === '' ? null : key
+    const said = [counted(written, name, environment), within(written), withHook(written)]
+    const text = said.filter((part) => part !== '').join(' ')
+    const parts = [text, ...beforeBlocking(written, name, environment), ...repeats(written, environment)]
+    const line = parts.filter((part) => part !== '').join('; ')
+    return line === '' ? [] : [{ name, text: line }]
   })
 }
 
-function counted({ stitches, rows }: SwatchFacts): string {
-  const across = stitches === undefined ? null : rate(stitches, 'stitches')
-  const up = rows === undefined ? null : rate(rows, 'rows')
+type Counted = Pick<SwatchFacts, 'stitches' | 'rows'>
+
+/** `gauge` is the name by which formulas reach the same swatch. */
+function counted({ stitches, rows }: Counted, gauge: string | null, environment: Environment): string {
+  const across = stitches === undefined ? null : rate(stitches, 'stitches', gauge, environment)
+  const up = rows === undefined ? null : rate(rows, 'rows', gauge, environment)
   if (across !== null && up !== null && across.over === up.over)
     return `${across.count} and ${up.count} = ${across.over}`
   return [across, up].flatMap((part) => (part === null ? [] : [`${part.count} = ${part.over}`])).join(', ')
 }
 
-/** `12 per 10 cm` as its two halves, the length in both systems. */
-function rate(text: string, noun: string): { count: string; over: string } {
-  const [count = '', over = ''] = text.split(/\s+(?:per|to|over|in|=)\s+/)
-  return { count: `${count.replace(/\s*[a-z]+$/i, '')} ${noun}`, over: inBothSystems(over) }
+interface Rate {
+  readonly count: string
+  readonly over: string
+}
+
+/** `12 per 10 cm` as its two halves, the length in both systems; of several measurements, their mean over the first length. */
+function rate(
+  written: string | readonly string[],
+  what: 'stitches' | 'rows',
+  gauge: string | null,
+  environment: Environment,
+): Rate | null {
+  const [first = '', ...others] = typeof written === 'string' ? [written] : written
+  const [count = '', over = ''] = first.split(/\s+(?:per|to|over|in|=)\s+/)
+  if (others.length === 0) return { count: `${count.replace(/\s*[a-z]+$/i, '')} ${what}`, over: asMeasured(over) }
+  const found = environment.gauge(gauge)
+  const mean = found.kind === 'found' ? found.gauge[what] : null
+  const length = readQuantity(over)?.base
+  if (mean === null || length === undefined) return null
+  const words = `${printDecimal(mean.mul(length), 1)} ${what} (mean of ${others.length + 1} measurements)`
+  return { count: words, over: asMeasured(over) }
+}
+
+/** A length as it was measured, with the other system: `10 cm (4 in)`, `4.2 cm (1⅝ in)`. */
+function asMeasured(text: string): string {
+  const quantity = readQuantity(text)
+  if (quantity === null) return text
+  const other = quantity.unit === 'in' || quantity.unit === 'yd' ? 'cm' : 'in'
+  const value = { kind: 'length', unit: quantity.unit, bySize: [quantity.base] } as const
+  const own = text.trim().replace(/([^\sa-z])\s*([a-z]+)$/, '$1 $2')
+  return `${own} (${textForAll(printMeasure(value, { kind: 'unit', unit: other, step: null }))})`
 }
 
 function within(swatch: SwatchFacts): string {
   return swatch.in === undefined ? '' : `in ${swatch.in}`
 }
 
-function withHook({ hook }: SwatchFacts): string {
-  return hook === undefined ? '' : `with a ${hookText(hook)} hook`
+function withHook({ hook, unblocked }: SwatchFacts): string {
+  const blocked = unblocked === undefined ? '' : 'after blocking'
+  const hooked = hook === undefined ? '' : `with a ${hookText(hook)} hook`
+  return [hooked, blocked].filter((part) => part !== '').join(', ')
+}
+
+function beforeBlocking({ unblocked }: SwatchFacts, name: string | null, environment: Environment): string[] {
+  if (unblocked === undefined) return []
+  const text = counted(unblocked, name === null ? 'unblocked' : `${name} unblocked`, environment)
+  return text === '' ? [] : [`before blocking ${text}`]
+}
+
+/** `1 shell = 6 stitches, 4.2 cm (1⅝ in) wide` */
+function repeats(swatch: SwatchFacts, environment: Environment): string[] {
+  return Object.entries(swatch.repeats ?? {}).flatMap(([name, { stitches, rows }]) => {
+    const found = environment.repeat(name)
+    if (found.kind !== 'found') return []
+    const wide = found.across === null ? [] : [`${measured(found.across, found.unit)} wide`]
+    const high = found.up === null ? [] : [`${measured(found.up, found.unit)} high`]
+    const counts = [counting(stitches, 'stitch', 'stitches'), counting(rows, 'row', 'rows')].flat()
+    return [`1 ${name} = ${[...counts, ...wide, ...high].join(', ')}`]
+  })
+}
+
+function counting(count: number | undefined, one: string, several: string): string[] {
+  return count === undefined ? [] : [`${count} ${count === 1 ? one : several}`]
+}
+
+const eighth = new Fraction(1, 8)
+
+/** What one takes of which so many lie in a centimetre. */
+function measured(perCentimetre: Fraction, unit: 'cm' | 'in'): string {
+  const base = perCentimetre.inverse()
+  const centimetres = `${printDecimal(base, 2)} cm`
+  const inches = `${printMixed(roundToStep(fromBase(base, 'in'), eighth))} in`
+  return unit === 'cm' ? `${centimetres} (${inches})` : `${inches} (${printDecimal(base, 1)} cm)`
 }

@@ -5,12 +5,15 @@ import {
   createEnvironment,
   type ReadBeside,
   readFits,
-  readGauge,
-  type Swatch,
+  readSwatches,
+  type WrittenGauge,
+  type WrittenRepeat,
+  type WrittenSwatch,
   type WrittenText,
 } from '../grading/index.ts'
 import { type Quantity, readQuantity, units } from '../measure/index.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+import type { RepeatFacts, SwatchFacts } from './facts.ts'
 
 /** What the formulas of a draft can see, and what its grading blocks come to. */
 export interface Graded {
@@ -36,7 +39,7 @@ export function gradeDraft(draft: Draft, { solver, readBeside }: Reach, findings
   const body = draft.facts.facts.fits === undefined ? undefined : keep(bodyOf(draft, readBeside))
   const environment = createEnvironment({
     sizes: draft.facts.facts.sizes,
-    swatches: swatchesOf(draft, keep),
+    ...keep(readSwatches(swatchesOf(draft))),
     body: body === null ? 'broken' : (body ?? null),
     skein: skeinOf(draft),
     solver,
@@ -65,13 +68,49 @@ function written(draft: Draft, ...path: readonly (string | number)[]): WrittenTe
   return { text: textAt(draft, at), at }
 }
 
-function swatchesOf(draft: Draft, keep: <T>(outcome: Outcome<T>) => T): Swatch[] {
+type Path = readonly (string | number)[]
+
+function swatchesOf(draft: Draft): WrittenSwatch[] {
   return Object.entries(draft.facts.facts.swatch).map(([name, swatch]) => {
     const path = name === '' ? ['swatch'] : ['swatch', name]
-    const line = (key: 'stitches' | 'rows') => (swatch[key] === undefined ? null : written(draft, ...path, key))
-    const gauge = keep(readGauge({ stitches: line('stitches'), rows: line('rows') }))
-    return { name: name === '' ? null : name, gauge }
+    const { unblocked } = swatch
+    return {
+      name: name === '' ? null : name,
+      ...gaugeLines(draft, swatch, path),
+      unblocked: unblocked === undefined ? null : gaugeLines(draft, unblocked, [...path, 'unblocked']),
+      repeats: Object.entries(swatch.repeats ?? {}).map(([repeat, lines]) =>
+        writtenRepeat(draft, repeat, lines, [...path, 'repeats', repeat]),
+      ),
+    }
   })
+}
+
+function gaugeLines(
+  draft: Draft,
+  { stitches, rows }: Pick<SwatchFacts, 'stitches' | 'rows'>,
+  path: Path,
+): WrittenGauge {
+  return {
+    stitches: measurements(draft, stitches, [...path, 'stitches']),
+    rows: measurements(draft, rows, [...path, 'rows']),
+  }
+}
+
+function writtenRepeat(draft: Draft, name: string, lines: RepeatFacts, path: Path): WrittenRepeat {
+  return {
+    name,
+    at: draft.facts.locate(...path),
+    stitches: lines.stitches ?? null,
+    width: measurements(draft, lines.width, [...path, 'width']),
+    rows: lines.rows ?? null,
+    height: measurements(draft, lines.height, [...path, 'height']),
+  }
+}
+
+/** A line that gives one measurement or a list of them, each with its place; none where it is left out. */
+function measurements(draft: Draft, given: string | readonly string[] | undefined, path: Path): WrittenText[] {
+  if (given === undefined) return []
+  return typeof given === 'string' ? [written(draft, ...path)] : given.map((_, index) => written(draft, ...path, index))
 }
 
 /** Without sizes of its own, `fits` means those of the draft; `none` is a size that is drawn on nobody. */

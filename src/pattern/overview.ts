@@ -37,7 +37,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
     fits: fitsLines(parts),
     finished: finishedLines(parts),
     materials: materials(facts, yarn, parts.value),
-    gauge: gaugeLines(facts),
+    gauge: gaugeLines(facts, parts.graded.environment),
     abbreviations: abbreviations(parts.ledger),
     cover: facts.cover ?? null,
     video: facts.video ?? null,

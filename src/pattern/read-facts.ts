@@ -106,12 +106,14 @@ const kinds: Readonly<Record<string, string>> = {
   object: 'a group of keys',
   record: 'a group of keys',
   number: 'a number',
+  int: 'a whole number',
 }
 
 function expectation(issue: FactsIssue): string {
   if (issue.code === 'invalid_type') return `needs ${kinds[issue.expected] ?? issue.expected}`
   if (issue.code === 'invalid_value') return `must be one of ${issue.values.map(String).join(', ')}`
-  if (issue.code === 'invalid_union') return 'needs text or a number'
+  if (issue.code === 'invalid_union')
+    return issue.message === 'Invalid input' ? 'needs text or a number' : issue.message
   return issue.message
 }
 

@@ -1,7 +1,8 @@
+import Fraction from 'fraction.js'
 import { describe, expect, it } from 'vitest'
 import { formulaFindings } from '../../src/diagnostic/catalogue/formula.ts'
 import type { Diagnostic } from '../../src/diagnostic/index.ts'
-import { type FileBeside, readFits, readGauge } from '../../src/grading/index.ts'
+import { type FileBeside, readFits, readGauge, readSwatches } from '../../src/grading/index.ts'
 import { loadSolver } from '../../src/solver/index.ts'
 import { environment, marked, nowhere, sheet, show, written } from './workbench.ts'
 
@@ -18,6 +19,12 @@ interface Sample {
   readonly sizes?: readonly number[]
   readonly facts?: ReturnType<typeof environment>
 }
+
+/** A swatch that knows only how high a shell is. */
+const high = environment({
+  swatches: [{ name: 'shell', gauge: { stitches: null, rows: null, unit: 'cm' } }],
+  repeats: [{ name: 'shell', gauge: { stitches: null, rows: null, unit: 'cm' }, across: null, up: new Fraction(1, 3) }],
+})
 
 const deep = `${'('.repeat(61)}‹(›${'('.repeat(900)}`
 
@@ -632,6 +639,51 @@ const samples: readonly Sample[] = [
     hint: 'Write it like `stitches: 12 per 10 cm` or `stitches: 16 per 4 in`.',
   },
   {
+    code: 'gauge-scatters',
+    read: () => readGauge({ stitches: ['12 per 10 cm', '14 per 10 cm'].map(written), rows: [] }).diagnostics,
+    message: 'Measurements of one swatch lie 15 % apart: `12 per 10 cm` and `14 per 10 cm`; the mean is used.',
+    hint: 'Measure again in the middle of the swatch and over a longer stretch, or work a larger swatch.',
+  },
+  {
+    code: 'gauge-named-twice',
+    read: () => shells(['4.2 cm', '5 cm']),
+    message: 'Two gauges are called `shell`, and a formula could not say which it means.',
+    hint: 'Give the repeat another name.',
+  },
+  {
+    code: 'repeat-unreadable',
+    read: () => shells(['a thumb']),
+    message: '`a thumb` is not the width of the repeat `shell`.',
+    hint: 'Write that of one, `width: 4.2 cm`, or of several, `width: 5 per 21 cm`.',
+  },
+  {
+    code: 'repeat-unknown',
+    grading: 'a = repeats(60 cm, ‹shell›)',
+    message: 'No swatch of the draft gives the width of a repeat called `shell`.',
+    hint: 'Add it to the swatch: `repeats: {shell: {stitches: 6, width: 4.2 cm}}`.',
+  },
+  {
+    code: 'repeat-unknown',
+    grading: 'a = repeats_width(6, ‹shel›)',
+    message: 'No swatch of the draft gives the width of a repeat called `shel`.',
+    hint: 'Did you mean `shell`?',
+    facts: high,
+  },
+  {
+    code: 'repeat-without-width',
+    grading: 'a = repeats(60 cm, ‹shell›)',
+    message: '`repeats` needs the width of the repeat `shell`, and the swatch gives only its height.',
+    hint: 'Add `width: 4.2 cm` to the repeat, as measured.',
+    facts: high,
+  },
+  {
+    code: 'gauge-missing',
+    grading: 'a = ‹rows(60 cm, shell)›',
+    message: '`rows` needs the row gauge, and the repeat `shell` gives no rows.',
+    hint: 'Give the repeat both, as in `rows: 2, height: 3 cm`.',
+    facts: high,
+  },
+  {
     code: 'gauge-not-positive',
     read: () => stitchGauge('-12 per 10 cm'),
     message: 'The gauge `-12 per 10 cm` has no stitches or no length: both must be above zero.',
@@ -681,8 +733,15 @@ const samples: readonly Sample[] = [
   },
 ]
 
+/** A swatch with a repeat for each width, all called shell. */
+function shells(widths: readonly string[]): readonly Diagnostic[] {
+  const shell = { name: 'shell', at: nowhere, stitches: 6, rows: null, height: [] }
+  const repeats = widths.map((width) => ({ ...shell, width: [written(width)] }))
+  return readSwatches([{ name: null, stitches: [], rows: [], unblocked: null, repeats }]).diagnostics
+}
+
 function stitchGauge(text: string): readonly Diagnostic[] {
-  return readGauge({ stitches: written(text), rows: null }).diagnostics
+  return readGauge({ stitches: [written(text)], rows: [] }).diagnostics
 }
 
 function fits(

@@ -13,8 +13,8 @@ export function written(text: string) {
 
 export function gauge(stitches: string | null, rows: string | null) {
   const outcome = readGauge({
-    stitches: stitches === null ? null : written(stitches),
-    rows: rows === null ? null : written(rows),
+    stitches: stitches === null ? [] : [written(stitches)],
+    rows: rows === null ? [] : [written(rows)],
   })
   if (outcome.value === null) throw new Error(`not a gauge: ${stitches}, ${rows}`)
   return outcome.value

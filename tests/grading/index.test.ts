@@ -7,6 +7,7 @@ it('grading offers these and no more', () => {
     'createEnvironment',
     'readFits',
     'readGauge',
+    'readSwatches',
     'toFit',
     'usHook',
     'yarnCategoryName',

@@ -4,7 +4,7 @@ import { readGauge } from '../../src/grading/index.ts'
 import { nowhere, written } from '../formula/workbench.ts'
 
 function stitchGauge(text: string) {
-  return readGauge({ stitches: written(text), rows: null })
+  return readGauge({ stitches: [written(text)], rows: [] })
 }
 
 describe('a stitch gauge is read exactly', () => {
@@ -51,16 +51,16 @@ describe('a stitch gauge is read exactly', () => {
 
 describe('stitches and rows', () => {
   it('are each optional', () => {
-    expect(readGauge({ stitches: null, rows: written('8 per 10 cm') }).value).toMatchObject({
+    expect(readGauge({ stitches: [], rows: [written('8 per 10 cm')] }).value).toMatchObject({
       stitches: null,
       unit: 'cm',
     })
-    expect(readGauge({ stitches: null, rows: null }).value).toMatchObject({ stitches: null, rows: null })
+    expect(readGauge({ stitches: [], rows: [] }).value).toMatchObject({ stitches: null, rows: null })
   })
 
   it('are each reported at their own place', () => {
     const at = { start: 5, end: 9 }
-    const { value, diagnostics } = readGauge({ stitches: { text: 'x', at: nowhere }, rows: { text: 'y', at } })
+    const { value, diagnostics } = readGauge({ stitches: [{ text: 'x', at: nowhere }], rows: [{ text: 'y', at }] })
     expect(value).toBeNull()
     expect(diagnostics.map((finding) => finding.at)).toEqual([nowhere, at])
   })

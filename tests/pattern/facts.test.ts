@@ -24,6 +24,27 @@ describe('facts that are accepted', () => {
     ['a number for an edition', 'edition: 1.1', { edition: '1.1' }],
     ['a date', 'published: 2026-03-14', { published: '2026-03-14' }],
     ['one swatch', 'swatch: {stitches: 12 per 10 cm}', { swatch: { '': { stitches: '12 per 10 cm' } } }],
+    [
+      'several measurements',
+      'swatch: {stitches: [12 per 10 cm, 25 per 20 cm]}',
+      { swatch: { '': { stitches: ['12 per 10 cm', '25 per 20 cm'] } } },
+    ],
+    [
+      'a swatch before blocking',
+      'swatch: {stitches: 12 per 10 cm, unblocked: {stitches: 13 per 10 cm}}',
+      { swatch: { '': { unblocked: { stitches: '13 per 10 cm' } } } },
+    ],
+    [
+      'a repeat and nothing else',
+      'swatch: {repeats: {shell: {stitches: 6, width: 4.2 cm}}}',
+      { swatch: { '': { repeats: { shell: { stitches: 6, width: '4.2 cm' } } } } },
+    ],
+    [
+      'swatches named after these keys',
+      'swatch: {blocked: {rows: 8 per 10 cm}, unblocked: {rows: 9 per 10 cm}, repeats: {rows: 7 per 10 cm}}',
+      { swatch: { blocked: {}, unblocked: { rows: '9 per 10 cm' }, repeats: { rows: '7 per 10 cm' } } },
+    ],
+    ['a body table without sizes', 'fits: {table: ./m.csv}', { fits: { table: './m.csv' } }],
     ['named swatches', 'swatch: {body: {rows: 8 per 10 cm}}', { swatch: { body: { rows: '8 per 10 cm' } } }],
     [
       'a claimed measure',
@@ -56,6 +77,46 @@ describe('facts that are refused, with place and way out', () => {
       'a misspelt key within a swatch',
       'title: A\nsizes: [S]\nswatch: {stiches: 12 per 10 cm, rows: 8 per 10 cm}',
       ['4:10 key-unknown “swatch” has no key “stiches”. Write `stitches` instead.'],
+    ],
+    [
+      'a misspelt key within a repeat',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, repeats: {shell: {stiches: 6, width: 4 cm}}}',
+      ['4:47 key-unknown “swatch repeats shell” has no key “stiches”. Write `stitches` instead.'],
+    ],
+    [
+      'a misspelt key before blocking',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, unblocked: {row: 9 per 10 cm}}',
+      ['4:41 key-unknown “swatch unblocked” has no key “row”. Write `rows` instead.'],
+    ],
+    [
+      'a part of a stitch',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, repeats: {shell: {stitches: 6.5, width: 4 cm}}}',
+      ['4:57 fact-wrong “swatch repeats shell stitches” needs a whole number.'],
+    ],
+    [
+      'words for a count',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, repeats: {shell: {stitches: six, width: 4 cm}}}',
+      ['4:57 fact-wrong “swatch repeats shell stitches” needs a number.'],
+    ],
+    [
+      'no stitches at all',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, repeats: {shell: {stitches: 0, width: 4 cm}}}',
+      ['4:57 fact-wrong “swatch repeats shell stitches” needs a whole number above 0.'],
+    ],
+    [
+      'a repeat without a measure',
+      'title: A\nsizes: [S]\nswatch: {rows: 8 per 10 cm, repeats: {shell: {stitches: 6}}}',
+      ['4:46 fact-wrong “swatch repeats shell” needs a width or a height.'],
+    ],
+    [
+      'a group for a measurement',
+      'title: A\nsizes: [S]\nswatch: {stitches: {a: b}}',
+      ['4:20 fact-wrong “swatch stitches” needs a measurement such as 12 per 10 cm, or a list of them.'],
+    ],
+    [
+      'an empty list of measurements',
+      'title: A\nsizes: [S]\nswatch: {stitches: []}',
+      ['4:20 fact-wrong “swatch stitches” needs at least one measurement.'],
     ],
     ['text for a list', 'title: A\nsizes: S', ['3:8 fact-wrong “sizes” needs a list, such as [Small, Large].']],
     ['no size', 'title: A\nsizes: []', ['3:8 fact-wrong “sizes” needs at least one size.']],

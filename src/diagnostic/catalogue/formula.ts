@@ -340,11 +340,45 @@ const lookups = {
       offer(nearest) ??
       (known.length === 0 ? 'It has one swatch without a name: leave the name out.' : `It has ${quoted(known)}.`),
   }),
-  'gauge-missing': entry<{ what: 'stitches' | 'rows'; swatch: string | null; by: string }>({
+  'gauge-missing': entry<{ what: 'stitches' | 'rows'; swatch: string | null; by: string; isRepeat: boolean }>({
     severity: 'error',
-    says: ({ what, swatch, by }) =>
-      `\`${by}\` needs the ${what === 'rows' ? 'row' : 'stitch'} gauge, and the swatch${swatch === null ? '' : ` \`${swatch}\``} gives no ${what}.`,
-    hint: ({ what }) => `Add \`${what}: 8 per 10 cm\` to the swatch, as measured.`,
+    says: ({ what, swatch, by, isRepeat }) =>
+      `\`${by}\` needs the ${what === 'rows' ? 'row' : 'stitch'} gauge, and the ${isRepeat ? 'repeat' : 'swatch'}${swatch === null ? '' : ` \`${swatch}\``} gives no ${what}.`,
+    hint: ({ what, isRepeat }) => {
+      if (!isRepeat) return `Add \`${what}: 8 per 10 cm\` to the swatch, as measured.`
+      return `Give the repeat both, as in ${what === 'rows' ? '`rows: 2, height: 3 cm`' : '`stitches: 6, width: 4.2 cm`'}.`
+    },
+  }),
+  'gauge-scatters': entry<{ least: string; most: string; percent: string }>({
+    severity: 'warning',
+    says: ({ least, most, percent }) =>
+      `Measurements of one swatch lie ${percent} % apart: \`${short(least)}\` and \`${short(most)}\`; the mean is used.`,
+    hint: () => 'Measure again in the middle of the swatch and over a longer stretch, or work a larger swatch.',
+  }),
+  'gauge-named-twice': entry<{ name: string }>({
+    severity: 'error',
+    says: ({ name }) => `Two gauges are called \`${name}\`, and a formula could not say which it means.`,
+    hint: () => 'Give the repeat another name.',
+  }),
+  'repeat-unreadable': entry<{ name: string; side: 'width' | 'height'; text: string }>({
+    severity: 'error',
+    says: ({ name, side, text }) => `\`${short(text)}\` is not the ${side} of the repeat \`${name}\`.`,
+    hint: ({ side }) => `Write that of one, \`${side}: 4.2 cm\`, or of several, \`${side}: 5 per 21 cm\`.`,
+  }),
+  'repeat-unknown': entry<{ name: string; nearest: string | null; known: readonly string[] }>({
+    severity: 'error',
+    says: ({ name }) => `No swatch of the draft gives the width of a repeat called \`${short(name)}\`.`,
+    hint: ({ name, nearest, known }) =>
+      offer(nearest) ??
+      (known.length > 0
+        ? `There are ${quoted(known)}.`
+        : `Add it to the swatch: \`repeats: {${short(name)}: {stitches: 6, width: 4.2 cm}}\`.`),
+  }),
+  'repeat-without-width': entry<{ name: string; by: string }>({
+    severity: 'error',
+    says: ({ name, by }) =>
+      `\`${by}\` needs the width of the repeat \`${name}\`, and the swatch gives only its height.`,
+    hint: () => 'Add `width: 4.2 cm` to the repeat, as measured.',
   }),
   'gauge-unreadable': entry<{ what: 'stitches' | 'rows'; text: string }>({
     severity: 'error',
