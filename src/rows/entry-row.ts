@@ -133,7 +133,7 @@ function statusOf(
   return { status: 'worked', reason: null }
 }
 
-const afterBroken = 'A row before it could not be worked.'
+export const afterBroken = 'A row before it could not be worked.'
 export const afterTrouble = 'A row before it does not come out.'
 
 /** The ledger row of what has been worked. `broken` are the sizes that could not go on. */

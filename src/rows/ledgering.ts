@@ -6,7 +6,7 @@ import { habitFindings } from './check/habit.ts'
 import type { Count } from './count.ts'
 import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
-import { afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
+import { afterBroken, afterTrouble, labelFor, ledgerRow, unworkedRow } from './entry-row.ts'
 import type { Kinds } from './fabric.ts'
 import { createKinds } from './fabric.ts'
 import { rowName } from './findings.ts'
@@ -19,7 +19,8 @@ import type { LedgerRow } from './ledger.ts'
 import type { FabricRow } from './past.ts'
 import type { Piece } from './piece.ts'
 import { hasNoFoundation, pieceFor } from './piece.ts'
-import type { Before, Entry } from './plan.ts'
+import { lookBack } from './plan/look-back.ts'
+import type { Entry } from './plan.ts'
 import { planRow } from './plan.ts'
 import type { Choices, Reading, RowJob } from './readings.ts'
 import { bestReading, choicesOf, departuresOf } from './readings.ts'
@@ -182,7 +183,16 @@ function workEntry(book: Book, piece: Piece, row: ReadRow, entry: Entry, checked
   keep(book, steps, reading)
   const { worked } = reading
   const departures = departuresOf(reading)
-  return { row, entry, worked, job, checked, departures, dictionary: book.reporting.dictionary, specials: book.reporting.names.known }
+  return {
+    row,
+    entry,
+    worked,
+    job,
+    checked,
+    departures,
+    dictionary: book.reporting.dictionary,
+    specials: book.reporting.names.known,
+  }
 }
 
 /** The entry on the fabric as it ought to be, for the sizes of which an earlier row did not come out. */
@@ -247,12 +257,13 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     const broken = entry.steps.some((steps, size) => steps !== null && piece.broken[size] === true)
     wrong ||= broken || work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
     remember(book, piece, asked, work, ought)
-    goOn(book, piece, entry, work.worked)
+    goOn(book, piece, work)
   }
   if (wrong) book.wrong += 1
 }
 
-function goOn(book: Book, piece: Piece, entry: Entry, worked: readonly (Worked | null)[]): void {
+function goOn(book: Book, piece: Piece, { row, entry, worked }: EntryWork): void {
+  const called = row.label?.called ?? null
   piece.fastened = entry.steps.some((steps) => steps?.some((step) => step.kind === 'fastenOff') ?? false)
   worked.forEach((result, size) => {
     const number = entry.number?.[size] ?? null
@@ -261,25 +272,17 @@ function goOn(book: Book, piece: Piece, entry: Entry, worked: readonly (Worked |
     if (rest !== null) piece.resting[size]?.set(rest.resumed ?? piece.last[size] ?? 0, rest.resting)
     if (number !== null) piece.last[size] = number
     if (number !== null && steps !== null) piece.steps[size]?.set(number, steps)
+    if (called !== null && steps !== null) piece.called[size]?.set(called, steps)
     if (result === null) return
     if (result.stop !== null) {
       piece.broken[size] = true
       return
     }
     piece.fabrics[size] = result.fabric
+    piece.history[size]?.push({ number, steps: steps ?? [], total: result.total })
     book.order = Math.max(book.order, result.fabric.order)
     if (result.total > 0) piece.rows[size] = (piece.rows[size] ?? 0) + 1
   })
-}
-
-function before(book: Book, piece: Piece): Before {
-  return {
-    sizes: book.settings.sizes.length,
-    stepsOf: (number, size) => piece.steps[size]?.get(number) ?? null,
-    last: (size) => piece.last[size] ?? null,
-    rows: (size) => piece.rows[size] ?? 0,
-    rowsIn: book.settings.rowsIn,
-  }
 }
 
 /** Entries of a row that was not read: as many as its label names. */
@@ -333,14 +336,25 @@ function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
   enterUnworked(book, piece, row, entries, 'unread', reason)
 }
 
+/** Troubles of a plan that leave rows to be worked all the same. */
+const passable = new Set<string>(['rows differ', 'no row gauge'])
+
 function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<ReadRow['content']>): void {
-  const plan = planRow(row, goingBackTo(content, row, piece), before(book, piece))
+  const plan = planRow(row, goingBackTo(content, row, piece), lookBack(piece, book.settings))
   book.found.push(...labelFindings(piece, row, plan.entries, book.settings.sizes.length))
+  plan.cycles.forEach((cycle, size) => {
+    if (cycle !== null && cycle !== undefined) piece.cycles[size] = cycle
+  })
   // After a row that could not be worked, a reference may miss its row without being wrong.
-  const finding = piece.broken.every((broken) => broken) ? null : planFinding(piece, row, plan)
+  const broken = piece.broken.every((each) => each)
+  const finding = broken ? null : planFinding(piece, row, plan)
   if (finding !== null) book.found.push(finding)
-  if (finding === null || finding.severity === 'warning') enter(book, piece, row, plan.entries)
-  else enterUnworked(book, piece, row, plan.entries, 'not-worked', finding.message)
+  if (plan.trouble === null || passable.has(plan.trouble.kind)) enter(book, piece, row, plan.entries)
+  else {
+    const entries = row.label?.numbers.kind === 'list' ? unreadEntries(row, plan.cycles.length) : plan.entries
+    const status = plan.trouble.kind === 'unknown name' && !broken ? 'unread' : 'not-worked'
+    enterUnworked(book, piece, row, entries, status, finding?.message ?? afterBroken)
+  }
 }
 
 /** A range past all bounds is entered once, by its first row. */

@@ -6,6 +6,13 @@ import type { Step } from './step.ts'
 import type { Trouble } from './troubles.ts'
 import type { Resting } from './work/state.ts'
 
+/** A row of a piece that has been worked for a size. */
+export interface PastRow {
+  readonly number: number | null
+  readonly steps: readonly Step[]
+  readonly total: number
+}
+
 /** A piece in the making, size by size. */
 export interface Piece {
   readonly name: string
@@ -15,6 +22,12 @@ export interface Piece {
   /** Sizes that do not work this piece: its foundation has none for them. */
   readonly skipped: boolean[]
   readonly steps: Map<number, readonly Step[]>[]
+  /** Steps by what a row was called: `dec row`. */
+  readonly called: Map<string, readonly Step[]>[]
+  /** Its rows one after the other. */
+  readonly history: PastRow[][]
+  /** The rows that were repeated last; null where none were. */
+  readonly cycles: (readonly (readonly Step[])[] | null)[]
   /** Number of the last row, 0 before the first. */
   readonly last: number[]
   readonly rows: number[]
@@ -41,6 +54,9 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     broken: new Array<boolean>(sizes).fill(false),
     skipped: new Array<boolean>(sizes).fill(false),
     steps: Array.from({ length: sizes }, () => new Map()),
+    called: Array.from({ length: sizes }, () => new Map()),
+    history: Array.from({ length: sizes }, () => []),
+    cycles: new Array<null>(sizes).fill(null),
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
     resting: Array.from({ length: sizes }, () => new Map()),
@@ -101,6 +117,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
   }
   if (current.name === row.piece) return current
   const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, fastened, steps, last } = current
+  const { called, history, cycles } = current
   return {
     ...newPiece(row.piece, sizes, order),
     fabrics,
@@ -113,5 +130,8 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
     fastened,
     steps,
     last,
+    called,
+    history,
+    cycles,
   }
 }

@@ -1,8 +1,12 @@
-import type { Content, Extent } from './content.ts'
+import type { Content } from './content.ts'
 import type { Count } from './count.ts'
 import { sizesWhere } from './count.ts'
 import type { ReadRow } from './cut.ts'
-import { longestRange } from './label.ts'
+import { cycled, planEven, planReference } from './plan/again.ts'
+import type { Before, SizePlan, Trouble } from './plan/before.ts'
+import { noRows } from './plan/before.ts'
+import { labelled } from './plan/labelled.ts'
+import { planSchedule } from './plan/shaping.ts'
 import type { Step } from './step.ts'
 
 /** One row of the ledger to be: its number and steps for each size. */
@@ -12,134 +16,13 @@ export interface Entry {
   readonly steps: readonly (readonly Step[] | null)[]
 }
 
-/** What a plan looks up about the rows before. */
-export interface Before {
-  readonly sizes: number
-  /** Steps of the row with this number, as it was worked for a size. */
-  readonly stepsOf: (number: number, size: number) => readonly Step[] | null
-  /** Number of the last row, null when it has none. */
-  readonly last: (size: number) => number | null
-  /** Rows of the piece so far, without the foundation. */
-  readonly rows: (size: number) => number
-  readonly rowsIn: (centimetres: number) => number | null
-}
-
-export type Trouble =
-  | { readonly kind: 'unknown row'; readonly number: number | null }
-  | { readonly kind: 'no row gauge' }
-  | { readonly kind: 'too long' }
-  /** A range that names another number of rows than its shaping takes. */
-  | { readonly kind: 'rows differ'; readonly named: number; readonly shaped: number }
-
 export interface Plan {
   readonly entries: readonly Entry[]
   readonly trouble: Trouble | null
   /** The sizes that it concerns. */
   readonly troubled: readonly number[]
-}
-
-/** The rows of one size, in order. */
-interface SizePlan {
-  readonly rows: readonly (readonly Step[])[]
-  readonly trouble: Trouble | null
-}
-
-/** How many rows the label stands for; null when it leaves that to the words. */
-function labelled(row: ReadRow, size: number): number | null {
-  const numbers = row.label?.numbers
-  if (numbers === undefined || numbers.kind === 'none' || numbers.kind === 'backwards') return null
-  if (numbers.kind === 'next') return numbers.count === null ? null : (numbers.count[size] ?? 0)
-  return numbers.items.filter((item) => item[size] !== null).length
-}
-
-function fromExtent(extent: Extent | null, cycle: number, size: number, before: Before): number | null {
-  if (extent === null) return cycle
-  switch (extent.kind) {
-    case 'rows':
-      return extent.count[size] ?? 0
-    case 'times':
-      return cycle * (extent.count[size] ?? 0)
-    case 'length': {
-      const centimetres = extent.centimetres[size] ?? null
-      if (centimetres === null) return 0
-      const rows = before.rowsIn(centimetres)
-      if (rows === null) return null
-      return Math.max(0, Math.round(rows) - (extent.wholePiece ? before.rows(size) : 0))
-    }
-  }
-}
-
-function cycled(cycle: readonly (readonly Step[])[], count: number): SizePlan {
-  if (count > longestRange) return { rows: [], trouble: { kind: 'too long' } }
-  if (count === cycle.length) return { rows: cycle, trouble: null }
-  const rows = Array.from({ length: count }, (_, index) => cycle[index % cycle.length] ?? [])
-  return { rows, trouble: null }
-}
-
-/** A single labelled row that is worked until something goes on as long as its words say. */
-function howMany(row: ReadRow, extent: Extent | null, cycle: number, size: number, before: Before): number | null {
-  const numbers = labelled(row, size)
-  if (numbers !== null && !(numbers === 1 && extent !== null)) return numbers
-  if (extent === null && numbers === null && row.label?.numbers.kind === 'next') return 1
-  return fromExtent(extent, cycle, size, before)
-}
-
-function planReference(row: ReadRow, content: Content & { kind: 'reference' }, size: number, before: Before): SizePlan {
-  const last = before.last(size) ?? 0
-  const { rows } = content
-  const numbers =
-    'numbers' in rows
-      ? (rows.numbers[size] ?? [])
-      : Array.from({ length: Math.min(rows.back, 200) }, (_, index) => last - rows.back + 1 + index)
-  const cycle: (readonly Step[])[] = []
-  for (const number of numbers) {
-    const steps = before.stepsOf(number, size)
-    if (steps === null) {
-      const shown = 'numbers' in rows ? number : null
-      return { rows: [], trouble: { kind: 'unknown row', number: shown } }
-    }
-    cycle.push(steps)
-  }
-  if (cycle.length === 0) return { rows: [], trouble: null }
-  const count = howMany(row, content.extent, cycle.length, size, before)
-  const plan = cycled(cycle, count ?? cycle.length)
-  return count === null && plan.trouble === null ? { ...plan, trouble: { kind: 'no row gauge' } } : plan
-}
-
-function planEven(row: ReadRow, content: Content & { kind: 'even' }, size: number, before: Before): SizePlan {
-  const count = howMany(row, content.extent, 1, size, before)
-  const plan = cycled([content.steps], count ?? 1)
-  return count === null && plan.trouble === null ? { ...plan, trouble: { kind: 'no row gauge' } } : plan
-}
-
-/** Every shaped row is the last of its group: `every 4th row` is three plain rows and a shaped one. */
-function planSchedule(row: ReadRow, content: Content & { kind: 'schedule' }, size: number): SizePlan {
-  const rows: (readonly Step[])[] = []
-  for (const leg of content.legs) {
-    const every = leg.every[size] ?? 0
-    const times = leg.times[size] ?? 0
-    if (every * times > longestRange) return { rows: [], trouble: { kind: 'too long' } }
-    for (let group = 0; group < times; group += 1) {
-      for (let plain = 1; plain < every; plain += 1) rows.push(content.even)
-      rows.push(leg.last)
-    }
-  }
-  return fitted(rows, content.even, labelled(row, size) ?? 1)
-}
-
-/**
- * A range may begin with the first shaped row, without the plain ones before it, or go on with plain rows after the
- * last; a single number only says where the shaping starts.
- */
-function fitted(rows: readonly (readonly Step[])[], even: readonly Step[], named: number): SizePlan {
-  const shaped = rows.length
-  if (named <= 1 || shaped === named) return { rows, trouble: null }
-  const further = Array.from({ length: Math.max(0, named - shaped) }, () => even)
-  const spare = shaped - named
-  if (spare > 0 && rows.slice(0, spare).every((steps) => steps === even)) {
-    return { rows: rows.slice(spare), trouble: null }
-  }
-  return { rows: [...rows, ...further], trouble: { kind: 'rows differ', named, shaped } }
+  /** For each size the rows that it goes through again and again; null where it goes through none. */
+  readonly cycles: readonly (SizePlan['cycle'] | null)[]
 }
 
 function planSize(row: ReadRow, content: Content, size: number, before: Before): SizePlan {
@@ -151,10 +34,10 @@ function planSize(row: ReadRow, content: Content, size: number, before: Before):
     case 'even':
       return planEven(row, content, size, before)
     case 'schedule':
-      return planSchedule(row, content, size)
+      return planSchedule(row, content, size, before)
     case 'bySize': {
       const own = content.options[size] ?? null
-      return own === null ? { rows: [], trouble: null } : planSize(row, own, size, before)
+      return own === null ? noRows : planSize(row, own, size, before)
     }
   }
 }
@@ -166,7 +49,7 @@ function numberOf(row: ReadRow, plans: readonly SizePlan[], index: number, befor
     const item = numbers.items[index]
     if (item !== undefined) return item
   }
-  if (numbers?.kind === 'none') return null
+  if (numbers?.kind === 'none' || numbers?.kind === 'every') return null
   const counted = plans.map((plan, size) => {
     const last = before.last(size)
     if (index >= plan.rows.length || last === null) return null
@@ -203,7 +86,7 @@ function differsBySize(entry: Entry): boolean {
 export function planRow(row: ReadRow, content: Content, before: Before): Plan {
   const plans = Array.from({ length: before.sizes }, (_, size): SizePlan => {
     const works = row.only === null || row.only.includes(size)
-    return works ? planSize(row, content, size, before) : { rows: [], trouble: null }
+    return works ? planSize(row, content, size, before) : noRows
   })
   const trouble = plans.find((plan) => plan.trouble !== null)?.trouble ?? null
   const troubled = sizesWhere(before.sizes, (size) => plans[size]?.trouble?.kind === trouble?.kind && trouble !== null)
@@ -214,5 +97,6 @@ export function planRow(row: ReadRow, content: Content, before: Before): Plan {
     steps: plans.map((plan) => plan.rows[index] ?? null),
   }))
   const split = row.label?.numbers.kind === 'list' && entries.some(differsBySize)
-  return { entries: split ? byNumber(entries, before.sizes) : entries, trouble, troubled }
+  const cycles = plans.map((plan) => plan.cycle ?? null)
+  return { entries: split ? byNumber(entries, before.sizes) : entries, trouble, troubled, cycles }
 }

@@ -156,8 +156,17 @@ export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic 
     case 'too long':
       return diagnose('range-too-long', row.at, { most: longestRange })
     case 'rows differ': {
-      const { named, shaped } = plan.trouble
-      return diagnose('shaping-rows-differ', row.steps, { named, shaped }, { sizes: plan.troubled })
+      const { named, taken, by } = plan.trouble
+      const concerned = { sizes: plan.troubled.length === plan.cycles.length ? [] : plan.troubled }
+      return by === 'shaping'
+        ? diagnose('shaping-rows-differ', row.steps, { named, shaped: taken }, concerned)
+        : diagnose('repeated-rows-differ', row.steps, { named, repeated: taken }, concerned)
+    }
+    case 'unknown name':
+      return diagnose('unknown-row-name', row.steps, { row: name, called: plan.trouble.name })
+    case 'never there': {
+      const { from, by, to } = plan.trouble
+      return diagnose('shaping-never-there', row.steps, { row: name, from, by, to }, { sizes: plan.troubled })
     }
   }
 }

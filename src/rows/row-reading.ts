@@ -25,6 +25,7 @@ export function isRow(content: Content | null): boolean {
 
 /** A foundation opens a piece: a chain of more than a turning chain, a ring, foundation stitches. */
 export function isFoundation(content: Content | null): boolean {
+  if (content?.kind === 'bySize') return content.options.some(isFoundation)
   if (content?.kind !== 'steps') return false
   const first = content.steps.find((step) => step.kind !== 'remark')
   if (first?.kind === 'ring') return true

@@ -38,9 +38,11 @@ function statedAfter({ at, steps, stated }: ReadRow): Span | null {
 }
 
 function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
+  // A label may stand in a passage before the row's own.
+  const own = row.label !== null && row.label.at.start >= row.at.start && row.label.at.end <= row.at.end
   return {
     at: row.at,
-    label: row.label?.at ?? null,
+    label: own ? (row.label?.at ?? null) : null,
     steps: row.steps,
     stated: statedAfter(row),
     lists: row.lists,
@@ -77,7 +79,7 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
     diagnostics.push(diagnose('special-undefined', at, { name: special.name, meaning: special.meaning }))
   }
   const rows = book.rows
-  const writtenRows = cut.rows.map((row, index) => written(row, book.entries[index] ?? [0, 0]))
+  const writtenRows = cut.rows.flatMap((row, index) => (row.again ? [] : [written(row, book.entries[index] ?? [0, 0])]))
   return {
     value: {
       rows,

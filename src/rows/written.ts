@@ -16,12 +16,16 @@ export interface Section {
   readonly passages: readonly Passage[]
 }
 
-/** A paragraph, a list item or a table cell: it may hold no row, one row, or one row a line. */
+/** A paragraph, a list item, a table row or cell, a heading: it may hold no row, one row, or one row a line. */
 export interface Passage {
-  readonly form: 'paragraph' | 'item' | 'cell'
+  readonly form: 'paragraph' | 'item' | 'cell' | 'tableRow' | 'heading'
   /** Where the text stands in the draft. `text` is exactly what stands there. */
   readonly at: Span
   readonly text: string
+  /** The same with other marks in some places, where the form says more than the words: the bars of a table. */
+  readonly asRead?: string
+  /** Its place in a numbered list whose marks do not count: `1.` before each item. */
+  readonly position?: number
   /** The placeholders within, in order, with offsets into the draft. */
   readonly holes: readonly Hole[]
   /** Positions of the only sizes that work this passage; null for all. */

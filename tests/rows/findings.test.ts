@@ -209,6 +209,22 @@ const cases: readonly Case[] = [
     says: /5 rows, and their shaping takes 4; the rows after it have been worked even/,
   },
   {
+    code: 'repeated-rows-differ',
+    text: `${twenty}Row 2: Sc across.\nRow 3: Sc across.\nRows 4–8: ‹Rep Rows 2 and 3 three times.›`,
+    says: /5 rows, and the repeats in them come to 6/,
+  },
+  {
+    code: 'unknown-row-name',
+    text: `${twenty}Row 2 (inc row): Inc, sc across.\nRow 3: ‹Rep dec row.›`,
+    says: /Row 3 goes back to the dec row/,
+    hint: /“\(dec row\)”/,
+  },
+  {
+    code: 'shaping-never-there',
+    text: `${twenty}‹Dec 1 st at each end of every row until 13 sts rem.›`,
+    says: /goes on to 13 stitches, but from 20 by steps of 2/,
+  },
+  {
     code: 'range-backwards',
     text: `${twenty}‹Rows 8–2:› Sc across.\nRow 9: Sc across.`,
     says: /Rows 8–2: the last number/,

@@ -21,7 +21,8 @@ export const rowFindings = {
   }),
   'unlike-other-rows': entry<{ row: string; how: string; write: string }>({
     severity: 'warning',
-    says: ({ row, how }) => `${row} comes out only if ${how}, against what the other rows or the trade’s convention say.`,
+    says: ({ row, how }) =>
+      `${row} comes out only if ${how}, against what the other rows or the trade’s convention say.`,
     hint: ({ write }) => `Check its numbers, or write ${write}.`,
   }),
   'repeat-does-not-come-out': entry<{
@@ -155,6 +156,22 @@ export const rowFindings = {
         ? `If that is meant, say so: “then work ${named - shaped} ${named - shaped === 1 ? 'row' : 'rows'} even”.`
         : 'Change the numbers of the rows, or how often they are shaped.',
   }),
+  'repeated-rows-differ': entry<{ named: number; repeated: number }>({
+    severity: 'warning',
+    says: ({ named, repeated }) => `These are ${plural(named, 'row')}, and the repeats in them come to ${repeated}.`,
+    hint: () => 'Change the numbers of the rows, or how often they are repeated.',
+  }),
+  'unknown-row-name': entry<{ row: string; called: string }>({
+    severity: 'warning',
+    says: ({ row, called }) => `${row} goes back to the ${called}, but no row before it in this piece is called so.`,
+    hint: ({ called }) =>
+      `Name the row by its number, or write “(${called})” after the number of the row that is meant.`,
+  }),
+  'shaping-never-there': entry<{ row: string; from: number; by: number; to: number }>({
+    severity: 'error',
+    says: ({ row, from, by, to }) =>
+      `${row} goes on to ${plural(to, 'stitch')}, but from ${from} by steps of ${Math.abs(by)} it never comes there.`,
+  }),
   'range-backwards': entry<{ range: string }>({
     severity: 'error',
     says: ({ range }) => `${range}: the last number is lower than the first.`,
@@ -175,7 +192,8 @@ export const rowFindings = {
   }),
   'count-unread': entry<{ row: string; noun: string; makes: string }>({
     severity: 'warning',
-    says: ({ row, noun }) => `${row} counts ${noun}, which fits nothing that it makes; this count has not been checked.`,
+    says: ({ row, noun }) =>
+      `${row} counts ${noun}, which fits nothing that it makes; this count has not been checked.`,
     hint: ({ makes }) => (makes === '' ? undefined : `The row makes ${makes}.`),
   }),
 } as const

@@ -39,12 +39,17 @@ export function readChange(reader: Reader): 1 | -1 | null {
   return change
 }
 
+const singleEnds =
+  'one beg beginning end start neck armhole front side inner outer inside outside shoulder right left center centre same opposite'.split(
+    ' ',
+  )
+
 /** `each end`, `both ends`, `each side`, `beg and end`; `beg`, `one end`, `neck edge` */
 export function readWhichEnds(reader: Reader): 1 | 2 | null {
   take(reader, 'at', 'on')
   take(reader, 'the')
   const both = take(reader, 'each', 'both')
-  const single = !both && take(reader, 'one', 'beg', 'beginning', 'end', 'start', 'neck', 'armhole')
+  const single = !both && take(reader, ...singleEnds)
   if (!both && !single) return null
   if (take(reader, 'and')) {
     take(reader, 'at')

@@ -19,10 +19,8 @@ const ofRow = /\b(?:around|across|join|turn|fasten|rep(?:eat)?(?! from \*[^;]*(?
 
 function isRowLabel(line: string): boolean {
   const at = { start: 0, end: line.length }
-  return (
-    readLabel(readWords({ at, text: line.slice(0, 80), holes: [] }, 1), ({ start, end }) => line.slice(start, end)) !==
-    null
-  )
+  const words = readWords({ at, text: line.slice(0, 80), holes: [] }, 1)
+  return readLabel(words, ({ start, end }) => line.slice(start, end), 1) !== null
 }
 
 /** Whether a name stands in some other line of the draft. */

@@ -1,0 +1,192 @@
+import type { Count } from '../count.ts'
+import { everySize } from '../count.ts'
+import { readTimes } from '../phrase/times.ts'
+import type { Reader } from '../reader.ts'
+import { attempt, passClause, peek, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
+
+/** How many rows something goes on for. */
+export type Extent =
+  | { readonly kind: 'rows'; readonly count: Count }
+  /** So many times through all the rows named; `more` where the words say that the first time is not among them. */
+  | { readonly kind: 'times'; readonly count: Count; readonly more: boolean }
+  /** Until the piece, or this part of it, is so long (cm). */
+  | { readonly kind: 'length'; readonly centimetres: Count; readonly wholePiece: boolean }
+  /** Up to the row with a number. */
+  | { readonly kind: 'through'; readonly row: Count }
+  /** Until the row has so many stitches. */
+  | { readonly kind: 'stitches'; readonly count: Count }
+
+export const rowWord = /^(?:row|rows|rnd|rnds|round|rounds|rd|rds)$/
+
+const centimetresIn: Readonly<Record<string, number>> = {
+  mm: 0.1,
+  cm: 1,
+  cms: 1,
+  m: 100,
+  in: 2.54,
+  ins: 2.54,
+  inch: 2.54,
+  inches: 2.54,
+  '"': 2.54,
+  '”': 2.54,
+}
+const fractions: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅛': 0.125,
+  '⅜': 0.375,
+  '⅝': 0.625,
+  '⅞': 0.875,
+}
+
+/** `31 cm`, `12½ in`, `12 1/2 in`, a placeholder that is a length */
+function length(reader: Reader): Count | null {
+  const word = peek(reader)
+  if (word?.kind === 'length') {
+    reader.at += 1
+    return word.centimetres
+  }
+  if (word?.kind !== 'number') return null
+  reader.at += 1
+  const part = fraction(reader)
+  const unit = centimetresIn[textAt(reader)]
+  if (unit === undefined) return null
+  reader.at += 1
+  return word.count.map((value) => (value === null ? null : (value + part) * unit))
+}
+
+function fraction(reader: Reader): number {
+  const sign = fractions[textAt(reader)] ?? 0
+  if (sign > 0) reader.at += 1
+  if (sign > 0) return sign
+  const written = attempt(reader, (inner) => {
+    take(inner, '-')
+    const over = takeNumber(inner)?.[0] ?? null
+    const under = take(inner, '/') ? (takeNumber(inner)?.[0] ?? null) : null
+    return over === null || under === null || under === 0 ? null : over / under
+  })
+  return written ?? 0
+}
+
+function until(reader: Reader): boolean {
+  return take(reader, 'until', 'till', 'til', 'to')
+}
+
+function untilLength(reader: Reader): Extent | null {
+  const whole = until(reader)
+  if (!whole && !take(reader, 'for')) return null
+  for (let passed = 0; passed < 12 && reader.at < reader.end && textAt(reader) !== '.'; passed += 1) {
+    const found = attempt(reader, length)
+    if (found !== null) {
+      passClause(reader)
+      return { kind: 'length', centimetres: found, wholePiece: whole }
+    }
+    reader.at += 1
+  }
+  return null
+}
+
+/** `until there are 47 (49, 53) sts`, `until 47 sts rem`, `to 47 sts` */
+function untilStitches(reader: Reader): Extent | null {
+  const opens = until(reader)
+  if (!opens) return null
+  take(reader, 'there', 'you')
+  take(reader, 'are', 'is', 'have')
+  take(reader, 'only', 'a', 'total')
+  take(reader, 'of')
+  const count = takeNumber(reader)
+  if (count === null || rowWord.test(textAt(reader))) return null
+  const from = reader.at
+  while (!atEnd(reader) && reader.at - from < 5) reader.at += 1
+  return atEnd(reader) ? { kind: 'stitches', count } : null
+}
+
+function atEnd(reader: Reader): boolean {
+  return reader.at >= reader.end || /^[.,;]$/.test(textAt(reader))
+}
+
+/** `until there are 24 rows in all`, `to Row 24`, `through Row 24`, `until Row 24 is complete` */
+function untilRow(reader: Reader): Extent | null {
+  const from = reader.at
+  const opens = until(reader) || take(reader, 'through', 'thru')
+  if (!opens) return null
+  take(reader, 'end', 'the')
+  take(reader, 'of')
+  if (!rowWord.test(textAt(reader))) {
+    const row = takeOrdinal(reader)
+    if (row === null || !rowWord.test(textAt(reader)) || reader.at === from) return null
+    reader.at += 1
+    return { kind: 'through', row }
+  }
+  reader.at += 1
+  const row = takeNumber(reader)
+  if (row === null) return null
+  attempt(reader, (inner) =>
+    take(inner, 'is', 'has') && take(inner, 'complete', 'completed', 'done', 'been') ? true : null,
+  )
+  take(reader, 'completed', 'worked', 'inclusive', 'incl')
+  return { kind: 'through', row }
+}
+
+/** `for 12 more rows`, `12 rows`, `a total of 12 rows` */
+export function readRows(reader: Reader): Count | null {
+  take(reader, 'for', 'over')
+  take(reader, 'the', 'a', 'another')
+  take(reader, 'next', 'following', 'foll', 'total', 'further')
+  take(reader, 'of')
+  const count = takeNumber(reader) ?? (take(reader, 'one') ? everySize(1, reader.vocabulary.sizes) : null)
+  if (count === null) return null
+  take(reader, 'more', 'further', 'additional')
+  if (!rowWord.test(textAt(reader))) return null
+  reader.at += 1
+  take(reader, 'more')
+  attempt(reader, (inner) => (take(inner, 'in') && take(inner, 'all', 'total') ? true : null))
+  return count
+}
+
+function forRows(reader: Reader): Extent | null {
+  const count = readRows(reader)
+  return count === null ? null : { kind: 'rows', count }
+}
+
+const oneMore: Readonly<Record<string, number>> = { again: 1, once: 1, twice: 2, thrice: 3 }
+
+/** `4 more times`, `(4 more times)`, `another 4 times`, `for the 2nd time` */
+function times(reader: Reader): Extent | null {
+  const opens = take(reader, '(', '[')
+  const another = take(reader, 'another', 'a', 'further')
+  take(reader, 'further')
+  const word = oneMore[textAt(reader)]
+  const found = attempt(reader, (inner) => readTimes(inner, false))
+  if (found === null && word === undefined) return null
+  if (found?.kind === 'until') return null
+  if (found === null) reader.at += 1
+  const more = take(reader, 'more', 'again') || another || found?.kind === 'more'
+  if (opens && !take(reader, ')', ']')) return null
+  const count = found?.count ?? everySize(word ?? 1, reader.vocabulary.sizes)
+  return { kind: 'times', count, more }
+}
+
+/** `until …`, `for 12 rows`, `4 more times`; null where the words say nothing of the kind. */
+export function readExtent(reader: Reader): Extent | null {
+  take(reader, ',', ';', '–')
+  return (
+    attempt(reader, untilStitches) ??
+    attempt(reader, untilRow) ??
+    attempt(reader, forRows) ??
+    attempt(reader, untilLength) ??
+    attempt(reader, times)
+  )
+}
+
+/** `, ending with a WS row`: which row is last follows from how many there are. */
+export function passEnding(reader: Reader): void {
+  attempt(reader, (inner) => {
+    take(inner, ',', ';')
+    if (!take(inner, 'ending', 'ends', 'end', 'finishing')) return null
+    if (!take(inner, 'with', 'on', 'after')) return null
+    passClause(inner)
+    return true
+  })
+}

@@ -1,0 +1,141 @@
+import type { Span } from '../../diagnostic/index.ts'
+import type { Reader } from '../reader.ts'
+import { attempt, passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+import type { Extent } from './extent.ts'
+import { passEnding, readExtent } from './extent.ts'
+import type { RowsNamed } from './rows-named.ts'
+import { readRowsNamed } from './rows-named.ts'
+import { readTail } from './tail.ts'
+
+/** Rows worked again, and how often. */
+export interface Again {
+  readonly rows: RowsNamed
+  readonly extent: Extent | null
+}
+
+/** `Rep Rows 3 and 4`: rows worked as earlier ones. */
+export interface Reference {
+  readonly again: readonly Again[]
+  /** Where the words name the rows. */
+  readonly at: Span
+  /** What is done besides at the end of the last of them. */
+  readonly then: readonly Step[]
+}
+
+type Opening = 'rep' | 'work' | 'bare'
+
+/** `Rep`, `Work`, `Same as`: after the last a number alone names a row. */
+function opens(reader: Reader): Opening | null {
+  take(reader, 'then', 'and', 'now')
+  const works = take(reader, 'work', 'worked', 'working', 'cont', 'continue', 'continuing')
+  if (works && take(reader, 'to')) return take(reader, 'rep', 'repeat') ? 'rep' : null
+  take(reader, 'the', 'by', 'exactly', 'in')
+  if (take(reader, 'rep', 'repeat', 'repeating', 'reps')) return 'rep'
+  if (take(reader, 'same', 'as', 'like', 'follow', 'following', 'similar', 'identical', 'ditto')) {
+    while (take(reader, 'as', 'for', 'to', 'way', 'given', 'in'));
+    return 'bare'
+  }
+  return works ? 'work' : null
+}
+
+/** `in pattern`, `as established`, `in this manner`, `alternately`: nothing that is not said already. */
+function passManner(reader: Reader): void {
+  for (;;) {
+    const from = reader.at
+    take(reader, ',')
+    const alternating =
+      take(reader, 'alternately', 'again', 'throughout', 'consecutively') ||
+      (take(reader, 'alternating', 'alternate', 'changing') && takeRest(reader)) ||
+      takeAll(reader, 'as', 'established') ||
+      takeAll(reader, 'as', 'set') ||
+      takeAll(reader, 'in', 'pattern') ||
+      takeAll(reader, 'for', 'pattern') ||
+      takeAll(reader, 'for', 'patt') ||
+      takeAll(reader, 'for', 'pat') ||
+      takeAll(reader, 'to', 'form', 'pattern') ||
+      takeAll(reader, 'in', 'order') ||
+      takeAll(reader, 'in', 'sequence') ||
+      inColour(reader)
+    if (alternating) continue
+    reader.at = from
+    return
+  }
+}
+
+function takeRest(reader: Reader): boolean {
+  passClause(reader)
+  return true
+}
+
+/** `in A`, `with MC`, `using B` */
+function inColour(reader: Reader): boolean {
+  const found = attempt(reader, (inner) => {
+    if (!take(inner, 'in', 'with', 'using')) return null
+    take(inner, 'color', 'colour', 'yarn')
+    return take(inner, 'a', 'b', 'c', 'd', 'e', 'mc', 'cc', 'main', 'contrast', 'contrasting') ? true : null
+  })
+  if (found) take(reader, 'color', 'colour', 'yarn')
+  return found !== null
+}
+
+function again(reader: Reader): Again | null {
+  const how = opens(reader)
+  if (how === null) return null
+  const rows = readRowsNamed(reader, how === 'bare')
+  if (rows === null || (how === 'work' && rows.kind === 'called')) return null
+  passManner(reader)
+  const extent = attempt(reader, readExtent)
+  passManner(reader)
+  passEnding(reader)
+  return { rows, extent }
+}
+
+/** `, then Row 2 once more` */
+function further(reader: Reader): Again | null {
+  while (take(reader, ',', ';', '.'));
+  const then = take(reader, 'then', 'and', 'ending', 'finishing')
+  take(reader, 'then')
+  take(reader, 'with', 'on', 'rep', 'repeat', 'work', 'by')
+  take(reader, 'rep', 'repeat', 'working', 'repeating')
+  const rows = then ? readRowsNamed(reader, false) : null
+  if (rows === null || rows.kind === 'called') return null
+  const extent = attempt(reader, readExtent)
+  passManner(reader)
+  passEnding(reader)
+  return { rows, extent }
+}
+
+/** `for second sleeve`, `to match`: the same once more for another piece, no rows of this one. */
+function isForAnotherPiece(reader: Reader): boolean {
+  const from = reader.at
+  take(reader, ',', '.')
+  const next = textAt(reader)
+  const found =
+    /^(?:for|on)$/.test(next) &&
+    reader.words
+      .slice(reader.at, reader.at + 4)
+      .some(
+        ({ text, kind }) => kind === 'number' || /^(?:other|another|next|left|right|each|both|back|front)$/.test(text),
+      )
+  reader.at = from
+  return found
+}
+
+/**
+ * Rows worked as earlier ones.
+ *
+ *     Rep Rows 3 and 4 until piece measures 31 cm.     Rep Rows 2 and 3 ten more times, then Row 2 once more.
+ *     ^
+ */
+export function readReference(reader: Reader): Reference | null {
+  const from = reader.at
+  const first = again(reader)
+  if (first === null) return null
+  const at = spanSince(reader, from)
+  const all: Again[] = [first]
+  for (let next = attempt(reader, further); next !== null; next = attempt(reader, further)) all.push(next)
+  if (isForAnotherPiece(reader)) return null
+  const then = readTail(reader)
+  return then === null ? null : { again: all, at, then }
+}

@@ -1,0 +1,36 @@
+import { isProse } from '../prose.ts'
+import { readSteps } from '../read.ts'
+import type { Reader } from '../reader.ts'
+import { take, textAt } from '../reader.ts'
+import type { Step } from '../step.ts'
+
+const idle = new Set<Step['kind']>(['remark', 'turn', 'fastenOff', 'join', 'leave', 'ring'])
+
+function isIdle(step: Step, at: number, steps: readonly Step[]): boolean {
+  if (idle.has(step.kind)) return true
+  // `ch 1, turn` begins the row to come; `sl st in first st` closes a round.
+  if (step.kind === 'chain') return steps.slice(at + 1).every((each) => each.kind === 'turn' || each.kind === 'remark')
+  return step.kind === 'slip'
+}
+
+/**
+ * What stands after a row's words have said all: turns and joins, which belong to the last row, and remarks.
+ *
+ *     Rep Row 2. Do not fasten off.
+ *                ^
+ *
+ * @returns null where something more would have to be worked
+ */
+export function readTail(reader: Reader): readonly Step[] | null {
+  const from = reader.at
+  while (take(reader, '.', ',', ';', ':', '–', '-'));
+  if (reader.at >= reader.end) return []
+  const before = reader.words[reader.at - 1]?.text ?? ''
+  if (reader.at === from && !/^[.)\]]$/.test(before) && !/^[([]$/.test(textAt(reader))) return null
+  const rest = reader.words.slice(reader.at, reader.end)
+  const { steps } = readSteps(rest, reader.vocabulary, reader.stitch)
+  const works = steps === null ? !isProse(rest, reader.vocabulary) : !steps.every(isIdle)
+  if (works) return null
+  reader.at = reader.end
+  return (steps ?? []).filter((step) => step.kind !== 'remark')
+}

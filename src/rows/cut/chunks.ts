@@ -1,0 +1,137 @@
+import { isProse } from '../prose.ts'
+import type { Passage } from '../written.ts'
+import type { Chunk } from './passage-text.ts'
+import type { Prepared, Wording } from './prepare.ts'
+import { prepare } from './prepare.ts'
+
+/** How much of a line is looked at for a label. */
+const lookAhead = 400
+
+const rows = '(?:rows?|rnds?|rounds?)'
+const some = '(?:\\d+|two|three|four|five|six|eight|ten)'
+
+/** Sentences that stand for rows of their own: repetitions of earlier rows. */
+const repeats = new RegExp(
+  `^[\\s*_]*(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:dec|inc|decrease|increase|patt|pattern)\\s+${rows}\\b)`,
+  'i',
+)
+
+/** Lines that do: shaping, and rows that change nothing. */
+const goesOn = new RegExp(
+  `^[\\s*_]*(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+sts?\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
+  'i',
+)
+
+export function isRowOfItsOwn(line: string): boolean {
+  return repeats.test(line) || goesOn.test(line)
+}
+
+function startsLabel(chunk: Chunk, wording: Wording): Prepared | null {
+  const prepared = prepare({ ...chunk, text: chunk.text.slice(0, lookAhead) }, wording)
+  return prepared.label === null ? null : prepared
+}
+
+/** `Sizes S and M only:` on a line of its own belongs to the row below it. */
+function isSizesAlone(chunk: Chunk, wording: Wording): boolean {
+  if (chunk.text.length > 300) return false
+  const { opens, alone } = prepare(chunk, wording)
+  return opens !== null && alone
+}
+
+const sentenceEnd = /[.!?)\]}:]["'”’*_\s]*$/
+
+/** A line of few words, none of which is worked: `First Strap`, `**Shape top**` */
+export function isTitle(text: string, { vocabulary }: Wording, words: () => Prepared): boolean {
+  const line = text.replace(/[*_#:]+/g, ' ').trim()
+  if (line.length > 50 || line.split(/\s+/).length > 6 || !/^\p{Lu}/u.test(line) || /[.,;]$/.test(line)) return false
+  return isProse(
+    words().own.flatMap((own) => own.words),
+    vocabulary,
+  )
+}
+
+/** Whether a line without a label opens a chunk of its own after what stands above it. */
+function opensAfter(above: string, chunk: Chunk, wording: Wording): boolean {
+  if (isRowOfItsOwn(chunk.text)) return true
+  if (!sentenceEnd.test(above)) return false
+  const prepared = prepare(chunk, wording)
+  return prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)
+}
+
+function lines(passage: Passage): Chunk[] {
+  let { start } = passage.at
+  return (passage.asRead ?? passage.text).split('\n').map((text) => {
+    const chunk = { passage, text, start }
+    start += text.length + 1
+    return chunk
+  })
+}
+
+function joined(first: Chunk, second: Chunk): Chunk {
+  return { ...first, text: `${first.text}\n${second.text}` }
+}
+
+/** Lines that belong together: each label begins a chunk, a line without one goes on with what stands above it. */
+function byLabel(passage: Passage, wording: Wording): readonly Chunk[] {
+  const chunks: Chunk[] = []
+  for (const line of lines(passage)) {
+    const last = chunks.at(-1)
+    if (last === undefined) chunks.push(line)
+    else if (isSizesAlone(last, wording) || !begins(last, line, wording)) chunks[chunks.length - 1] = joined(last, line)
+    else chunks.push(line)
+  }
+  return chunks
+}
+
+function begins(last: Chunk, line: Chunk, wording: Wording): boolean {
+  const prepared = prepare({ ...line, text: line.text.slice(0, lookAhead) }, wording)
+  if (prepared.label !== null || (prepared.opens !== null && prepared.alone)) return true
+  return prepared.opens === 'some' ? !goesWith(last, prepared, wording) : opensAfter(last.text, line, wording)
+}
+
+/** `Size S: ch 72.` and below it `Size M: ch 78.`, or below a label that stands alone: one row. */
+function goesWith(last: Chunk, { only }: Prepared, wording: Wording): boolean {
+  const above = prepare(last, wording)
+  if (above.label !== null && above.own.every(({ words }) => words.length === 0)) return true
+  if (above.label !== null || above.opens !== 'some') return false
+  const there = [above.only, ...above.own.map((own) => own.only)].flatMap((sizes) => sizes ?? [])
+  return only?.every((size) => !there.includes(size)) === true
+}
+
+const sentenceStart = /(?<=[.!?)\]}:]["'”’*_]*)\s+(?=["'“‘*_([]*[\p{Lu}\d])/gu
+
+/** Whether a label with a colon or dash begins in the middle of a paragraph: `Ch 6. 1st Round: 12 sc in ring.` */
+function opensRow(chunk: Chunk, wording: Wording): boolean {
+  if (!/^\S{0,20}\s*\S{0,12}\s*[^.;]{0,60}?[:—–-]/.test(chunk.text)) return false
+  const label = startsLabel(chunk, wording)?.label ?? null
+  if (label === null || !label.sure) return false
+  const { at, name } = label
+  return /^(?:row|rnd|rd|round|r|next \w+)$/i.test(name) && /[:–—-]$/.test(textOf(chunk, at))
+}
+
+function textOf({ start, text }: Chunk, at: { readonly start: number; readonly end: number }): string {
+  return text.slice(at.start - start, at.end - start).trimEnd()
+}
+
+/** Cuts a chunk before each sentence that is a row of its own. */
+function bySentence(chunk: Chunk, wording: Wording): readonly Chunk[] {
+  for (const match of chunk.text.matchAll(sentenceStart)) {
+    const cutAt = match.index + match[0].length
+    const rest = { ...chunk, text: chunk.text.slice(cutAt), start: chunk.start + cutAt }
+    if (!(opensRow(rest, wording) || repeats.test(rest.text)) || !hasWords(chunk, cutAt, wording)) continue
+    return [{ ...chunk, text: chunk.text.slice(0, cutAt) }, ...bySentence(rest, wording)]
+  }
+  return [chunk]
+}
+
+/** Whether more than a label, a side or sizes stand before a place. */
+function hasWords(chunk: Chunk, cutAt: number, wording: Wording): boolean {
+  const { own, opens, alone } = prepare({ ...chunk, text: chunk.text.slice(0, cutAt) }, wording)
+  if (opens !== null && alone) return false
+  return own.some(({ words }) => words.some(({ kind, text }) => kind !== 'mark' && text !== 'rs' && text !== 'ws'))
+}
+
+/** Pieces of a passage, each of which holds one row or none. */
+export function chunksOf(passage: Passage, wording: Wording): readonly Chunk[] {
+  return byLabel(passage, wording).flatMap((chunk) => bySentence(chunk, wording))
+}

@@ -1,0 +1,20 @@
+import type { Word } from '../words.ts'
+
+const begins =
+  /^(?:ch|chs|chain|make|work|start|starting|begin|beginning|beg|commence|commencing|cast|foundation|base|using|with|loosely|form|crochet|create|to|wind|a|on|over|set-up|from|holding|adjustable|magic|sliding|slip|in|at)$/
+const chain = /^(?:ch|chs|chain|chains)$/
+const ring = /^(?:ring|circle|loop)$/
+const talk =
+  /^(?:counts?|counted|counting|throughout|always|each|every|instead|if|when|may|can|should|note|turning|t-ch|tch|is|are|row|rows|round|rounds)$/
+
+/** Whether words that could not be read sound like the beginning of a piece: a number of chains, or a ring. */
+export function soundsLikeFoundation(words: readonly Word[]): boolean {
+  const [first] = words
+  if (first === undefined || words.length > 40 || words.some(({ text }) => talk.test(text))) return false
+  if (!(begins.test(first.text) || first.kind === 'number')) return false
+  return words.some(({ text }, at) => {
+    if (ring.test(text)) return true
+    if (text === 'cast') return words.slice(at, at + 4).some(({ kind }) => kind === 'number')
+    return chain.test(text) && [at - 1, at + 1, at + 2].some((near) => words[near]?.kind === 'number')
+  })
+}

@@ -1,0 +1,86 @@
+import type { PerSize } from '../../measure/value.ts'
+import type { Content } from '../content.ts'
+import { isProse } from '../prose.ts'
+import type { Vocabulary } from '../reader.ts'
+import type { Read } from '../row-reading.ts'
+import { readWordsOfRow } from '../row-reading.ts'
+import type { Stated, StatedItem } from '../stated/item.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import type { OwnWords, Prepared } from './prepare.ts'
+
+interface ReadPart {
+  readonly only: readonly number[]
+  readonly read: Read
+  /** It is talk: these sizes work nothing here. */
+  readonly idle: boolean
+}
+
+function everyItem(parts: readonly ReadPart[], index: number, sizes: number): StatedItem | null {
+  const items = parts.map((part) => part.read.stated?.items[index])
+  const first = items.find((item) => item !== undefined)
+  if (first === undefined) return null
+  const count: (number | null)[] = new Array<null>(sizes).fill(null)
+  for (const [at, part] of parts.entries()) {
+    const item = items[at]
+    if (item === undefined) continue
+    if (item.shown !== first.shown || typeof item.count === 'function') return null
+    for (const size of part.only) count[size] = item.count[size] ?? null
+  }
+  return { ...first, count }
+}
+
+/** Counts that each of several parts states for its own sizes. */
+function statedOf(parts: readonly ReadPart[], sizes: number): Stated | null {
+  const longest = Math.max(0, ...parts.map((part) => part.read.stated?.items.length ?? 0))
+  const at = parts.findLast((part) => part.read.stated !== null)?.read.stated?.at
+  const items = Array.from({ length: longest }, (_, index) => everyItem(parts, index, sizes))
+  const whole = items.filter((item) => item !== null)
+  return at === undefined || whole.length < longest || longest === 0 ? null : { items: whole, at }
+}
+
+function optionsOf(parts: readonly ReadPart[], sizes: number): PerSize<Content | null> {
+  return Array.from({ length: sizes }, (_, size) => {
+    const part = parts.find(({ only }) => only.includes(size))
+    return part === undefined || part.idle ? null : part.read.content
+  })
+}
+
+/** A row that says for each of some sizes something of its own. */
+function readSeveral(
+  own: readonly OwnWords[],
+  prepared: Prepared,
+  vocabulary: Vocabulary,
+  stitch: Stitch | null,
+): Read {
+  const [lead, ...others] = own
+  const common = lead?.only === null ? lead.words : []
+  const named = lead === undefined || lead.only === null ? others : own
+  const parts = named.map(({ only, words }): ReadPart => {
+    const read = readWordsOfRow([...common, ...words], vocabulary, stitch, prepared.opensLine)
+    return { only: only ?? [], read, idle: read.content === null && isProse(words, vocabulary) }
+  })
+  const words = own.flatMap((each) => each.words)
+  const failed = parts.find((part) => part.read.content === null && !part.idle)
+  const last = parts.findLast((part) => part.read.stitch !== null)?.read.stitch ?? stitch
+  if (failed !== undefined || parts.every((part) => part.idle)) {
+    const unread = (failed ?? parts[0])?.read.unread ?? null
+    return { content: null, unread, stated: null, run: [], words, stitch: last }
+  }
+  const options = optionsOf(parts, vocabulary.sizes)
+  return {
+    content: { kind: 'bySize', options },
+    unread: null,
+    stated: statedOf(parts, vocabulary.sizes),
+    run: [],
+    words,
+    stitch: last,
+  }
+}
+
+/** Reads what a chunk says after its label, for all sizes or for each of those that it names. */
+export function readPrepared(prepared: Prepared, vocabulary: Vocabulary, stitch: Stitch | null): Read {
+  const { own, opensLine } = prepared
+  const [first] = own
+  if (own.length > 1) return readSeveral(own, prepared, vocabulary, stitch)
+  return readWordsOfRow(first?.words ?? [], vocabulary, stitch, opensLine)
+}

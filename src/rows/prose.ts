@@ -1,0 +1,47 @@
+import type { Vocabulary } from './reader.ts'
+import type { Word } from './words.ts'
+
+const working =
+  /^(?:ch|chs|chain|chains|sk|skip|miss|inc|dec|increase|increasing|decrease|decreasing|rep|repeat|each|every|unworked|leave|leaving|tog|together|\*|\*\*)$/
+const stitchWord = /^(?:sts?|stitch|stitches|sps?|spaces?|loops?|lps?|rows?|rnds?|rounds?)$/
+
+/** Verbs of making up: what follows them is no step, whatever it names. */
+const makingUp =
+  /^(?:place|insert|attach|sew|stuff|weave|embroider|mark|move|pin|glue|cut|tie|add|fold|flatten|block|press|seam|turn inside|set|remember|note|hide|trim|break|remove|put|wash|assemble|stitch|whip ?stitch|close|pull|carry|drop)$/
+
+/** Sentences at depth 0, each with its full stop. */
+export function sentencesOf(words: readonly Word[]): readonly (readonly Word[])[] {
+  const found: Word[][] = [[]]
+  let depth = 0
+  for (const word of words) {
+    found.at(-1)?.push(word)
+    if (/^[([{]$/.test(word.text)) depth += 1
+    if (/^[)\]}]$/.test(word.text)) depth = Math.max(0, depth - 1)
+    if (word.text === '.' && depth === 0) found.push([])
+  }
+  return found.filter((sentence) => sentence.length > 0)
+}
+
+function isStitch({ text, kind }: Word, { dictionary, specials }: Vocabulary): boolean {
+  return kind === 'word' && (dictionary.stitches.has(text) || specials.has(text) || /\dtog$/.test(text))
+}
+
+/** Whether a sentence may have something to be worked in it. */
+function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
+  const [first] = sentence
+  if (first !== undefined && makingUp.test(first.text)) return false
+  return sentence.some((word, at) => {
+    if (word.kind === 'bySize' || word.kind === 'made' || word.kind === 'broken') return true
+    if (working.test(word.text)) return true
+    const next = sentence[at + 1]
+    if (word.kind === 'number') return next !== undefined && (stitchWord.test(next.text) || isStitch(next, vocabulary))
+    if (!isStitch(word, vocabulary)) return false
+    // `Sl st the ends together`, `seam with sc`: no place and no number.
+    return next?.kind === 'number' || /^(?:in|into|around|across|evenly|along|between|through)$/.test(next?.text ?? '')
+  })
+}
+
+/** Whether words are talk: in no sentence anything that could be worked. */
+export function isProse(words: readonly Word[], vocabulary: Vocabulary): boolean {
+  return sentencesOf(words).every((sentence) => !mayWork(sentence, vocabulary))
+}
