@@ -114,21 +114,37 @@ function isTimesAndCount(words: readonly Word[], { first, end, entries }: Found)
   return times && standsAlone(words, first, end) && (count === often || count >= 2 * often)
 }
 
+/** The longest chain that begins a row. */
+const longestOpening = 4
+
+/** `…, join, ch 1 (6)` in a draft of one size: the chain of the next round, and the count of this one. */
+function isChainAndCount(words: readonly Word[], { first, end, entries }: Found, sizes: number): boolean {
+  const opening = isChain(words[first - 1]) && (valueIn(entries[0]) ?? 0) <= longestOpening
+  return sizes === 1 && entries.length === 2 && opening && /^(?:|[.*]|\*\*)$/.test(words[end]?.text ?? '')
+}
+
+/** `(66, 72, 78 sts)`, `[66: 72: 78 sts]`, and after a sentence `66, 72, 78 sts`: numbers with one noun for all. */
+function plainList(words: readonly Word[], at: number, sizes: number): Found | null {
+  const before = words[at - 1]?.text ?? ''
+  const found = chained(words, at, ',') ?? (/^[([]$/.test(before) ? chained(words, at, ':') : null)
+  if (found === null || words[found.end]?.kind !== 'word') return null
+  if (/^[([–=]$/.test(before)) return found
+  // Of `40, 44, 48 sts` the list does not begin at its second number.
+  if (before === ',') return isNumber(words[at - 2]) ? null : found
+  return before === '.' && found.entries.length === sizes ? found : null
+}
+
 function listAt(words: readonly Word[], at: number, sizes: number): Found | null {
   const word = words[at]
   if (isNumber(word)) {
     const grouped = afterNumber(words, at, sizes)
-    if (grouped !== null) return isTimesAndCount(words, grouped) ? null : grouped
+    if (grouped !== null)
+      return isTimesAndCount(words, grouped) || isChainAndCount(words, grouped, sizes) ? null : grouped
     const slashed = chained(words, at, '/')
     if (slashed?.entries.length === sizes) return slashed
     const dashed = chained(words, at, '-')
     if (sizes > 2 && dashed?.entries.length === sizes) return dashed
-    const before = words[at - 1]?.text ?? ''
-    if (before === '(' || before === '[' || before === '–' || before === '=' || before === ',') {
-      const plainList = chained(words, at, ',')
-      if (plainList !== null && words[plainList.end]?.kind === 'word') return plainList
-    }
-    return null
+    return plainList(words, at, sizes)
   }
   const later = afterNothing(words, at, sizes)
   if (later !== null) return later

@@ -1,12 +1,10 @@
 import type { Word } from '../words.ts'
 import type { FoundCounts, GivenWords } from './given.ts'
-import { isMark, nextClause, textOf, trimmed } from './given.ts'
+import { isMark, textOf, trimmed } from './given.ts'
 import { readItems } from './items.ts'
 
 /** How far back a count without brackets is looked for, in words. */
 const farthest = 40
-/** Sentences after it that work nothing: `18 sc. Turn. Fasten off.` */
-const mostClosing = 4
 
 /** Words at depth 0, from `end` backwards. */
 function* backwards(words: readonly Word[], end: number): Generator<number> {
@@ -39,7 +37,7 @@ function hasEnded(words: readonly Word[], from: number): boolean {
   return before !== undefined && before.kind !== 'number' && !goesOn.test(before.text)
 }
 
-const soundsLikeCount = /^(?:total|you|you’ll|you'll|there|ending|leaving|giving|making|now|for|has|have)$/
+const soundsLikeCount = /^(?:total|you|you’ll|you'll|there|ending|leaving|giving|making|now|for|has|have|which)$/
 
 /** The clause before a mark ends the round or row: `join in first sc: 72 sc`, `…, fasten off; 72 sc`. */
 function closesRow(words: readonly Word[], mark: number): boolean {
@@ -63,9 +61,10 @@ function mayLead({ all }: GivenWords, mark: number): boolean {
     if (/^(?:chs?|chains?)$/.test(textOf(all, mark - 1)) && text === '-') return false
     return !glued || (text === '–' && all[mark - 1]?.kind === 'word')
   }
+  if (text === '/') return textOf(all, mark - 1) === '/'
   if (text === ':') return closesRow(all, mark) || rowEnd.test(textOf(all, mark - 1))
   if (text !== ';' && text !== ',') return false
-  if (closesRow(all, mark) || (text === ';' && textOf(all, mark - 1) === 'turn')) return true
+  if (closesRow(all, mark) || (text === ';' && rowEnd.test(textOf(all, mark - 1)))) return true
   return soundsLikeCount.test(textOf(all, mark + 1)) || /^(?:sts?|stitch|stitches|total)$/.test(textOf(all, mark + 2))
 }
 
@@ -75,38 +74,22 @@ function totals(words: readonly Word[], at: number): boolean {
   return textOf(words, at) === 'for' && textOf(words, at + next) === 'total'
 }
 
-/** A sentence that is a count, or ends in one after a sign. */
-function inSentence(given: GivenWords, from: number, end: number, isLast: boolean): FoundCounts | null {
+/** A sentence that is a count, or ends in one after a sign, up to `end`. */
+export function bareCounts(given: GivenWords, end: number): FoundCounts | null {
   const { all, vocabulary } = given
-  const [first, last] = trimmed(all, from, end)
-  const to = isLast ? all.length : end
-  if (from > 0 && hasEnded(all, from)) {
+  const [, last] = trimmed(all, 0, end)
+  const start = sentenceStart(given, last)
+  const [first] = trimmed(all, start, last)
+  if (start > 0 && hasEnded(all, start)) {
     const items = readItems(all.slice(first, last), vocabulary)
-    if (items !== null) return { from, to, items, bare: true }
+    if (items !== null) return { from: start, to: end, items, bare: true }
   }
   for (const at of backwards(all, last)) {
-    if (at <= first || at === last - 1 || !(all[at]?.kind === 'mark' ? mayLead(given, at) : totals(all, at))) continue
-    const items = readItems(all.slice(...trimmed(all, all[at]?.kind === 'mark' ? at + 1 : at, last)), vocabulary)
-    if (items !== null) return { from: at, to, items, bare: !isMark(textOf(all, at)) }
-  }
-  return null
-}
-
-/**
- * A count without brackets.
- *
- *     … turn – 18 sc     … join = 18     … across. 18 sc. Turn.     … join in first sc: 18 sc
- *            ^^^^^^^              ^^^^                ^^^^^^                            ^^^^^
- */
-export function bareCounts(given: GivenWords): FoundCounts | null {
-  let end = given.all.length
-  for (let closing = 0; closing <= mostClosing && end > 0; closing += 1) {
-    const [, last] = trimmed(given.all, 0, end)
-    const from = sentenceStart(given, last)
-    const found = inSentence(given, from, end, closing === 0)
-    if (found !== null) return found
-    if (from === 0 || !nextClause.test(textOf(given.all, trimmed(given.all, from, end)[0]))) return null
-    end = from
+    const isSign = all[at]?.kind === 'mark'
+    if (at <= first || at === last - 1 || !(isSign ? mayLead(given, at) : totals(all, at))) continue
+    const items = readItems(all.slice(...trimmed(all, isSign ? at + 1 : at, last)), vocabulary)
+    const from = textOf(all, at) === '/' ? at - 1 : at
+    if (items !== null) return { from, to: end, items, bare: !isMark(textOf(all, at)) }
   }
   return null
 }

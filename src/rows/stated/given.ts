@@ -19,11 +19,11 @@ export interface FoundCounts {
 }
 
 export const emphasis = /^(?:\*{1,3}|_)$/
-export const trailing = /^(?:\*{1,3}|[._!])$/
+export const trailing = /^(?:\*{1,3}|[._!/])$/
 
 /** Words that begin a clause or sentence after which nothing is worked: `(6), join. Fasten off.` */
 export const nextClause =
-  /^(?:fasten|finish|break|cut|weave|stuff|change|changing|place|mark|move|now|cont|continue|do|don’t|don't|turn|join|joining|sl|ss|slip|with|rs|ws|insert|attach|pull|sew|pm|end|set|remove|put|drop|close|secure)$/
+  /^(?:fasten|finish|break|cut|weave|stuff|change|changing|place|placing|mark|move|now|cont|continue|do|don’t|don't|turn|turning|join|joining|sl|ss|slip|with|rs|ws|insert|attach|pull|sew|pm|end|set|remove|put|drop|close|secure|leave|leaving)$/
 
 /** Signs that a count follows. */
 export function isMark(text: string): boolean {

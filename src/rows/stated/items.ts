@@ -1,6 +1,6 @@
 import type { Count } from '../count.ts'
 import type { Reader, Vocabulary } from '../reader.ts'
-import { createReader, numberAt, peek, take, textAt } from '../reader.ts'
+import { attempt, createReader, numberAt, peek, take, takeStitch, textAt } from '../reader.ts'
 import type { Word } from '../words.ts'
 import { chainApart, saidRule } from './aside.ts'
 import type { CountingRule, StatedItem } from './item.ts'
@@ -14,7 +14,7 @@ const lead = new Set(
   (
     "you you’ll you'll should will now have has had there are is be = total totals of with ending end ends count counts " +
     'counted st sts stitch stitches made up in : for a an at the this that row rnd round number no . leaving giving making ' +
-    'makes gives leaves so and approx final result resulting still after finish finished - –'
+    'makes gives leaves so and approx final result resulting still which after finish finished - –'
   ).split(' '),
 )
 
@@ -58,7 +58,7 @@ function passChange(reader: Reader): 'change' | 'rows' | null {
   const signed = take(reader, '+', '-', '–')
   if (numberAt(reader) !== null) {
     reader.at += 1
-    const noun = take(reader, 'st', 'sts', 'stitch', 'stitches')
+    const noun = take(reader, 'st', 'sts', 'stitch', 'stitches') || attempt(reader, takeStitch) !== null
     if (take(reader, 'row', 'rows', 'rnd', 'rnds', 'round', 'rounds')) return 'rows'
     if (signed || take(reader, ...(noun ? changes : increases))) {
       take(reader, 'made', 'worked')

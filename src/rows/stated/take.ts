@@ -4,6 +4,7 @@ import type { Vocabulary } from '../reader.ts'
 import { matchBrackets } from '../reader.ts'
 import type { Word } from '../words.ts'
 import { bareCounts } from './bare.ts'
+import { ends } from './ends.ts'
 import type { FoundCounts, GivenWords } from './given.ts'
 import { emphasis, isMark, lastWord, nextClause, textOf, trailing, trimmed } from './given.ts'
 import type { Stated, StatedItem } from './item.ts'
@@ -40,12 +41,12 @@ function closes({ all, opensLine }: GivenWords, at: number): boolean {
 }
 
 /** Whether a bracket stands where a count may. */
-function mayCount(given: GivenWords, open: number, close: number, last: number): boolean {
+function mayCount(given: GivenWords, open: number, close: number): boolean {
   const { all, opensLine } = given
   const before = textOf(all, open - 1)
   const first = all[open]
   const opens = trailing.test(before) || isMark(before) || (first !== undefined && opensLine(first))
-  if (!(close === last || opens || closes(given, close + 1)) || isFronted(all, open)) return false
+  if (!(opens || closes(given, close + 1)) || isFronted(all, open)) return false
   const after = all[close + 1]
   return !(after?.kind === 'number' || /^(?:in|into|x|times|twice|thrice|once|around|across)$/.test(after?.text ?? ''))
 }
@@ -54,48 +55,71 @@ function mayCount(given: GivenWords, open: number, close: number, last: number):
 const mostNounWords = 3
 
 /** `(18) sts` at the end: the noun stands after the bracket. */
-function withNoun(
-  { all, vocabulary, opensLine }: GivenWords,
-  open: number,
-  close: number,
-  last: number,
-): readonly StatedItem[] | null {
-  const tail = all.slice(close + 1, last + 1)
-  const [first] = tail
-  if (first === undefined || opensLine(first) || nextClause.test(first.text)) return null
-  if (tail.length > mostNounWords || !tail.every((word) => word.kind === 'word')) return null
-  return isFronted(all, open) ? null : readItems([...all.slice(open + 1, close), ...tail], vocabulary)
+function withNoun({ all, vocabulary, opensLine }: GivenWords, pairs: Pairs, end: number): FoundCounts | null {
+  const [, last] = trimmed(all, 0, end)
+  for (const [open, close] of pairs) {
+    const [first, ...rest] = all.slice(close + 1, last)
+    if (close >= last || rest.length >= mostNounWords || first === undefined) continue
+    if (opensLine(first) || nextClause.test(first.text) || isFronted(all, open)) continue
+    if (first.kind !== 'word' || rest.some((word) => word.kind !== 'word')) continue
+    const items = readItems([...all.slice(open + 1, close), first, ...rest], vocabulary)
+    if (items !== null) return { from: withSign(all, open), to: end, items, bare: false }
+  }
+  return null
 }
 
-/** `… turn. (18 sc) Fasten off.`: a bracket of counts after a full stop, or at the end. */
-function bracketed(given: GivenWords, pairs: Pairs): FoundCounts | null {
+/** The sign before a bracket goes with it: `= (18)`. */
+function withSign(words: readonly Word[], open: number): number {
+  return isMark(textOf(words, open - 1)) ? open - 1 : open
+}
+
+/** A bracket that is the last of the row's words. */
+function closingBracket({ all, vocabulary }: GivenWords, pairs: Pairs, end: number): FoundCounts | null {
+  const last = lastWord(all.slice(0, end), pairs)
+  const open = pairs.find(([, close]) => close === last)?.[0]
+  if (open === undefined || isFronted(all, open)) return null
+  const items = readItems(all.slice(...trimmed(all, open + 1, last)), vocabulary)
+  return items === null ? null : { from: withSign(all, open), to: end, items, bare: false }
+}
+
+/** A bracket of counts within the row, after a full stop or before a new clause. */
+function bracketWithin(given: GivenWords, pairs: Pairs): FoundCounts | null {
   const { all, vocabulary } = given
-  const last = lastWord(all, pairs)
   let outer = all.length
   for (const [open, close] of pairs.slice(0, 200)) {
-    if (close > outer) continue
-    const from = isMark(textOf(all, open - 1)) ? open - 1 : open
-    const named = withNoun(given, open, close, last)
-    if (named !== null) return { from, to: all.length, items: named, bare: false }
-    if (!mayCount(given, open, close, last)) continue
+    if (close > outer || !mayCount(given, open, close)) continue
     outer = open
     const items = readItems(all.slice(...trimmed(all, open + 1, close)), vocabulary)
-    if (items !== null) return { from, to: close === last ? all.length : close + 1, items, bare: false }
+    if (items !== null) return { from: withSign(all, open), to: close + 1, items, bare: false }
   }
   return null
 }
 
 /** `(60, 72, 84)`: a size list that brought its brackets. */
-function listAlone({ all, vocabulary }: GivenWords, pairs: Pairs): FoundCounts | null {
-  const last = lastWord(all, pairs)
+function listAlone({ all, vocabulary }: GivenWords, pairs: Pairs, end: number): FoundCounts | null {
+  const last = lastWord(all.slice(0, end), pairs)
   const word = all[last]
   if (word?.kind !== 'number' || !word.bracketed || last === 0) return null
   // `ch (66, 72, 78)`: the list belongs to the step before it.
   const before = textOf(all, last - 1)
   const belongs = /^(?:chs?|chains?|next|sk|skip|miss|first|last|x|of|for)$/.test(before)
-  if (belongs || vocabulary.dictionary.stitches.has(before)) return null
+  const placed = /^(?:first|last|next|same|each|every|beg|top|of)$/.test(textOf(all, last - 2))
+  if (belongs || (vocabulary.dictionary.stitches.has(before) && !placed)) return null
   const items: readonly StatedItem[] = [{ shown: 'total', of: { kind: 'total' }, count: word.count, by: null }]
-  return { from: last, to: all.length, items, bare: false }
+  return { from: last, to: end, items, bare: false }
+}
+
+/** The count that stands at the end of a row's words, before clauses that only close it. */
+function atEnd(given: GivenWords, pairs: Pairs): FoundCounts | null {
+  for (const { at, to } of ends(given)) {
+    const found =
+      withNoun(given, pairs, at) ??
+      closingBracket(given, pairs, at) ??
+      listAlone(given, pairs, at) ??
+      bareCounts(given, at)
+    if (found !== null) return { ...found, to: Math.max(found.to, to) }
+  }
+  return null
 }
 
 /** The marks of emphasis around a count go with it: `**(18)**`. */
@@ -144,8 +168,8 @@ function isWhole({ stated }: WithoutStated): boolean {
 function withEarlier(given: GivenWords, found: WithoutStated): WithoutStated {
   if (found.stated === null) return takeStated(found.words, given.vocabulary, given.opensLine)
   if (isWhole(found) || found.run.length > 0) return found
-  const earlier = bareCounts({ ...given, all: found.words })
-  if (earlier === null || earlier.to < found.words.length) return found
+  const earlier = bareCounts({ ...given, all: found.words }, found.words.length)
+  if (earlier === null) return found
   const more = without({ ...given, all: found.words }, [], earlier)
   if (more.stated === null) return found
   const at = cover(more.stated.at, found.stated.at)
@@ -167,7 +191,7 @@ export function takeStated(
 ): WithoutStated {
   const given = { all: words, vocabulary, opensLine }
   const pairs: Pairs = [...matchBrackets(words)].sort((a, b) => b[0] - a[0])
-  const found = bracketed(given, pairs) ?? listAlone(given, pairs) ?? bareCounts(given)
+  const found = atEnd(given, pairs) ?? bracketWithin(given, pairs)
   if (found === null) return { words, stated: null, run: [], bare: false }
   return withEarlier(given, without(given, pairs, found))
 }
