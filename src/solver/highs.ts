@@ -18,14 +18,14 @@ const options = {
   time_limit: mostSeconds,
   mip_rel_gap: 0,
   mip_abs_gap: 0,
-  mip_feasibility_tolerance: 1e-9,
-  primal_feasibility_tolerance: 1e-9,
-  dual_feasibility_tolerance: 1e-9,
   mip_heuristic_effort: 0,
   mip_heuristic_run_feasibility_jump: false,
   mip_allow_restart: false,
   mip_detect_symmetry: false,
 }
+
+/** The finest first: where its last digits come out wrong by a little more than that, the solver reports an error. */
+const tolerances = [1e-9, 1e-7, 1e-6]
 
 let loading: Promise<Solver> | undefined
 
@@ -48,16 +48,30 @@ function isLoader(load: unknown): load is (options: InitOptions) => Promise<High
 }
 
 function solve(program: Program, highs: Highs): Answer {
+  for (const tolerance of tolerances) {
+    const answer = attempt(program, tolerance, highs)
+    if (answer !== null) return answer
+  }
+  // Out of memory, for one: the next draft starts afresh.
+  loading = undefined
+  return { kind: 'undecided' }
+}
+
+/** Null where the solver reports an error. */
+function attempt(program: Program, tolerance: number, highs: Highs): Answer | null {
   try {
     return highs.withModel(modelOf(program, highs), (model) => {
-      model.options.set(options)
+      model.options.set({
+        ...options,
+        mip_feasibility_tolerance: tolerance,
+        primal_feasibility_tolerance: tolerance,
+        dual_feasibility_tolerance: tolerance,
+      })
       model.run()
       return answerOf(model, highs)
     })
   } catch {
-    // Out of memory, for one: the next draft starts afresh.
-    loading = undefined
-    return { kind: 'undecided' }
+    return null
   }
 }
 
