@@ -108,6 +108,21 @@ export function isEndless(worked: Worked): boolean {
   return stop === null && !leftSaid && endless !== null && endless.uses > 1 && left > endless.passed
 }
 
+/** `2 stitches`, `1 (1, 2) spaces` */
+function printLeft(worked: readonly Worked[]): string {
+  const parts = [
+    [worked.map(({ left, leftSpaces }) => left - leftSpaces), 'stitch', 'stitches'],
+    [worked.map(({ leftSpaces }) => leftSpaces), 'space', 'spaces'],
+  ] as const
+  return parts
+    .filter(([counts]) => counts.some((count) => count > 0))
+    .map(([counts, one, more]) => {
+      const shown = printCount(counts)
+      return `${shown} ${shown === '1' ? one : more}`
+    })
+    .join(' and ')
+}
+
 /** Stitches left over: an error after a repeat to the end, else a warning. */
 export function leftFindings(
   worked: readonly (Worked | null)[],
@@ -132,10 +147,8 @@ export function leftFindings(
     found.push(repeatFinding(fault, row, concerned, wording))
   }
   if (sizes.length > 0) {
-    const left = printCount(sizes.map((size) => worked[size]?.left ?? 0))
-    found.push(
-      diagnose('stitches-left', at, { row, left: `${left} ${left === '1' ? 'stitch' : 'stitches'}` }, { sizes }),
-    )
+    const left = printLeft(sizes.flatMap((size) => worked[size] ?? []))
+    found.push(diagnose('stitches-left', at, { row, left }, { sizes }))
   }
   return found
 }

@@ -5,6 +5,18 @@ import { amongNoun } from './among.ts'
 import { rowEndNoun } from './row-ends.ts'
 
 const spaceWords = ['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'lp', 'lps', 'arch', 'arches']
+const joinedSpace = [
+  'ch-sp',
+  'ch-sps',
+  'ch-space',
+  'ch-spaces',
+  'chain-space',
+  'chain-spaces',
+  'ch-lp',
+  'ch-lps',
+  'ch-loop',
+  'ch-loops',
+]
 const chainWords = ['ch', 'chs', 'chain', 'chains']
 const stitchWords = ['st', 'sts', 'stitch', 'stitches']
 
@@ -14,7 +26,7 @@ export const saidStitch: Target = [{ kind: 'stitch', said: true }]
 
 /** `ch-2 sp`, `ch 2 sp`, `ch-sp`, `ch-2`, and bare `ch`. */
 function chainNoun(reader: Reader): Accepts | null {
-  if (take(reader, 'ch-sp', 'ch-sps', 'chain-space', 'ch-lp', 'ch-loop')) return { kind: 'space', chains: null }
+  if (take(reader, ...joinedSpace)) return { kind: 'space', chains: null }
   if (!take(reader, ...chainWords)) return null
   const hyphen = textAt(reader) === '-' ? 1 : 0
   const number = numberAt(reader, hyphen)
@@ -30,14 +42,27 @@ function chainNoun(reader: Reader): Accepts | null {
   return hyphen === 1 ? null : { kind: 'chain' }
 }
 
-/** `2-ch sp`, `2ch sp`, `5-ch loop` */
+/** Whether a number ahead belongs to the noun: `next 2-ch sp`, `next 2ch sp`; not `next 2 ch sps`. */
+export function isNumberedNoun(reader: Reader): boolean {
+  if (textAt(reader, 1) === '-') return true
+  const text = textAt(reader, 1)
+  if (peek(reader, 1)?.glued !== true) return false
+  if (joinedSpace.includes(text)) return true
+  const after = textAt(reader, 2) === '-' ? textAt(reader, 3) : textAt(reader, 2)
+  return chainWords.includes(text) && spaceWords.includes(after)
+}
+
+/** `2-ch sp`, `2ch sp`, `5-ch loop`, `2ch-sp` */
 function numberedSpace(reader: Reader): Accepts | null {
   const number = numberAt(reader)
   if (number === null) return null
   reader.at += 1
   take(reader, '-')
-  if (!take(reader, ...chainWords) || !take(reader, ...spaceWords)) return null
-  return { kind: 'space', chains: number.count[0] ?? null }
+  const chains = number.count[0] ?? null
+  if (take(reader, ...joinedSpace)) return { kind: 'space', chains }
+  if (!take(reader, ...chainWords)) return null
+  take(reader, '-')
+  return take(reader, ...spaceWords) ? { kind: 'space', chains } : null
 }
 
 /** `corner`, `corner ch-2 sp`, `corner sp` */
@@ -96,10 +121,33 @@ function noun(reader: Reader): Accepts | null {
 /** `center dc of next shell`, `ch-1 sp of V-st`: the place within the special stitch. */
 function within(reader: Reader): Accepts | null {
   if (!take(reader, 'of', 'in')) return null
-  take(reader, 'next', 'same', 'each', 'the')
+  take(reader, 'the')
+  take(reader, 'next', 'same', 'each', 'every', 'first', 'last', 'following', 'foll')
   if (take(reader, 'corner', 'corners')) return { kind: 'corner' }
   const special = takeSpecial(reader)
   return special === null ? null : { kind: 'special', name: special.name }
+}
+
+const groupNouns =
+  /^(?:groups?|gps?|blocks?|tiles?|box|boxes|motifs?|squares?|meshes|mesh|fans?|scallops?|petals?|pairs?|repeats?|patterns?)$/
+
+/** `of next block`, `of previous tile`: which one it is follows from the order. */
+function ofGroup(reader: Reader): true | null {
+  if (!take(reader, 'of', 'in')) return null
+  take(reader, 'the')
+  take(reader, 'next', 'previous', 'prev', 'first', 'last', 'same', 'each', 'every', 'following', 'foll')
+  if (numberAt(reader) !== null && textAt(reader, 1) === '-') {
+    reader.at += 2
+    takeStitch(reader)
+  }
+  if (!groupNouns.test(textAt(reader))) return null
+  reader.at += 1
+  return true
+}
+
+/** `center of next shell`, `eye of each star` */
+function middleOf(reader: Reader): Accepts | null {
+  return take(reader, 'center', 'centre', 'middle', 'eye', 'top') ? within(reader) : null
 }
 
 /** `st and ch-1 sp`, `dc and each ch`, `ch or dc` */
@@ -118,10 +166,11 @@ function further(reader: Reader, joined: boolean): Accepts | null {
  *                ^^^^^^^^^^^^^^
  */
 export function readTarget(reader: Reader, joined: boolean): Target | null {
-  const first = attempt(reader, noun)
+  const first = attempt(reader, noun) ?? attempt(reader, middleOf)
   if (first === null) return null
   const inside = attempt(reader, within)
   if (inside !== null) return [inside]
+  if (attempt(reader, ofGroup) !== null) return [first]
   const accepts = [first]
   const next = (): Accepts | null => attempt(reader, (inner) => further(inner, joined))
   for (let more = next(); more !== null; more = next()) accepts.push(more)

@@ -1,7 +1,7 @@
 import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, one, take, takeAll, takeNumber, textAt } from '../reader.ts'
-import type { Target, Until } from '../step.ts'
+import type { Accepts, Target, Until } from '../step.ts'
 import { passEdge } from './row-ends.ts'
 import { anyStitch, readTarget } from './target.ts'
 
@@ -45,13 +45,19 @@ function remaining(reader: Reader): { count: Count; of: Target } | null {
   return take(reader, 'rem', 'remain', 'remains', 'remaining', 'left') ? { count, of } : null
 }
 
-/** `next corner sp`, `corner`, `the next ch-2 sp` */
+function isMark(accepts: Accepts): boolean {
+  return accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'special'
+}
+
+/** `next corner sp`, `corner`, `the next ch-2 sp`, `ch-2 sp` */
 function reaching(reader: Reader): Until | null {
   take(reader, 'the')
   const said = take(reader, 'next', 'following', 'first')
-  if (!said && !/^(?:corner|center|centre|middle)$/.test(textAt(reader))) return null
+  const plain = said || /^(?:corner|center|centre|middle)$/.test(textAt(reader))
+  take(reader, 'raglan', 'center', 'centre', 'middle')
   const of = readTarget(reader, false)
-  return of === null ? null : { kind: 'reaching', of }
+  // `to ch-2 sp` is the next one, `to dc` would be any.
+  return of !== null && (plain || of.every(isMark)) ? { kind: 'reaching', of } : null
 }
 
 function turningChain(reader: Reader): Until | null {
@@ -60,7 +66,8 @@ function turningChain(reader: Reader): Until | null {
   if (!take(reader, 'beg', 'beginning', 'turning', 'ch')) return null
   take(reader, 'ch', 'chain')
   if (take(reader, '-')) takeNumber(reader)
-  return { kind: 'end' }
+  // `to ch-2 sp` is a place on the way.
+  return /^(?:sps?|spaces?|lps?|loops?)$/.test(textAt(reader)) ? null : { kind: 'end' }
 }
 
 function afterTo(reader: Reader): Until | null {
@@ -71,7 +78,7 @@ function afterTo(reader: Reader): Until | null {
   }
   const counted = attempt(reader, last) ?? attempt(reader, within) ?? attempt(reader, remaining)
   if (counted !== null) return { kind: 'leaving', ...counted }
-  return attempt(reader, reaching) ?? attempt(reader, turningChain)
+  return attempt(reader, turningChain) ?? attempt(reader, reaching)
 }
 
 function to(reader: Reader): Until | null {

@@ -5,8 +5,9 @@ import type { Until, Where } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { withDepth } from './depth.ts'
 import { readInterval } from './interval.ts'
+import { takePattern } from './pattern.ts'
 import { readRowEnds } from './row-ends.ts'
-import { anyStitch, groupWords, readTarget, saidStitch } from './target.ts'
+import { anyStitch, groupWords, isNumberedNoun, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
 
 const prepositions = ['in', 'into', 'on', 'over', 'around', 'to', 'through', 'across', 'under', 'at']
@@ -24,7 +25,9 @@ const spaceWord = /^(?:sps?|spaces?|lps?|loops?)$/
 /** `top of beg ch-3`, `turning ch`, `tch`, `3rd ch of beg ch-3` */
 function turningChain(reader: Reader): Where | null {
   const ordinal = takeOrdinal(reader)
-  if (ordinal !== null && !(take(reader, ...chainWords) && take(reader, 'of'))) return null
+  // `3rd of ch-4` leaves out of what it is the third.
+  if (ordinal !== null) take(reader, ...chainWords)
+  if (ordinal !== null && !take(reader, 'of')) return null
   const top = ordinal !== null || takeAll(reader, 'top', 'of')
   take(reader, 'the')
   let named = false
@@ -33,11 +36,22 @@ function turningChain(reader: Reader): Where | null {
   if (firstChain && !top && (textAt(reader, 2) !== '-' || spaceWord.test(textAt(reader, 4)))) return null
   while (take(reader, ...openings, 'skipped')) named = true
   if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
-  if (numberAt(reader) !== null && chainWords.includes(textAt(reader, 1))) reader.at += 1
+  const number = numberAt(reader) !== null
+  if (number) reader.at += 1
+  if (number) take(reader, '-')
+  if (number && ordinal !== null && atClauseEnd(reader)) return { kind: 'turningChain', space: false }
   if (!take(reader, ...chainWords) || !(named || top)) return null
   passChainNumber(reader)
   if (take(reader, 'from')) return null
   return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
+}
+
+const base =
+  /^(?:(?:st|stitch|sp|place) )?(?:(?:at|in) )?(?:the )?(?:same )?base of (?:(?:the|beg|beginning|first|turning|starting|this|same|joining) )*(?:ch - #|# - ch|ch #|# ch|chain|ch|tch|t-ch|join)(?= |$)/
+
+/** `st at base of 3ch`: where the opening chain stands */
+function baseOfChain(reader: Reader): Where | null {
+  return takePattern(reader, base) === null ? null : { kind: 'same', start: true }
 }
 
 /** `2nd ch from hook` */
@@ -77,7 +91,7 @@ function between(reader: Reader): Where | null {
 
 function determined(reader: Reader, kind: 'next' | 'first' | 'last', fallback: Count | null): Where | null {
   // `next 3-ch lp`: the number belongs to the noun.
-  const noun = attempt(reader, (inner) => (textAt(inner, 1) === '-' ? readTarget(inner, false) : null))
+  const noun = attempt(reader, (inner) => (isNumberedNoun(inner) ? readTarget(inner, false) : null))
   if (noun !== null) return { kind, count: one(reader), of: noun }
   const count = takeNumber(reader) ?? fallback
   if (count === null) return null
@@ -150,8 +164,13 @@ function bare(reader: Reader): Where | null {
   take(reader, 'a', 'the')
   const number = numberAt(reader)
   if (number !== null) return determined(reader, 'next', null)
+  const from = reader.at
   const of = readTarget(reader, false)
-  return of === null ? null : { kind: 'next', count: one(reader), of }
+  if (of === null) return null
+  // `in ch-2 sp of each shell across`
+  const all = reader.words.slice(from, reader.at).some((word) => word.text === 'each' || word.text === 'every')
+  if (all) return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
+  return { kind: 'next', count: one(reader), of }
 }
 
 /**
@@ -167,6 +186,7 @@ export function readWhere(reader: Reader): Where | null {
   take(reader, 'all', 'both')
   const said = take(reader, ...prepositions)
   const found =
+    attempt(reader, baseOfChain) ??
     attempt(reader, readRowEnds) ??
     attempt(reader, fromHook) ??
     attempt(reader, turningChain) ??

@@ -91,6 +91,8 @@ export function copyPasses(work: Work, body: readonly Step[], before: Snapshot, 
   copyTally(work.inside, before.inside, passes)
   work.stitches += passes * (work.stitches - before.scalars.stitches)
   work.steps += passes * steps
+  work.unsaid += passes * (work.unsaid - before.scalars.unsaid)
+  work.spacesPassed += passes * (work.spacesPassed - before.scalars.spacesPassed)
   if (work.skipped === work.cursor) work.skipped += passes * uses
   work.cursor += passes * uses
   work.last += passes * uses

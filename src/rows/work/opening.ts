@@ -128,6 +128,15 @@ export function settleOpening(work: Work): Stop | null {
   return countAsStitch(work, opening, stitch, extra(opening.chains, stitch))
 }
 
+/** The most chains that are skipped only to turn before a low stitch. */
+const leastLoop = 3
+
+/** `sc in 10th ch from hook`: the chains skipped are a loop of their own, as wide as those between the stitches to come. */
+function settleLoop(work: Work, { chains, at }: Opening): Stop | null {
+  if (work.choose(`loop ${chains}`, 2) === 1) return push(work, turningNumber(work.kinds), 1, -1, at, -1)
+  return makeSpace(work, Math.ceil(chains / 2), alone, at, chains)
+}
+
 /**
  * Chains skipped at the beginning of a foundation chain. `skipped` beyond the stitch's height are a
  * space and the chains under it: `dc in 6th ch` leaves dc, ch-1 and one chain skipped.
@@ -137,6 +146,7 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   const over = opening.chains - height
   const turning = turningNumber(work.kinds)
   const said = opening.counting
+  if (said === null && height < 2 && opening.chains > leastLoop) return settleLoop(work, opening)
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at, -1)
   const counting = said ?? decide(work, opening, stitch, 'skipped')
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)

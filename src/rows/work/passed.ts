@@ -17,17 +17,29 @@ function bridged(work: Work): number {
   return last?.what === 'space' ? last.chains : 0
 }
 
+function leave(work: Work, stitches: number, spaces: number): void {
+  work.unsaid += stitches + spaces
+  work.spacesPassed += spaces
+}
+
 /** Notes what is passed over between here and `to`, the last place of a phrase that means `of`. */
 export function passOver(work: Work, to: number, of: Target): void {
-  if (!goesByStitch(of) && bridged(work) === 0) work.unsaid += countMeant(work, of, work.cursor, to)
+  const over = bridged(work)
+  if (over === 0) leave(work, 0, countMeant(work, goesByStitch(of) ? work.spacesNamed : of, work.cursor, to))
   if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) return
   const passed = countMeant(work, work.stitchesNamed, work.cursor, to)
-  if (passed > bridged(work)) work.unsaid += passed
+  if (passed > over) leave(work, passed, 0)
+}
+
+/** Notes spaces of a kind that the row goes into, where a phrase has gone past them from stitch to stitch. */
+export function passSpaces(work: Work, from: number, to: number, of: Target): void {
+  if (work.spacesNamed.length === 0 || !goesByStitch(of) || bridged(work) > 0) return
+  leave(work, 0, countMeant(work, work.spacesNamed, from, to))
 }
 
 /** `sk 2 dc, sc in next dc`: after words that skip, the next place follows at once; what lies before it was not skipped. */
 export function passAfterSkip(work: Work, of: Target): void {
   if (work.skipped !== work.cursor || !of.every((accept) => accept.kind === 'named')) return
   const next = nextMeant(work, of)
-  if (next >= 0) work.unsaid += countMeant(work, anyStitch, work.cursor, next)
+  if (next >= 0) leave(work, countMeant(work, anyStitch, work.cursor, next), 0)
 }

@@ -81,6 +81,11 @@ function acceptsKind(kinds: Kinds, target: Target, acceptance: Acceptance, numbe
   return accepted
 }
 
+/** Whether `target` can mean the place at a position of the row below. */
+export function isMeantAt(work: Work, target: Target, at: number): boolean {
+  return work.below !== null && isMeant(work, work.below, target, acceptanceOf(work.kinds, target), at)
+}
+
 /** Whether a phrase that asks for `target` can mean this place of the row below. */
 function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, at: number): boolean {
   const number = row.places[at]

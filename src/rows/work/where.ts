@@ -95,6 +95,11 @@ function nothingMeant(work: Work, of: Target, at: Span): Stop | null {
   return there === 0 ? null : noSuchPlace(of, at)
 }
 
+/** A place that lies among stitches: a space, a special stitch, a corner. */
+function isBetween(accept: Accepts): boolean {
+  return accept.kind === 'space' || accept.kind === 'special' || accept.kind === 'corner' || accept.kind === 'gap'
+}
+
 function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
   const end = extentEnd(work, where.until, at)
   if (typeof end !== 'number') return end
@@ -115,7 +120,8 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   work.end = outer
   // What lies before the end and is not meant has been passed over by name.
   if (stop === null) {
-    work.cursor = Math.max(work.cursor, end)
+    // After the last space or shell the stitches beyond it are still there for the words that follow.
+    if (!(where.until.kind === 'end' && of.every(isBetween))) work.cursor = Math.max(work.cursor, end)
     work.lastTarget = of
     if (where.until.kind === 'end' && work.namesTurningChain) work.cursor = withoutTurningChain(work, end)
   }
