@@ -218,30 +218,6 @@ export function isFunction(name: string): name is FunctionName {
   return Object.hasOwn(functions, name)
 }
 
-/**
- * The functions that no value may be named after. All others share their names with values, since only brackets make
- * a call: a draft may have an `ease = 5 cm` of its own beside `ease("classic")`.
- */
-const reserved: readonly FunctionName[] = [
-  'stitches',
-  'rows',
-  'width',
-  'height',
-  'min',
-  'max',
-  'abs',
-  'sum',
-  'body',
-  'at',
-  'if',
-  'evenly',
-  'taper',
-]
-
-export function isReservedFunction(name: string): boolean {
-  return reserved.some((other) => other === name)
-}
-
 export function factOf(name: FunctionName): FunctionFact {
   return functions[name]
 }

@@ -8,6 +8,11 @@ const words = {
   after: ['as', 'is', 'and', 'or', 'rises', 'falls', 'steady', 'up', 'down', 'to'],
   /** These cannot be names. */
   reserved: ['as', 'is', 'and', 'or', 'not', 'need', 'none', 'total', 'count'],
+  /**
+   * Nor can these functions. All others share their names with values, since only brackets make a call: a draft may have
+   * an `ease = 5 cm` of its own beside `ease("classic")`.
+   */
+  functions: ['stitches', 'rows', 'width', 'height', 'min', 'max', 'abs', 'sum', 'body', 'at', 'if', 'evenly', 'taper'],
 } as const
 
 export function isWord(group: keyof typeof words, text: string): boolean {

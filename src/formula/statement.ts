@@ -3,7 +3,6 @@ import type { Format } from '../measure/index.ts'
 import { isUnit, readNumber } from '../measure/index.ts'
 import type { Cursor } from './cursor.ts'
 import { expected, isAtEnd, openCursor, peek, refuse, take, takeIf } from './cursor.ts'
-import { isReservedFunction } from './functions.ts'
 import { isWord } from './keywords.ts'
 import { parseExpression } from './parse.ts'
 import type { Origin, Token } from './token.ts'
@@ -67,7 +66,7 @@ function readDefinition(cursor: Cursor, sign: '=' | '~'): Statement | null {
   const { text, at: nameAt } = take(cursor)
   const name = text.normalize('NFC')
   take(cursor)
-  if (isReservedFunction(name) || isWord('reserved', name)) return refuse(cursor, 'name-taken', nameAt, { name })
+  if (isWord('functions', name) || isWord('reserved', name)) return refuse(cursor, 'name-taken', nameAt, { name })
   const formula = wholeOf(cursor)
   const at = { start: nameAt.start, end: cursor.end.end }
   return sign === '='

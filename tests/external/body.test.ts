@@ -51,4 +51,16 @@ describe('body tables against published copies', () => {
   it('hands', () => {
     expect(row('hand', ['Child', 'Woman', 'Man'], 'hand circumference')).toEqual([5.75, 6.75, 8.25])
   })
+
+  // A retail blog on children's gloves by age: the ends of its ranges, 4 to 7.5 in around and 2.5 to 6 in long.
+  it('children’s hands', () => {
+    const ages = ['0-12 months', '10-12 years']
+    expect(row('child hand', ages, 'hand circumference')).toEqual([4.25, 7.25])
+    expect(row('child hand', ages, 'hand length')).toEqual([2.75, 5.75])
+  })
+
+  // The Craft Yarn Council publishes children and youth as one table; 12 to 16 from memory.
+  it('chest of youth', () => {
+    expect(row('youth', ['12', '14', '16'], 'chest')).toEqual([30, 31.5, 32.5])
+  })
 })

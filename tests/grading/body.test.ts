@@ -25,6 +25,7 @@ describe('a size of a body table is found', () => {
     ['baby', '3m', 'chest', 16],
     ['head', 'women', 'head circumference', 20],
     ['hand', 'Toddler', 'hand circumference', 4.75],
+    ['child hand', '4-6 years', 'hand length', 4.25],
     ['foot', 'Woman 6-9', 'foot circumference', 8],
   ]
   it.each(found)('%s, %s, %s', (table, column, measure, inches) => {

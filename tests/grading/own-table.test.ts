@@ -99,6 +99,18 @@ describe('slips in a table of one’s own, each at its line and column', () => {
     expect(slips(text)).toEqual(found)
     expect(readOwnTable(text).chart).toBeNull()
   })
+
+  it('stop being told of after twenty', () => {
+    const lines = Array.from({ length: 30 }, (_, index) => `Measure ${index},cm,wide`)
+    expect(slips(['measure,unit,S', ...lines].join('\n'))).toHaveLength(20)
+  })
+
+  it.each([
+    ['lines', `measure,unit,S\n${Array.from({ length: 600 }, (_, index) => `M${index},cm,1`).join('\n')}`],
+    ['sizes', `measure,unit,${Array.from({ length: 200 }, (_, index) => `S${index}`).join(',')}`],
+  ])('are not looked for where it has too many %s', (_, text) => {
+    expect(slips(text)).toEqual(['1:1 The table is too large for a body table'])
+  })
 })
 
 describe('the file of a table of one’s own', () => {

@@ -33,6 +33,8 @@ export function readOwnTable(text: string): OwnTable {
   const { rows, separator, open } = readCells(text)
   if (open !== null)
     return refused([slip(open, 'A quote is opened here and never closed', 'Close it on the same line.')])
+  if (isTooLarge(rows))
+    return refused([{ line: 1, column: 1, says: 'The table is too large for a body table', wayOut: null }])
   const [header, ...lines] = rows
   const heading = header === undefined ? null : readHeader(header)
   if (heading === null) {
@@ -42,10 +44,17 @@ export function readOwnTable(text: string): OwnTable {
   // Where the sizes are in doubt, so is every cell below.
   if (reading.slips.length > 0) return refused(reading.slips)
   const measures = lines.flatMap((line) => readMeasure(line, reading))
-  reading.slips.push(...repeated(lines, 'The measure'), ...nothingBelow(header, lines))
+  reading.slips.push(...measuresTwice(lines), ...nothingBelow(header, lines))
   return reading.slips.length > 0
     ? refused(reading.slips)
     : { chart: { sizes: reading.sizes.map(({ text: size }) => size), measures }, slips: [] }
+}
+
+/** More sizes and measures than any body has; the limits keep a file that is something else from taking long. */
+const most = { lines: 500, cells: 100, characters: 40 }
+
+function isTooLarge(rows: readonly (readonly Cell[])[]): boolean {
+  return rows.length > most.lines || rows.some((cells) => withoutEmptyEnd(cells).length > most.cells)
 }
 
 interface Heading {
@@ -60,8 +69,11 @@ interface Reading extends Heading {
   readonly slips: TableSlip[]
 }
 
+/** After so many slips, the rest is seldom read. */
+const mostSlips = 20
+
 function refused(slips: readonly TableSlip[]): OwnTable {
-  return { chart: null, slips }
+  return { chart: null, slips: slips.slice(0, mostSlips) }
 }
 
 function slip({ line, column }: Cell, says: string, wayOut: string | null = null): TableSlip {
@@ -104,11 +116,9 @@ function twice(cells: readonly Cell[], what: string): TableSlip[] {
   )
 }
 
-function repeated(lines: readonly (readonly Cell[])[], what: string): TableSlip[] {
-  return twice(
-    lines.flatMap(([name]) => (name === undefined ? [] : [name])),
-    what,
-  )
+function measuresTwice(lines: readonly (readonly Cell[])[]): TableSlip[] {
+  const names = lines.flatMap(([name]) => (name === undefined ? [] : [name]))
+  return twice(names, 'The measure')
 }
 
 function nothingBelow(header: readonly Cell[] | undefined, lines: readonly unknown[]): TableSlip[] {
@@ -151,10 +161,11 @@ const bothEnds = /^(.+?)\s*(?:[-–—]|\bto\b)\s*(.+)$/
 /** Null for a size without the measure, and for a cell that cannot be read, which is told of. */
 function readSpan(cell: Cell | undefined, unit: LengthUnit | null, { separator, slips }: Reading): Ends | null {
   if (cell === undefined || /^(?:|none|[-–—])$/i.test(cell.text)) return null
-  const [, numbers = '', ownUnit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(cell.text) ?? []
+  const text = cell.text.slice(0, most.characters)
+  const [, numbers = '', ownUnit = ''] = /^(.*?)\s*([a-z]*)$/i.exec(text) ?? []
   const own = ownUnit === '' ? unit : isUnit(ownUnit) && isLengthUnit(ownUnit) ? ownUnit : null
   const [, from = numbers, to = numbers] = bothEnds.exec(numbers) ?? []
-  const [low, high] = [from, to].map((text) => readNumber(separator === ',' ? text : text.replace(',', '.')))
+  const [low, high] = [from, to].map((end) => readNumber(separator === ',' ? end : end.replace(',', '.')))
   const problem = problemOf(cell, own, low ?? null, high ?? null, ownUnit)
   if (problem !== null) slips.push(problem)
   if (problem !== null || own === null || !low || !high) return null

@@ -1,8 +1,8 @@
-import type { Diagnostic, Outcome } from '../../diagnostic/index.ts'
+import type { Outcome } from '../../diagnostic/index.ts'
 import { diagnose } from '../../diagnostic/index.ts'
 import type { Gauge } from '../../formula/index.ts'
-import { meanOf, type Rate, scatterOf } from './mean.ts'
-import { type Measurement, readMeasurement, type WrittenText } from './measurement.ts'
+import { type Rate, readMean } from './mean.ts'
+import { readMeasurement, type WrittenText } from './measurement.ts'
 
 /** The gauge of one swatch as the draft gives it: every place that was measured; none where it leaves a line out. */
 export interface WrittenGauge {
@@ -28,15 +28,9 @@ export function readGauge(written: WrittenGauge): Outcome<Gauge | null> {
   return { value: gauge, diagnostics }
 }
 
-/** The mean of what was measured; null for nothing, `broken` where a measurement has been reported. */
 function readRate(what: 'stitches' | 'rows', written: readonly WrittenText[]): Outcome<Rate | null | 'broken'> {
-  const measurements: Measurement[] = []
-  const findings: Diagnostic[] = []
-  for (const text of written) {
-    const read = readMeasurement(text)
-    if (typeof read !== 'string') measurements.push(read)
-    else findings.push(diagnose(`gauge-${read}`, text.at, { what, text: text.text }))
-  }
-  if (findings.length > 0) return { value: 'broken', diagnostics: findings }
-  return { value: meanOf(measurements), diagnostics: scatterOf(measurements) }
+  return readMean(written, {
+    read: readMeasurement,
+    finding: ({ text, at }, misread) => diagnose(`gauge-${misread}`, at, { what, text }),
+  })
 }

@@ -18,14 +18,17 @@ export interface Measurement {
   readonly written: WrittenText
 }
 
+/** It says no count or no length; or one of them is nothing. */
+export type Misread = 'unreadable' | 'not-positive'
+
 /**
  *     12 per 10 cm     16 sts per 4 in     8½ rows over 10 cm
  */
 const form =
   /^([-−]?)([\d\s./½¼¾⅛⅜⅝⅞]{1,24}?)\s*(?:[a-z]{1,12}\.?\s+)?(?:per|to|over|in|=)\s*([\d\s./½¼¾⅛⅜⅝⅞]{1,24}?)\s*([a-z]{1,2})$/i
 
-/** Reads a measurement exactly; `unreadable` where it says no count or no length, `not-positive` where one is nothing. */
-export function readMeasurement(written: WrittenText): Measurement | 'unreadable' | 'not-positive' {
+/** Reads a measurement exactly. */
+export function readMeasurement(written: WrittenText): Measurement | Misread {
   const [, minus, amount = '', over = '', unit = ''] = form.exec(written.text.trim()) ?? []
   const count = readNumber(amount)
   const length = readNumber(over)
@@ -35,7 +38,7 @@ export function readMeasurement(written: WrittenText): Measurement | 'unreadable
 }
 
 /** The same for what is measured piece by piece: `4.2 cm` is one over 4.2 cm. */
-export function readSpan(written: WrittenText): Measurement | 'unreadable' | 'not-positive' {
+export function readSpan(written: WrittenText): Measurement | Misread {
   const quantity = readQuantity(written.text)
   return quantity === null ? readMeasurement(written) : readMeasurement({ ...written, text: `1 per ${written.text}` })
 }

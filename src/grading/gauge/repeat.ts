@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js'
-import type { Diagnostic, Outcome, Span } from '../../diagnostic/index.ts'
+import type { Outcome, Span } from '../../diagnostic/index.ts'
 import { diagnose } from '../../diagnostic/index.ts'
 import type { Gauge } from '../../formula/index.ts'
-import { meanOf, type Rate, scatterOf } from './mean.ts'
-import { type Measurement, readSpan, type WrittenText } from './measurement.ts'
+import { type Rate, readMean } from './mean.ts'
+import { readSpan, type WrittenText } from './measurement.ts'
 
 /** A stitch multiple with its own measures as the draft gives them: one shell of 6 stitches is 4.2 cm wide. */
 export interface WrittenRepeat {
@@ -49,18 +49,9 @@ function counted(each: number | null, rate: Rate | null): Fraction | null {
   return each === null || rate === null ? null : rate.perCentimetre.mul(new Fraction(each))
 }
 
-function readSide(
-  side: 'width' | 'height',
-  written: readonly WrittenText[],
-  name: string,
-): Outcome<Rate | null | 'broken'> {
-  const measurements: Measurement[] = []
-  const findings: Diagnostic[] = []
-  for (const text of written) {
-    const read = readSpan(text)
-    if (typeof read !== 'string') measurements.push(read)
-    else findings.push(diagnose('repeat-unreadable', text.at, { name, side, text: text.text }))
-  }
-  if (findings.length > 0) return { value: 'broken', diagnostics: findings }
-  return { value: meanOf(measurements), diagnostics: scatterOf(measurements) }
+function readSide(side: 'width' | 'height', written: readonly WrittenText[], name: string) {
+  return readMean(written, {
+    read: readSpan,
+    finding: ({ text, at }) => diagnose('repeat-unreadable', at, { name, side, text }),
+  })
 }
