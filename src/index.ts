@@ -5,6 +5,7 @@
  */
 export type { Code, Diagnostic, Outcome, Severity, Source, Span } from './diagnostic/index.ts'
 export { catalogue, createSource, placeOf } from './diagnostic/index.ts'
+export type { FileBeside, ReadBeside } from './grading/index.ts'
 export type { Segment, Value } from './measure/index.ts'
 export { textForAll, textForSize } from './measure/index.ts'
 export type { Block, Inline } from './pattern/node.ts'

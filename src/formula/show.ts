@@ -37,13 +37,22 @@ export function printValue(
   return { value: printMeasure(fitted, formula.format), diagnostics: [] }
 }
 
+/** What else can be printed as a kind: a plain number as a count, half of something as 50 %. */
+const passFor: Readonly<Record<'count' | 'share' | 'length' | 'mass', readonly Value['kind'][]>> = {
+  count: ['number'],
+  share: ['number', 'count'],
+  length: [],
+  mass: [],
+}
+
 /** The value as its format wants it, or why it cannot be had. */
 function fitFormat(value: Value, { format, at }: Formula, environment: Environment): Value | Diagnostic {
   if (format === null || value.bySize.every((cell) => cell === null)) return value
   if (format.kind === 'skeins') return inSkeins(value, at, environment)
   const wanted = format.kind === 'unit' ? units[format.unit].kind : 'count'
-  const fits = value.kind === wanted || (value.kind === 'number' && (wanted === 'count' || wanted === 'share'))
-  return fits ? value : diagnose('format-kind', at, { format: nameOf(format), found: sortNames[value.kind] })
+  return value.kind === wanted || passFor[wanted].includes(value.kind)
+    ? value
+    : diagnose('format-kind', at, { format: nameOf(format), found: sortNames[value.kind] })
 }
 
 function nameOf(format: Format): string {

@@ -47,6 +47,7 @@ describe('a percentage', () => {
     ['by size', '[5, 7.5, 10] %', '5 (7.5, 10)%'],
     ['to a tenth', '100 % / 3', '33.3%'],
     ['a part, as a percentage', '(made - 60 cm) / 60 cm as %', '5%'],
+    ['a part of stitches', '45 / 60 as %', '75%'],
     ['finer', '100 % / 3 as % to 0.01', '33.33%'],
     ['none', '[5 %, none, none]', '5 (–, –)%'],
   ])('is printed: %s', (_, formula, text) => {
@@ -86,7 +87,7 @@ describe('a percentage', () => {
 
   it.each([
     ['rim as %', 'format-kind'],
-    ['60 as %', 'format-kind'],
+    ['"long" as %', 'format-kind'],
     ['stretch as cm', 'format-kind'],
   ])('is refused as a way to print: %s', (formula, code) => {
     expect(show(formula, given).diagnostics.map((finding) => finding.code)).toEqual([code])

@@ -1,11 +1,19 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import rehypeStringify from 'rehype-stringify'
+import remarkParse from 'remark-parse'
+import remarkRehype from 'remark-rehype'
+import { unified } from 'unified'
+import { VFile } from 'vfile'
 import { afterAll, describe, expect, it } from 'vitest'
 import { besideDraft } from '../../plugins/read-beside.ts'
 import { readDraft } from '../../plugins/read-draft.ts'
+import { remarkSizewright } from '../../plugins/remark-sizewright.ts'
 import { fromBytes } from '../../src/cli/draft-file.ts'
 import { createSource, placeOf } from '../../src/diagnostic/index.ts'
+
+const site = unified().use(remarkParse).use(remarkSizewright).use(remarkRehype).use(rehypeStringify)
 
 const folder = mkdtempSync(join(tmpdir(), 'beside-'))
 const draft = join(folder, 'shawl', 'index.md')
@@ -89,6 +97,13 @@ describe('a draft with a body table of its own', () => {
     ['{table: women}', '4:15 The body table `women` has no size `Tiny`.'],
   ])('refused: %s', (fits, message) => {
     expect(proofed(fits, fits === '{table: women}' ? 'Tiny' : 'Small').found).toEqual([message])
+  })
+
+  it('in a host’s pipeline', async () => {
+    const file = new VFile({ path: draft, value: text('{table: ./m.csv}') })
+    const html = String(await site.process(file))
+    expect(html).toContain('54')
+    expect(file.data.sizewright).toMatchObject({ diagnostics: [], pattern: { fits: [{ label: 'To fit wingspan' }] } })
   })
 
   it('from standard input has no folder to look in', () => {
