@@ -12,7 +12,7 @@ import type { Stop, Work } from './work/state.ts'
 import { beginOn, mostSteps, mostStitches, turnToLoop } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
-import { goTo } from './work/where.ts'
+import { goTo, nowhere, target } from './work/where.ts'
 
 type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
 
@@ -62,7 +62,10 @@ function workJoin(work: Work): Stop | null {
 function closesFoundation({ below, made, opening, cursor, size }: Work, { where }: StepOf<'slip'>): boolean {
   if (below?.foundation !== true || below.circular || made.places.length > 0 || opening !== null || cursor > 0)
     return false
-  if (where.kind === 'fromHook') return forSize(where.nth, size) === below.places.length
+  if (where.kind === 'fromHook') {
+    const nth = forSize(where.nth, size)
+    return nth === below.places.length || (nth === 1 && !where.said)
+  }
   return where.kind === 'first' && forSize(where.count, size) === 1
 }
 
@@ -107,12 +110,13 @@ function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   // What lies before `skip last 3 sts` is not skipped by these words.
   if (where.kind === 'last') work.skipped = work.cursor
   if (where.kind !== 'next') return goTo(work, where, at, () => null)
-  const of = skipTarget(where.of)
+  const of = skipTarget(target(work, where.of))
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
   const skipped = advance(work, of, asked)
   if (skipped > 0) work.lastTarget = where.of === of ? of : spaceOrStitch
-  return skipped === asked ? null : { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
+  if (skipped === asked) return null
+  return nowhere(work, of, at) ?? { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
 }
 
 function workEither(work: Work, step: StepOf<'either'>): Stop | null {

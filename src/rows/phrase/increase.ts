@@ -36,7 +36,8 @@ export const increasePhrase: Phrase = {
     const before = takeNumber(reader)
     if (before === null) take(reader, 'a', 'one')
     const stitch = attempt(reader, takeStitch) ?? reader.stitch
-    if (!take(reader, ...increaseWords)) return null
+    // `increase as before` leaves to the rows before where and how.
+    if (!take(reader, ...increaseWords) || textAt(reader) === 'as') return null
     const count = before ?? attempt(reader, numberAfter) ?? one(reader)
     const parts = [{ kind: 'stitch', stitch, count: everySize(2, reader.vocabulary.sizes) } as const]
     const places = readPlaces(reader)

@@ -75,10 +75,29 @@ function endingWith(reader: Reader): readonly Step[] | null {
 function endingWords(reader: Reader): readonly Step[] | null {
   take(reader, ',', ';')
   if (!take(reader, 'ending', 'end') || !take(reader, 'with', 'in')) return null
+  const from = reader.at
+  for (const end of endingEnds(reader)) {
+    reader.at = from
+    const steps = reader.sequence(reader, end)
+    if (steps !== null && steps.length > 0 && steps.every(isOfEnding)) return steps
+  }
+  return null
+}
+
+const mostItems = 8
+
+/** Where the words of an ending may be over, the last first: a chain before the turn is the next row's. */
+function endingEnds(reader: Reader): readonly number[] {
+  const ends: number[] = []
   let end = reader.at
-  while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
-  const steps = reader.sequence(reader, end)
-  return steps !== null && steps.length > 0 ? steps : null
+  for (; end < reader.end && !/^[;.*]$/.test(reader.words[end]?.text ?? ''); end += 1) {
+    if (reader.words[end]?.text === ',' || reader.words[end]?.text === 'and') ends.push(end)
+  }
+  return [...ends, end].slice(0, mostItems).reverse()
+}
+
+function isOfEnding(step: Step): boolean {
+  return !/^(?:join|turn|fastenOff|slip|remark)$/.test(step.kind)
 }
 
 function times(reader: Reader): Times {

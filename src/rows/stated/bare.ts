@@ -1,6 +1,7 @@
 import type { Word } from '../words.ts'
 import type { FoundCounts, GivenWords } from './given.ts'
 import { isMark, textOf, trimmed } from './given.ts'
+import type { StatedItem } from './item.ts'
 import { readItems } from './items.ts'
 
 /** How far back a count without brackets is looked for, in words. */
@@ -74,6 +75,11 @@ function totals(words: readonly Word[], at: number): boolean {
   return textOf(words, at) === 'for' && textOf(words, at + next) === 'total'
 }
 
+/** `…; 3 chain, unite`: chains to be made. */
+function areChains(items: readonly StatedItem[]): boolean {
+  return items.every(({ of }) => of.kind === 'key' && of.key === 'chain')
+}
+
 /** A sentence that is a count, or ends in one after a sign, up to `end`. */
 export function bareCounts(given: GivenWords, end: number): FoundCounts | null {
   const { all, vocabulary } = given
@@ -82,14 +88,14 @@ export function bareCounts(given: GivenWords, end: number): FoundCounts | null {
   const [first] = trimmed(all, start, last)
   if (start > 0 && hasEnded(all, start)) {
     const items = readItems(all.slice(first, last), vocabulary)
-    if (items !== null) return { from: start, to: end, items, bare: true }
+    if (items !== null && !areChains(items)) return { from: start, to: end, items, bare: true }
   }
   for (const at of backwards(all, last)) {
     const isSign = all[at]?.kind === 'mark'
     if (at <= first || at === last - 1 || !(isSign ? mayLead(given, at) : totals(all, at))) continue
     const items = readItems(all.slice(...trimmed(all, isSign ? at + 1 : at, last)), vocabulary)
     const from = textOf(all, at) === '/' ? at - 1 : at
-    if (items !== null) return { from, to: end, items, bare: !isMark(textOf(all, at)) }
+    if (items !== null && !areChains(items)) return { from, to: end, items, bare: !isMark(textOf(all, at)) }
   }
   return null
 }

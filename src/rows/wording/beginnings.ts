@@ -26,6 +26,12 @@ export const beginnings: readonly Rewording[] = [
     ),
     to: '',
   },
+  {
+    opens: 'start starting begin beginning',
+    from: new RegExp(`^${begins}${place} (?:and )?(?=(?:work |make )?(?:ch|chain|foundation) #|# ${chainWord})`),
+    to: '',
+  },
+  { opens: 'begin commence start', from: new RegExp(`^(?:begin|commence|start)${place} and (?=work|make)`), to: '' },
   { opens: 'commence commenced commencing', from: /^(?:commence|commenced|commencing)/, to: 'begin' },
   { opens: 'cast', from: new RegExp(`^cast on (?<n>#)(?: ${chainsWord}| stitches| sts| loops)?`), to: 'ch $n' },
   {

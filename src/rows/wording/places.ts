@@ -239,7 +239,7 @@ export const asides: readonly Rewording[] = [
     to: 'ch',
     after: /(?:each|every|#)$/,
   },
-  { opens: ',', from: /^, (?:and )?(?=all (?:in|into|under|on|over|round) )/, to: '' },
+  { opens: ',', from: /^, (?:and )?(?=all (?:in|into|under|on|over) )/, to: '' },
   { opens: 'on', from: /^on (?:this|it|them)(?: chain| foundation| ring)?(?= work| make| crochet)/, to: '' },
   { opens: 'of', from: /^of (?:the )?turning(?= [,;.:)*]|$)/, to: 'of turning ch' },
   { opens: 'from', from: /^from (?:the |your )?needle/, to: 'from hook' },

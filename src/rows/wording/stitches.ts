@@ -4,6 +4,13 @@ const number = /(?:#|\b(?:a|one|each|every|next|the|of|on|same))$/
 
 /** `2 plain`, `1 double plain`: the lowest stitch, as a rule. */
 export const ukStitches: readonly Rewording[] = [
+  {
+    opens: 'single',
+    from: /^single crochet(?! in (?:each|every)| into (?:each|every))/,
+    to: 'ss',
+    after: /(?:#|\b(?:by|with|a))$/,
+  },
+  { opens: 'single', from: /^single crochet (?=to|along|up)/, to: 'ss' },
   { opens: 'plain', from: /^plain (?=dc|double)/, to: '' },
   { opens: 'plain', from: /^plain(?: stitch| stitches| sts?)?(?= in| into| on| [,;.)]|$)/, to: 'dc', after: /#$/ },
   { opens: 'dc double doubles', from: /^(?<stitch>dc|doubles?) plain/, to: 'dc' },

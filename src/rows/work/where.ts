@@ -148,6 +148,21 @@ function isNowhere(work: Work, of: Target): boolean {
   return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
 }
 
+/** A stop where the row below has no such place anywhere; null where it has. */
+export function nowhere(work: Work, of: Target, at: Span): Stop | null {
+  return isNowhere(work, of) ? noSuchPlace(of, at) : null
+}
+
+const turningStitch: Target = [{ kind: 'stitch', said: true }]
+
+/** `1 dc in next ch` where only the turning chain is left: its top is a chain. */
+function intoTurning(work: Work, of: Target, asked: number): number {
+  const left = work.kinds.list[work.below?.places[work.end - 1] ?? -1]
+  const isLast = work.cursor === work.end - 1 && left?.what === 'stitch' && left.turning
+  const asksChain = of.length === 1 && of[0]?.kind === 'chain'
+  return asked === 1 && isLast && asksChain ? advance(work, turningStitch, 1) : 0
+}
+
 /** Where the row below has been worked to its end: on around the chain, or along the side. Returns how many are found. */
 function further(work: Work, of: Target, asked: number, at: Span): number {
   const { below } = work
@@ -167,7 +182,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const of = target(work, where.of)
   passAfterSkip(work, of)
   const from = work.cursor
-  const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at)
+  const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at) || intoTurning(work, of, asked)
   if (used > 0) passSpaces(work, from, work.last, of)
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
