@@ -4,7 +4,7 @@ import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
 import type { EntryWork } from './entry-row.ts'
 import type { Wording } from './findings.ts'
-import { sizesNamed } from './findings.ts'
+import { isEndless, sizesNamed } from './findings.ts'
 import { printTally } from './print.ts'
 import type { RowJob } from './readings.ts'
 import type { CountingRule, Stated } from './stated/item.ts'
@@ -165,7 +165,8 @@ export function uncheckedFinding(
 ): Diagnostic | null {
   for (const item of stated.items) {
     const sizes = worked.flatMap((result, size) => {
-      const doubtful = result?.stop === null && checked(size) && verdictOn(item, stated, result, size) === 'unchecked'
+      const works = result !== null && result.stop === null && !isEndless(result)
+      const doubtful = works && checked(size) && verdictOn(item, stated, result, size) === 'unchecked'
       return doubtful ? [size] : []
     })
     const [first] = sizes

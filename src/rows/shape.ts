@@ -113,7 +113,9 @@ function endsInSpace({ places }: Row, kinds: Kinds): boolean {
 function closed(groups: readonly Group[], closes = true): readonly Group[] {
   const [first, ...rest] = groups
   const last = rest.at(-1)
-  return first === undefined || last === undefined || !closes ? groups : [joined(last, first), ...rest.slice(0, -1)]
+  if (first === undefined || last === undefined) return groups
+  const halves = first.stitches.length > 1 && last.stitches.length > 1
+  return !halves || !closes ? groups : [joined(last, first), ...rest.slice(0, -1)]
 }
 
 function sidesOf(row: Row, kinds: Kinds): Pick<Shape, 'corners' | 'sides' | 'innerSides'> {

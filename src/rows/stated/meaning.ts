@@ -3,6 +3,7 @@ import type { Group, Shape } from '../shape.ts'
 import { shapeOf } from '../shape.ts'
 import { stitchKey } from '../terms/stitch.ts'
 import { closedKey } from '../work/make.ts'
+import { passesKey } from '../work/repeat.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
 
@@ -160,6 +161,9 @@ export function openMeanings(worked: Worked, size: number | null): ReadonlyMap<s
     'specials',
     sumOf(worked.tally, (key) => key.startsWith('special:')),
   )
+  for (const key of worked.inside.keys()) {
+    if (key.startsWith(passesKey)) found.set(key, Number(key.slice(passesKey.length)))
+  }
   if ((made?.corners ?? 0) > 0) found.set('corners', made?.corners ?? 0)
   return found
 }

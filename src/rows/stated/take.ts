@@ -58,6 +58,7 @@ const mostNounWords = 3
 function withNoun({ all, vocabulary, opensLine }: GivenWords, pairs: Pairs, end: number): FoundCounts | null {
   const [, last] = trimmed(all, 0, end)
   for (const [open, close] of pairs) {
+    if (last - close > mostNounWords + 1) continue
     const [first, ...rest] = all.slice(close + 1, last)
     if (close >= last || rest.length >= mostNounWords || first === undefined) continue
     if (opensLine(first) || nextClause.test(first.text) || isFronted(all, open)) continue

@@ -7,6 +7,7 @@ import { countMeant, nextMeant } from './place.ts'
 import type { Snapshot, Stop, Work } from './state.ts'
 import { mostSteps, restore, snapshot } from './state.ts'
 import type { RunSteps } from './stitching.ts'
+import { add } from './tally.ts'
 import { extentEnd, target } from './where.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
@@ -215,11 +216,18 @@ function times(work: Work, step: StepOf<'repeat'>): number | null {
 }
 
 export function workRepeat(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
+  const { endless } = work
   work.loops += 1
   const stop = repeated(work, step, run)
   work.loops -= 1
-  return stop
+  if (stop !== null) return stop
+  const passes = times(work, step) ?? (work.endless === endless ? 0 : (work.endless?.done ?? 0))
+  if (passes > 1) add(work.inside, `${passesKey}${passes}`, 1)
+  return null
 }
+
+/** Under this and their number passes of a repeat are noted: what designers count as petals, points or scallops. */
+export const passesKey = 'passes:'
 
 function repeated(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
   const count = times(work, step)
