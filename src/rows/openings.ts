@@ -72,13 +72,25 @@ function topsNamed(words: readonly Word[], into: Set<number>): void {
   }
 }
 
-/** Chains into whose top the row after theirs works without naming their length: `dc in top of turning ch`. */
-function topsMeant(rows: readonly ReadRow[], into: Set<number>): void {
+/** Whether some step goes into the space of the turning chain of the row below. */
+function goesIntoTurningSpace(steps: readonly Step[]): boolean {
+  return steps.some((step) => {
+    if (step.kind === 'work' || step.kind === 'together') return step.where.kind === 'turningChain' && step.where.space
+    if (step.kind === 'repeat') return goesIntoTurningSpace([...step.body, ...(step.ending ?? [])])
+    if (step.kind === 'either') return step.options.some(goesIntoTurningSpace)
+    return step.kind === 'sequence' && goesIntoTurningSpace(step.body)
+  })
+}
+
+/** Chains into whose top or space the row after theirs works without naming their length: `dc in top of turning ch`. */
+function turningChains(rows: readonly ReadRow[], tops: Set<number>, spaces: Set<number>): void {
   let before: number | null = null
   for (const { content, opensSection } of rows) {
-    const own = stepsOf(content)
-    if (before !== null && !opensSection && own.some((steps) => wordsOf(steps).namesTurningChain)) into.add(before)
-    const [steps] = own
+    for (const steps of before === null || opensSection ? [] : stepsOf(content)) {
+      if (goesIntoTurningSpace(steps)) spaces.add(before ?? 0)
+      else if (wordsOf(steps).namesTurningChain) tops.add(before ?? 0)
+    }
+    const [steps] = stepsOf(content)
     if (steps !== undefined) before = openingChain(steps)
   }
 }
@@ -87,6 +99,7 @@ function topsMeant(rows: readonly ReadRow[], into: Set<number>): void {
 export function openingsIn(rows: readonly ReadRow[]): Omit<OpeningRules, 'said'> {
   const topsUsed = new Set<number>()
   for (const row of rows) topsNamed(row.words, topsUsed)
-  topsMeant(rows, topsUsed)
-  return { topsUsed, elsewhere: saidAnywhere(rows.flatMap(({ content }) => stepsOf(content))) }
+  const spacesUsed = new Set<number>()
+  turningChains(rows, topsUsed, spacesUsed)
+  return { topsUsed, spacesUsed, elsewhere: saidAnywhere(rows.flatMap(({ content }) => stepsOf(content))) }
 }

@@ -46,6 +46,12 @@ function wayKey(before: 'opening' | 'skipped', chains: number, stitch: Stitch | 
   return height >= 2 && chains <= height + 3 ? habitKey(name) : name
 }
 
+function usualWay(work: Work, chains: number, stitch: Stitch | null, before: 'opening' | 'skipped'): number {
+  const isLow = stitch !== null && heightInChains[stitch.base] < 2
+  if (leadsOn(work, chains, before) || (isLow && work.rules.spacesUsed.has(chains))) return ways.space
+  return byConvention(work, chains) ? ways.counts : ways.not
+}
+
 /** Whether the trade or the pattern's own words settle a habit of `wayKey`, so that a single row can't. */
 export function isFirmOpening({ elsewhere, topsUsed }: OpeningRules, habit: string): boolean {
   const [before = '', length = '', base = ''] = habit.split(' ')
@@ -70,7 +76,7 @@ function decide(
   const said = opening.counting ?? work.rules.said.get(chains) ?? null
   if (said !== null) return said
   if (chains < 2) return { counts: false }
-  const usual = leadsOn(work, chains, before) ? ways.space : byConvention(work, chains) ? ways.counts : ways.not
+  const usual = usualWay(work, chains, stitch, before)
   const way = work.choose(wayKey(before, chains, stitch), 3, usual)
   if (way === ways.space) return 'space'
   const as = work.rules.elsewhere.get(chains)
@@ -133,7 +139,8 @@ const leastLoop = 3
 
 /** `sc in 10th ch from hook`: the chains skipped are a loop of their own, as wide as those between the stitches to come. */
 function settleLoop(work: Work, { chains, at }: Opening): Stop | null {
-  if (work.choose(`loop ${chains}`, 2) === 1) return push(work, turningNumber(work.kinds), 1, -1, at, -1)
+  const turns = chains <= leastLoop && !work.rules.spacesUsed.has(chains)
+  if (work.choose(`loop ${chains}`, 2, turns ? 1 : 0) === 1) return push(work, turningNumber(work.kinds), 1, -1, at, -1)
   return makeSpace(work, Math.ceil(chains / 2), alone, at, chains)
 }
 
@@ -146,7 +153,7 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   const over = opening.chains - height
   const turning = turningNumber(work.kinds)
   const said = opening.counting
-  if (said === null && height < 2 && opening.chains > leastLoop) return settleLoop(work, opening)
+  if (said === null && height < 2 && opening.chains >= leastLoop) return settleLoop(work, opening)
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at, -1)
   const counting = said ?? decide(work, opening, stitch, 'skipped')
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)

@@ -60,8 +60,9 @@ export interface OpeningRules {
   readonly said: ReadonlyMap<number, Counting>
   /** What some row says of its own opening chain, by length, where no row says otherwise. */
   readonly elsewhere: ReadonlyMap<number, Counting>
-  /** Chains into whose top later rows work. */
+  /** Chains into whose top later rows work, and chains into whose space they do. */
   readonly topsUsed: ReadonlySet<number>
+  readonly spacesUsed: ReadonlySet<number>
 }
 
 /** A row with stitches that were left on purpose, as the hook last saw it. */
