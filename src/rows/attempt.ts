@@ -123,6 +123,8 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     around: false,
     slippedInto: [],
     turningStitches: 0,
+    skippedFrom: 0,
+    skippedTo: 0,
     unsaid: 0,
     spacesPassed: 0,
     skipped: -1,

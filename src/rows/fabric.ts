@@ -55,6 +55,8 @@ export interface Row {
   readonly ring: boolean
   /** A foundation chain that nothing has been worked into. */
   readonly foundation: boolean
+  /** Positions in which markers hang. */
+  readonly marks?: readonly number[]
 }
 
 export function createKinds(): Kinds {
@@ -86,6 +88,14 @@ export function stitchNumber(kinds: Kinds, stitch: Stitch): number {
   const number = kindNumber(kinds, { what: 'stitch', stitch, name: null, turning: false })
   kinds.made.set(stitch, number)
   return number
+}
+
+/** What stitches closed as one are called among the kinds of place. */
+export const closedName = 'closed'
+
+/** The number of stitches closed as one. */
+export function closedNumber(kinds: Kinds, stitch: Stitch): number {
+  return kindNumber(kinds, { what: 'stitch', stitch, name: closedName, turning: false })
 }
 
 /** The number of a special stitch that is one stitch. */
@@ -135,12 +145,17 @@ function refsAt(row: Row, order: readonly number[]): readonly PlaceRef[] {
   return order.map((at) => refs[at] ?? -1)
 }
 
+function markedIn(marks: readonly number[], order: readonly number[]): readonly number[] {
+  return order.flatMap((at, place) => (marks.includes(at) ? [place] : []))
+}
+
 function ordered(row: Row, order: readonly number[]): Row {
   return {
     ...row,
     places: order.map((at) => row.places[at] ?? 0),
     refs: () => refsAt(row, order),
     groups: row.groups.length === 0 ? [] : order.map((at) => row.groups[at] ?? -1),
+    ...(row.marks === undefined ? {} : { marks: markedIn(row.marks, order) }),
   }
 }
 
@@ -154,7 +169,9 @@ function allGroups({ places, groups }: Row): readonly number[] {
 export function turned(row: Row, joined: boolean): Row {
   if (!(joined && row.circular)) {
     const places = row.places.toReversed()
-    return { ...row, places, refs: () => row.refs().toReversed(), groups: allGroups(row).toReversed() }
+    const marks = row.marks?.map((at) => row.places.length - 1 - at)
+    const seen = { ...row, places, refs: () => row.refs().toReversed(), groups: allGroups(row).toReversed() }
+    return marks === undefined ? seen : { ...seen, marks }
   }
   const order = row.places.map((_, at) => (at === 0 ? 0 : row.places.length - at))
   return ordered(row, order)
@@ -182,6 +199,7 @@ export function joinedTo(first: Row, second: Row): Row {
     refs: () => [...first.refs(), ...second.refs()],
     groups,
     names: [...first.names, ...second.names],
+    marks: [...(first.marks ?? []), ...(second.marks ?? []).map((at) => at + first.places.length)],
   }
 }
 

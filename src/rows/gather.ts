@@ -65,11 +65,15 @@ function isBetweenStitches(of: Target): boolean {
   return of.every((accepts) => /^(?:space|corner|gap|chain)$/.test(accepts.kind))
 }
 
+/** Places that are told by what they are, whether they lie between stitches or are stitches themselves. */
+function isApart(of: Target): boolean {
+  return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named' && accepts.kind !== 'chain')
+}
+
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
   const [first, second] = steps.slice(-2)
   if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
-  if (first.where.until.kind !== 'end' || isBetweenStitches(first.where.of) === isBetweenStitches(second.where.of))
-    return
+  if (first.where.until.kind !== 'end' || isApart(first.where.of) === isApart(second.where.of)) return
   steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })
 }

@@ -2,6 +2,7 @@ import { cover } from '../diagnostic/index.ts'
 import { asGroup, sweep } from './gather.ts'
 import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
+import { alongPhrase, crossingPhrase, passAside } from './phrase/aside.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
 import { chainBetweenPhrase } from './phrase/chain-between.ts'
@@ -27,8 +28,10 @@ import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
-import { withCounting, withFirstSkip, withRing } from './settled.ts'
+
+import { withCounting, withFirstSkip, withLeft, withRing } from './settled.ts'
 import { spread } from './spread.ts'
+
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import type { Word } from './words.ts'
@@ -39,6 +42,7 @@ const phrases: readonly Phrase[] = [
   bracketPhrase,
   tailPhrase,
   sourcePhrase,
+  crossingPhrase,
   chainBetweenPhrase,
   chainPhrase,
   evenlyPhrase,
@@ -57,6 +61,7 @@ const phrases: readonly Phrase[] = [
   leavePhrase,
   fastenOffPhrase,
   frontedPhrase,
+  alongPhrase,
   remarkPhrase,
   tipPhrase,
 ]
@@ -213,6 +218,7 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
       spread(steps, open.at(-1)?.step ?? 0)
       const deep = besideSkipped(steps)
       if (deep !== null) steps.splice(-2, 1, deep)
+      passAside(reader)
     }
   }
   reader.end = outer
@@ -246,7 +252,7 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const reader = createReader(withoutLoops(own), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) {
-    const whole = withFirstSkip(withRing(withCounting(steps)))
+    const whole = withLeft(withFirstSkip(withRing(withCounting(steps))))
     return { steps: layered ? inLayers(whole) : whole, stitch: reader.stitch, unread: null }
   }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }

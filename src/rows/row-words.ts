@@ -37,8 +37,9 @@ function namesTurningChain(steps: readonly Step[]): boolean {
   return steps.some((step) => {
     if (step.kind === 'work' || step.kind === 'together' || step.kind === 'skip')
       return step.where.kind === 'turningChain'
-    if (step.kind === 'repeat' || step.kind === 'sequence') return namesTurningChain(step.body)
-    return false
+    if (step.kind === 'repeat') return namesTurningChain([...step.body, ...(step.ending ?? [])])
+    if (step.kind === 'sequence') return namesTurningChain(step.body)
+    return step.kind === 'either' && step.about === 'tail' && step.options.some(namesTurningChain)
   })
 }
 

@@ -39,7 +39,7 @@ function skipsOneThenAll(skip: Step | undefined, all: Step | undefined): skip is
 export function withFirstSkip(steps: readonly Step[]): readonly Step[] {
   const at = steps.findIndex((step) => !leads.has(step.kind))
   const skip = steps[at]
-  if (!skipsOneThenAll(skip, steps[at + 1]) || !('count' in skip.where)) return steps
+  if (!skipsOneThenAll(skip, steps[at + 1]) || !('count' in skip.where && 'of' in skip.where)) return steps
   const { count, of } = skip.where
   const first: Step = { ...skip, where: { kind: 'first', count, of } }
   return steps.with(at, { kind: 'either', options: [[first], [skip]], about: 'first skip', at: skip.at })
@@ -54,4 +54,23 @@ export function withRing(steps: readonly Step[]): readonly Step[] {
   const opening = steps.find((step) => step.kind !== 'remark')
   const ring = opening?.kind === 'chain' ? steps.find(isInMagicRing) : undefined
   return ring === undefined ? steps : [{ kind: 'ring', at: ring.at }, ...steps]
+}
+
+const quietAfter = new Set<Step['kind']>(['remark', 'chain'])
+
+function leavesSome(step: Step): boolean {
+  if (step.kind === 'repeat' || step.kind === 'repeatAll')
+    return step.times.kind === 'until' && step.times.until.kind === 'leaving'
+  if (step.kind === 'sweep') return step.works.some(({ where }) => where.until.kind === 'leaving')
+  if (step.kind !== 'work' && step.kind !== 'together') return false
+  return step.where.kind === 'each' && step.where.until.kind === 'leaving'
+}
+
+/** `sc in each st to last 4 sts, turn`: the words say that these are left. */
+export function withLeft(steps: readonly Step[]): readonly Step[] {
+  const turn = steps.findLastIndex((step) => (step.kind === 'turn' && step.turns) || step.kind === 'fastenOff')
+  let before = turn - 1
+  while (before > 0 && quietAfter.has(steps[before]?.kind ?? 'turn')) before -= 1
+  const step = steps[before]
+  return step !== undefined && leavesSome(step) ? steps.toSpliced(before + 1, 0, { kind: 'leave', at: step.at }) : steps
 }

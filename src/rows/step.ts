@@ -9,19 +9,25 @@ export type Accepts =
   /** Any stitch. `said` is false where the phrase names no noun: `sk 2`, `5 sc`. */
   | { readonly kind: 'stitch'; readonly said: boolean }
   | { readonly kind: 'named'; readonly stitch: Stitch }
-  | { readonly kind: 'special'; readonly name: string }
+  /** A special stitch or a group in one place, by its name; `member` where one place of it is named: `3rd dc of next shell`. */
+  | { readonly kind: 'special'; readonly name: string; readonly size?: number; readonly member?: Member }
   /** A chain space; `chains` null for any. A `loop` may be a stitch where there are no spaces. */
   | { readonly kind: 'space'; readonly chains: number | null; readonly loop?: true }
   | { readonly kind: 'chain' }
   | { readonly kind: 'corner' }
-  /** The space between two groups: `sp between groups` */
-  | { readonly kind: 'gap' }
+  /** The space between two neighbours: `sp between groups`, `between next 2 dc` */
+  | { readonly kind: 'gap'; readonly between: 'groups' | 'stitches' | 'any' }
+  /** The stitch or space that a marker hangs in. */
+  | { readonly kind: 'marked' }
   /** The end of a row, along the side of the piece. */
   | { readonly kind: 'rowEnd' }
   /** One of so many stitches side by side: `in the middle one of the 5 tr`; `nth` null for the middle one. */
   | { readonly kind: 'run'; readonly nth: number | null; readonly of: number; readonly stitch: Stitch | null }
   /** The middle of a group of three or more in one place: `in the centre of each scallop` */
   | { readonly kind: 'middle' }
+
+/** A place of a group: its middle, its first or last, or the one with this number. */
+export type Member = 'middle' | 'first' | 'last' | number
 
 /** `each st and ch-1 sp`: whatever one of them accepts. */
 export type Target = readonly Accepts[]
@@ -30,8 +36,8 @@ export type Until =
   | { readonly kind: 'end' }
   /** `to last 3 sts` */
   | { readonly kind: 'leaving'; readonly count: Count; readonly of: Target }
-  /** `to next corner sp` */
-  | { readonly kind: 'reaching'; readonly of: Target }
+  /** `to next corner sp`; `before`: `to 1 st before marker` */
+  | { readonly kind: 'reaching'; readonly of: Target; readonly before?: Count }
 
 /** A row further down than the one below: so many rows, or the one with a number. */
 export type Depth = { readonly kind: 'rows' | 'row'; readonly number: Count }
@@ -44,8 +50,18 @@ export interface Interval {
 
 /** Where a stitch or a group goes. */
 export type Where =
-  /** `each`: the words say `each of next 2`. */
-  | { readonly kind: 'next'; readonly count: Count; readonly of: Target; readonly depth?: Depth; readonly each?: true }
+  /**
+   * `bare`: no word says that it is the next; at the beginning it may be the one that the hook stands on. `each`: the
+   * words say `each of next 2`.
+   */
+  | {
+      readonly kind: 'next'
+      readonly count: Count
+      readonly of: Target
+      readonly depth?: Depth
+      readonly bare?: boolean
+      readonly each?: true
+    }
   | {
       readonly kind: 'each'
       readonly of: Target
@@ -54,6 +70,8 @@ export type Where =
       /** Not all of them: `in every other st` */
       readonly interval?: Interval
     }
+  /** `in skipped st`: back to what the row has just passed over. */
+  | { readonly kind: 'skipped'; readonly count: Count }
   /** Into a row further down, past the stitch in front of it, which is skipped by name. */
   | { readonly kind: 'aside' }
   | { readonly kind: 'first'; readonly count: Count; readonly of: Target }
@@ -66,10 +84,11 @@ export type Where =
   | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null; readonly said: boolean }
   /** `magic`: the words make the ring by naming it. */
   | { readonly kind: 'ring'; readonly magic: boolean }
-  /** `in top of turning ch`; `space`: `in turning ch sp`, where it has one */
-  | { readonly kind: 'turningChain'; readonly space: boolean }
-  /** `between next 2 sts`: a gap, which uses no stitch */
-  | { readonly kind: 'between' }
+  /**
+   * `in top of turning ch`; `space`: `in turning ch sp`, where it has one. `loop`: chains of a loop that the words may
+   * mean as well, as in `3rd of 5 ch`.
+   */
+  | { readonly kind: 'turningChain'; readonly space: boolean; readonly loop?: number | null }
 
 /** Where a row goes that does not, or not only, go into the row below. */
 export type Source =

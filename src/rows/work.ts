@@ -1,6 +1,7 @@
 import { forSize } from './count.ts'
 import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
 import type { Step, StepOf, Target, Where } from './step.ts'
+import { nowhere, target } from './work/extent.ts'
 import { skipFoundation, skipsFoundation } from './work/first-skip.ts'
 import { alone, makeSpace } from './work/make.ts'
 import { settleOpening } from './work/opening.ts'
@@ -12,7 +13,7 @@ import type { Stop, Work } from './work/state.ts'
 import { beginOn, mostSteps, mostStitches, turnToLoop } from './work/state.ts'
 import { workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
-import { goTo, nowhere, target } from './work/where.ts'
+import { goTo } from './work/where.ts'
 
 type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
 
@@ -98,8 +99,15 @@ function skipFirst(work: Work, where: Where & { kind: 'first' }, at: Step['at'])
 }
 
 function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
-  const stop = settleOpening(work) ?? skip(work, step)
+  const settled = settleOpening(work)
+  if (settled !== null) return settled
+  const from = work.cursor
+  const stop = skip(work, step)
   work.skipped = work.cursor
+  if (work.cursor > from) {
+    work.skippedFrom = from
+    work.skippedTo = work.cursor
+  }
   return stop
 }
 

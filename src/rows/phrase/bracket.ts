@@ -3,7 +3,7 @@ import { attempt, maximalDepth, spanSince, take, textAt } from '../reader.ts'
 import type { Step, Times } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { partsOf } from './parts.ts'
-import { isRemark } from './remark.ts'
+import { isNote, isRemark } from './remark.ts'
 import { readPlaces } from './stitch.ts'
 import { readTimes } from './times.ts'
 
@@ -15,17 +15,21 @@ export function inAll(times: Times): Times {
 function content(reader: Reader, close: number): readonly Step[] | null {
   const open = reader.at
   reader.at = open + 1
-  if (isRemark(reader, close)) {
-    reader.at = open
-    const counting = attempt(reader, readCounting)
-    reader.at = close + 1
-    return [{ kind: 'remark', counting, at: spanSince(reader, open) }]
-  }
+  if (isRemark(reader, close)) return remark(reader, open, close)
   reader.depth += 1
   const steps = reader.depth > maximalDepth ? null : reader.sequence(reader, close)
   reader.depth -= 1
+  reader.at = open + 1
+  if (steps === null && isNote(reader, close)) return remark(reader, open, close)
   if (steps !== null) reader.at = close + 1
   return steps
+}
+
+function remark(reader: Reader, open: number, close: number): readonly Step[] {
+  reader.at = open
+  const counting = attempt(reader, readCounting)
+  reader.at = close + 1
+  return [{ kind: 'remark', counting, at: spanSince(reader, open) }]
 }
 
 /** `(2 dc, ch 2, 2 dc) in next sp` */

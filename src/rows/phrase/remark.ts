@@ -14,7 +14,8 @@ const starters = new Set(
 /** Words that make or use something: a clause with one of them is no remark. */
 const working = /^(?:ch|chs|chain|chains|sk|skip|miss|inc|dec|rep|repeat|tog|together|\*|\*\*)$/
 
-function isWork(reader: Reader, ahead: number): boolean {
+/** Whether a word can make or use something. */
+export function isWork(reader: Reader, ahead: number): boolean {
   const word = peek(reader, ahead)
   if (word === undefined || word.kind === 'broken' || word.kind === 'bySize' || word.kind === 'made') return true
   if (word.kind === 'mark') return working.test(word.text)
@@ -54,6 +55,23 @@ export const remarkPhrase: Phrase = {
     }
     return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
   },
+}
+
+const made = /^(?:made|formed|complete|completed|created|started|begun|increased|decreased|joined)$/
+const says =
+  /^(?:cent(?:er|re) of|middle of|same|this|that|these|crossing|note|move|moving|see|behind|you|it|they|always|remember|do not|don't|make sure|being|taking|be|total|half|corner|now|from|as|on|at|until|each size|right|wrong|rs|ws|facing|or|if|when|leaving|placing|along|top|bottom|left|side|first (?:corner|side|half|sleeve|leg|petal|shell)|second|third|fourth)(?= |$)/
+
+function bracketText(reader: Reader, end: number): string {
+  return reader.words
+    .slice(reader.at, end)
+    .map((word) => word.text)
+    .join(' ')
+}
+
+/** `(shell made)`, `(center of shell)`: what has been made, or a note, though it names stitches. */
+export function isNote(reader: Reader, end: number): boolean {
+  if (reader.words.slice(reader.at, end).some((word) => /^[,;*]$/.test(word.text))) return false
+  return made.test(reader.words[end - 1]?.text ?? '') || says.test(bracketText(reader, end))
 }
 
 /** A bracket that is neither steps nor a count: `(corner made)`, `(RS)`. A number in it may be a step. */

@@ -3,6 +3,7 @@ import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, peek, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step, StepOf, Times } from '../step.ts'
 import { inAll } from './bracket.ts'
+import { ended, readEnding } from './endings.ts'
 import { readTimes } from './times.ts'
 
 /** A star or dagger in the words, and how many steps stood before it. */
@@ -46,60 +47,6 @@ function bodyOf(reader: Reader, steps: readonly Step[]): readonly Step[] {
   return steps.length > 1 ? steps.map((step) => oneEach(step, reader.vocabulary.sizes)) : steps
 }
 
-/** `, ending last rep at **` */
-function stopMark(reader: Reader): string | null {
-  take(reader, ',', ';')
-  take(reader, 'and')
-  if (!take(reader, 'ending', 'end', 'stopping', 'stop')) return null
-  take(reader, 'the')
-  take(reader, 'last', 'final')
-  take(reader, 'rep', 'repeat')
-  if (!take(reader, 'at', 'with')) return null
-  return markName(reader)
-}
-
-/** `, ending last rep with 3 dc in last sc`: what stands in place of the last step */
-function endingWith(reader: Reader): readonly Step[] | null {
-  take(reader, ',', ';')
-  if (!take(reader, 'ending', 'end')) return null
-  take(reader, 'the')
-  if (!take(reader, 'last', 'final') || !take(reader, 'rep', 'repeat')) return null
-  take(reader, 'with', 'in')
-  let end = reader.at
-  while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
-  const steps = reader.sequence(reader, end)
-  return steps !== null && steps.length > 0 ? steps : null
-}
-
-/** `, ending with sc in 3rd ch of beg ch-4` */
-function endingWords(reader: Reader): readonly Step[] | null {
-  take(reader, ',', ';')
-  if (!take(reader, 'ending', 'end') || !take(reader, 'with', 'in')) return null
-  const from = reader.at
-  for (const end of endingEnds(reader)) {
-    reader.at = from
-    const steps = reader.sequence(reader, end)
-    if (steps !== null && steps.length > 0 && steps.every(isOfEnding)) return steps
-  }
-  return null
-}
-
-const mostItems = 8
-
-/** Where the words of an ending may be over, the last first: a chain before the turn is the next row's. */
-function endingEnds(reader: Reader): readonly number[] {
-  const ends: number[] = []
-  let end = reader.at
-  for (; end < reader.end && !/^[;.*]$/.test(reader.words[end]?.text ?? ''); end += 1) {
-    if (reader.words[end]?.text === ',' || reader.words[end]?.text === 'and') ends.push(end)
-  }
-  return [...ends, end].slice(0, mostItems).reverse()
-}
-
-function isOfEnding(step: Step): boolean {
-  return !/^(?:join|turn|fastenOff|slip|remark)$/.test(step.kind)
-}
-
 function times(reader: Reader): Times {
   return attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
 }
@@ -133,38 +80,15 @@ function repeatFrom(
   const mark = marks[index]
   if (mark === undefined) return null
   const said = times(reader)
-  const stopName = attempt(reader, stopMark)
-  const stop = stopName === null ? undefined : marks[lastOf(marks, stopName)]
-  const ending = stopName === null ? attempt(reader, endingWith) : null
+  const ending = attempt(reader, readEnding)
+  const stop = ending?.kind === 'at mark' ? marks[lastOf(marks, ending.name)] : undefined
   const body = bodyOf(reader, steps.slice(mark.step, mark.close ?? steps.length))
   marks.splice(index)
-  const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
   const at = spanSince(reader, start)
-  const step: StepOf<'repeat'> = { kind: 'repeat', body, stop: stopAt, ending, times: said, at }
-  const instead = stopName === null && ending === null ? attempt(reader, endingWords) : null
-  if (instead === null) return { from: mark.step, step }
-  const options = endings(step, instead)
-  return { from: mark.step, step: { kind: 'either', options, about: 'ending', at } }
-}
-
-function isLike(first: Step, second: Step | undefined): boolean {
-  if (first.kind !== 'chain' || second?.kind !== 'chain') return false
-  return first.count.every((count, size) => count === second.count[size])
-}
-
-/**
- * What `ending with …` means, the likeliest first: words after the last repeat, in place of its last step or of its
- * last stitch; a chain, like the one where the last repeat ends.
- */
-function endings(step: StepOf<'repeat'>, ending: readonly Step[]): readonly (readonly Step[])[] {
-  const { body } = step
-  const [first] = ending
-  const like = first === undefined ? -1 : body.findLastIndex((each) => isLike(first, each))
-  const last = body.findLastIndex((each) => each.kind === 'work')
-  const after: readonly Step[] = [step, ...ending]
-  const instead = (endingAt: number): readonly Step[] => [{ ...step, ending, endingAt }]
-  const places = [body.length - 1, ...(last > 0 && last < body.length - 1 ? [last] : [])].filter((at) => at !== like)
-  return like < 1 ? [after, ...places.map(instead)] : [instead(like), after, ...places.map(instead)]
+  const step: StepOf<'repeat'> = { kind: 'repeat', body, stop: null, ending: null, times: said, at }
+  if (ending === null) return { from: mark.step, step }
+  const stopAt = stop === undefined || stop.step < mark.step ? null : stop.step - mark.step
+  return { from: mark.step, step: ended(step, ending, stopAt) }
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
+import { attempt, passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
+import { takePattern } from './pattern.ts'
 
 function unworked(reader: Reader): boolean {
   const from = reader.at
@@ -12,6 +13,10 @@ function unworked(reader: Reader): boolean {
   }
   return false
 }
+
+/** `turn and complete this side first`: the rest waits. */
+const thisSide =
+  /^(?:[,;] )?(?:and )?(?:complete|finish|work|continue|cont|working)(?: only)?(?: on)?(?: only)? (?:this|these|first|one|each)(?: (?:side|sts?|stitches|shoulder|half|section|separately|first|only|for|the|left|right|front|back|neck|edge))*(?= |$)/
 
 /**
  * The end of a row: `turn`, `do not turn`, `ch 1 and turn`.
@@ -28,9 +33,13 @@ export const turnPhrase: Phrase = {
     if (!take(reader, 'turn', 'turning')) return null
     take(reader, 'your')
     take(reader, 'work', 'piece')
-    return [{ kind: 'turn', turns: !negative, at: spanSince(reader, from) }]
+    const turn: Step = { kind: 'turn', turns: !negative, at: spanSince(reader, from) }
+    return takePattern(reader, thisSide) === null ? [turn] : [{ kind: 'leave', at: turn.at }, turn]
   },
 }
+
+/** `leave last 5 sts`, `leave rem sts for instep` */
+const rest = /^(?:leave|leaving) (?:the )?(?:last|rem|remaining|rest|other|others|final)(?= |$)/
 
 /** Stitches left on purpose: `leave rem sts unworked`, `leaving last 4 sts unworked`. */
 export const leavePhrase: Phrase = {
@@ -38,7 +47,7 @@ export const leavePhrase: Phrase = {
   opens: (reader) => /^(?:leave|leaving|rem|remaining)$/.test(textAt(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    if (!unworked(reader)) return null
+    if (!attempt(reader, (inner) => (unworked(inner) ? true : null)) && takePattern(reader, rest) === null) return null
     passClause(reader)
     return [{ kind: 'leave', at: spanSince(reader, from) }]
   },

@@ -1,25 +1,45 @@
 import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, one, take, takeAll, takeNumber, textAt } from '../reader.ts'
-import type { Accepts, Target, Until } from '../step.ts'
+import { attempt, numberAt, one, peek, take, takeAll, takeNumber, textAt } from '../reader.ts'
+import type { Target, Until } from '../step.ts'
+import { readOpeningChain } from './opening-chain.ts'
 import { passEdge } from './row-ends.ts'
-import { anyStitch, readTarget } from './target.ts'
+import { anyStitch, readTarget, saidStitch } from './target.ts'
+import { readWithin } from './within.ts'
 
-const rowWords = ['row', 'rnd', 'round', 'side', 'edge', 'piece']
+const rowWords = ['row', 'rnd', 'round', 'side', 'edge', 'piece', 'top', 'circle', 'work', 'ch', 'chain', 'ring']
 
-function passRowWord(reader: Reader): void {
+/** `of the row`, `the ch`; true when such words were there. A bare `ch` may begin `ch-2 sp`. */
+function passRowWord(reader: Reader): boolean {
   const from = reader.at
   take(reader, 'of')
-  take(reader, 'the', 'this', 'each', 'entire', 'whole')
-  if (!take(reader, ...rowWords)) reader.at = from
+  while (take(reader, 'the', 'this', 'each', 'entire', 'whole', 'all', 'foundation'));
+  const chain = /^(?:ch|chain|ring)$/.test(textAt(reader))
+  const passed = !(chain && reader.at === from) && take(reader, ...rowWords)
+  const noun = peek(reader)
+  const goesOn = noun?.kind === 'number' || noun?.text === '-' || /^(?:sps?|spaces?)$/.test(noun?.text ?? '')
+  if (!passed || (chain && goesOn)) reader.at = from
+  return passed
 }
 
-/** `last 3 sts`, `last st`, `last shell` */
+/** `2 tr and dc`: the second adds its own. */
+function andMore(reader: Reader): Count | null {
+  if (!take(reader, 'and')) return null
+  const count = takeNumber(reader) ?? one(reader)
+  const of = attempt(reader, (inner) => readTarget(inner, false))
+  return of?.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named') === true ? count : null
+}
+
+/** `last 3 sts`, `last st`, `last shell`, `last 2 tr and dc`, `last but one` */
 function last(reader: Reader): { count: Count; of: Target } | null {
   take(reader, 'the')
   if (!take(reader, 'last', 'final', 'remaining')) return null
+  if (takeAll(reader, 'but', 'one')) return { count: one(reader), of: anyStitch }
   const count = takeNumber(reader) ?? one(reader)
-  return { count, of: readTarget(reader, false) ?? anyStitch }
+  const of = readTarget(reader, false) ?? anyStitch
+  const more = attempt(reader, andMore)
+  if (more === null) return { count, of }
+  return { count: count.map((value, size) => (value === null ? null : value + (more[size] ?? 0))), of: saidStitch }
 }
 
 /** `within 2 sts of end`, `2 sts before end` */
@@ -45,19 +65,36 @@ function remaining(reader: Reader): { count: Count; of: Target } | null {
   return take(reader, 'rem', 'remain', 'remains', 'remaining', 'left') ? { count, of } : null
 }
 
-function isMark(accepts: Accepts): boolean {
-  return accepts.kind === 'space' || accepts.kind === 'corner' || accepts.kind === 'special'
+/** Places that a row has few of, so that the words may name one without saying which. */
+function isRare(of: Target): boolean {
+  return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named' && accepts.kind !== 'chain')
 }
 
-/** `next corner sp`, `corner`, `the next ch-2 sp`, `ch-2 sp` */
-function reaching(reader: Reader): Until | null {
+/** `next corner sp`, `corner`, `first ch-2 sp`, `center st of next shell` */
+function place(reader: Reader): Target | null {
+  if (attempt(reader, readOpeningChain) !== null) return null
+  const within = attempt(reader, readWithin)
+  if (within !== null) return 'of' in within ? within.of : null
   take(reader, 'the')
-  const said = take(reader, 'next', 'following', 'first')
-  const plain = said || /^(?:corner|center|centre|middle)$/.test(textAt(reader))
-  take(reader, 'raglan', 'center', 'centre', 'middle')
+  const next = take(reader, 'next', 'following', 'foll')
+  if (!next) take(reader, 'first', 'each', 'every')
   const of = readTarget(reader, false)
-  // `to ch-2 sp` is the next one, `to dc` would be any.
-  return of !== null && (plain || of.every(isMark)) ? { kind: 'reaching', of } : null
+  return of !== null && (next || isRare(of)) ? of : null
+}
+
+/** `1 st before marker`, `last st before ch-2 sp`, `st before corner` */
+function before(reader: Reader): Count | null {
+  take(reader, 'the')
+  const count = take(reader, 'last') ? one(reader) : (takeNumber(reader) ?? one(reader))
+  if (readTarget(reader, false) === null) return null
+  take(reader, 'just')
+  return take(reader, 'before') ? count : null
+}
+
+/** Up to a place that is named. */
+function reaching(reader: Reader): Until | null {
+  const of = place(reader)
+  return of === null ? null : { kind: 'reaching', of }
 }
 
 function turningChain(reader: Reader): Until | null {
@@ -66,11 +103,19 @@ function turningChain(reader: Reader): Until | null {
   if (!take(reader, 'beg', 'beginning', 'turning', 'ch')) return null
   take(reader, 'ch', 'chain')
   if (take(reader, '-')) takeNumber(reader)
-  // `to ch-2 sp` is a place on the way.
-  return /^(?:sps?|spaces?|lps?|loops?)$/.test(textAt(reader)) ? null : { kind: 'end' }
+  return { kind: 'end' }
+}
+
+/** `1 st before marker`: the place that is named, and how many before it are left. */
+function beforePlace(reader: Reader): Until | null {
+  const ahead = before(reader)
+  const of = ahead === null ? null : place(reader)
+  return of === null || ahead === null ? null : { kind: 'reaching', of, before: ahead }
 }
 
 function afterTo(reader: Reader): Until | null {
+  const short = attempt(reader, beforePlace)
+  if (short !== null) return short
   take(reader, 'the')
   if (take(reader, 'end', 'ends')) {
     passRowWord(reader)
@@ -78,7 +123,7 @@ function afterTo(reader: Reader): Until | null {
   }
   const counted = attempt(reader, last) ?? attempt(reader, within) ?? attempt(reader, remaining)
   if (counted !== null) return { kind: 'leaving', ...counted }
-  return attempt(reader, turningChain) ?? attempt(reader, reaching)
+  return attempt(reader, reaching) ?? attempt(reader, turningChain)
 }
 
 function to(reader: Reader): Until | null {
@@ -89,6 +134,18 @@ function to(reader: Reader): Until | null {
   return counted === null ? null : { kind: 'leaving', ...counted }
 }
 
+/** `fpdc around next dc`, `over 4 sts`: the word leads to a place, it is no extent. */
+function leadsToPlace(reader: Reader): boolean {
+  if (numberAt(reader) !== null) return true
+  return /^(?:next|each|every|post|posts|first|last|same|the|both|corner|following|top|that|this)$/.test(textAt(reader))
+}
+
+function alongRow(reader: Reader): Until | null {
+  if (!take(reader, 'across', 'around', 'round', 'along')) return null
+  if (!passRowWord(reader) && leadsToPlace(reader)) return null
+  return attempt(reader, to) ?? { kind: 'end' }
+}
+
 /**
  * How far a repetition goes.
  *
@@ -96,13 +153,8 @@ function to(reader: Reader): Until | null {
  *                   ^^^^^^^^^^^^^^^^^^^^
  */
 export function readUntil(reader: Reader): Until | null {
-  take(reader, 'all')
+  take(reader, 'evenly')
+  if (take(reader, 'all')) takeAll(reader, 'the', 'way')
   if (attempt(reader, (inner) => (passEdge(inner) ? true : null))) return attempt(reader, to) ?? { kind: 'end' }
-  if (take(reader, 'across', 'around', 'round', 'along')) {
-    // `fpdc around next dc` is a place, not an extent.
-    if (/^(?:next|each|every|post|first|last|same|the|both|corner)$/.test(textAt(reader))) return null
-    passRowWord(reader)
-    return attempt(reader, to) ?? { kind: 'end' }
-  }
-  return attempt(reader, to)
+  return attempt(reader, alongRow) ?? attempt(reader, to)
 }

@@ -1,133 +1,64 @@
-import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrdinal, textAt } from '../reader.ts'
-import type { Until, Where } from '../step.ts'
+import type { Where } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { withDepth } from './depth.ts'
-import { readInterval } from './interval.ts'
+
+import { readDetermined, readEach } from './each.ts'
+import { readGap } from './gaps.ts'
+import { chainWords } from './nouns.ts'
+import { readOpeningChain } from './opening-chain.ts'
 import { takePattern } from './pattern.ts'
+
 import { readRowEnds } from './row-ends.ts'
-import { anyStitch, groupWords, isNumberedNoun, readTarget, saidStitch } from './target.ts'
+import { anyStitch, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
+import { readWithin } from './within.ts'
 
-const prepositions = ['in', 'into', 'on', 'over', 'around', 'to', 'through', 'across', 'under', 'at']
-const chainWords = ['ch', 'chs', 'chain', 'chains']
-const openings = ['beg', 'beginning', 'turning', 't', 'starting', 'first', 'initial']
+const prepositions = 'in into on onto upon over around round to through across under at inside within'.split(' ')
 
-/** `-3` or `3` after `ch` */
-function passChainNumber(reader: Reader): void {
-  take(reader, '-')
-  if (numberAt(reader) !== null) reader.at += 1
-}
-
-const spaceWord = /^(?:sps?|spaces?|lps?|loops?)$/
-
-/** `top of beg ch-3`, `turning ch`, `tch`, `3rd ch of beg ch-3` */
-function turningChain(reader: Reader): Where | null {
-  const ordinal = takeOrdinal(reader)
-  // `3rd of ch-4` leaves out of what it is the third.
-  if (ordinal !== null) take(reader, ...chainWords)
-  if (ordinal !== null && !take(reader, 'of')) return null
-  const top = ordinal !== null || takeAll(reader, 'top', 'of')
-  take(reader, 'the')
-  let named = false
-  // `first ch` is a chain of the row below, `first ch-3` the one that opened it.
-  const firstChain = textAt(reader) === 'first' && chainWords.includes(textAt(reader, 1))
-  if (firstChain && !top && (textAt(reader, 2) !== '-' || spaceWord.test(textAt(reader, 4)))) return null
-  while (take(reader, ...openings, 'skipped')) named = true
-  if (take(reader, 'tch', 't-ch')) return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
-  const number = numberAt(reader) !== null
-  if (number) reader.at += 1
-  if (number) take(reader, '-')
-  if (number && ordinal !== null && atClauseEnd(reader)) return { kind: 'turningChain', space: false }
-  if (!take(reader, ...chainWords) || !(named || top)) return null
-  passChainNumber(reader)
-  if (take(reader, 'from')) return null
-  return { kind: 'turningChain', space: take(reader, 'sp', 'space') }
-}
-
-const base =
-  /^(?:(?:st|stitch|sp|place) )?(?:(?:at|in) )?(?:the )?(?:same )?base of (?:(?:the|beg|beginning|first|turning|starting|this|same|joining) )*(?:ch - #|# - ch|ch #|# ch|chain|ch|tch|t-ch|join)(?= |$)/
-
-/** `st at base of 3ch`: where the opening chain stands */
-function baseOfChain(reader: Reader): Where | null {
-  return takePattern(reader, base) === null ? null : { kind: 'same', start: true }
-}
-
-/** `2nd ch from hook` */
+/** `2nd ch from hook`; `4th ch` alone, which at the beginning of a chain is the same */
 function fromHook(reader: Reader): Where | null {
   take(reader, 'the')
   const nth = takeOrdinal(reader)
-  if (nth === null || !(take(reader, 'ch', 'chain', 'st', 'stitch') || textAt(reader) === 'from')) return null
+  if (nth === null) return null
+  const chain = take(reader, ...chainWords)
+  if (!(chain || take(reader, 'st', 'stitch') || textAt(reader) === 'from')) return null
   const said = take(reader, 'from')
   if (said) {
     take(reader, 'the', 'your')
     if (!take(reader, 'hook', 'hk')) return null
-  } else if (textAt(reader) === 'of') return null
+  } else if (!chain || textAt(reader) === 'of') return null
   return { kind: 'fromHook', nth, counting: attempt(reader, readCounting), said }
 }
 
 /** `ring`, `center of ring`, `magic ring` */
 function ring(reader: Reader): Where | null {
   take(reader, 'the', 'a')
-  if (take(reader, 'center', 'centre')) take(reader, 'of')
+  if (take(reader, 'center', 'centre', 'middle')) take(reader, 'of')
   take(reader, 'the', 'a')
-  const magic = take(reader, 'magic', 'adjustable')
+  const magic = take(reader, 'magic', 'adjustable', 'sliding')
   if (magic && take(reader, 'loop')) return { kind: 'ring', magic }
-  take(reader, 'ch')
+  take(reader, 'ch', 'chain')
   if (take(reader, 'mr', 'mc', 'ml')) return { kind: 'ring', magic: true }
   return take(reader, 'ring', 'circle') ? { kind: 'ring', magic } : null
 }
 
-/** `next 2 sts`, where two sizes may have other numbers than the rest; `between next 2 sts` */
-function between(reader: Reader): Where | null {
-  take(reader, 'the', 'next')
-  take(reader, 'sp', 'space')
-  if (!take(reader, 'between', 'bet')) return null
-  if (groupWords.test(textAt(reader))) return null
-  while (!atClauseEnd(reader) && textAt(reader) !== 'and') reader.at += 1
-  return { kind: 'between' }
-}
+const skipped =
+  /^(?:the |each of |next |first |last |both )*(?:the )?(?:# )?(?:just |previously |last )?(?:skipped|missed)(?: just)? (?:sts?|stitch|stitches|chs?|[dhs]cs?|hdcs?|d?trs?|htrs?|trebles?|doubles?)(?= |$)|^(?:the )?(?:# )?(?:sts?|stitch|stitches|[dhs]cs?|hdcs?|d?trs?|htrs?) (?:just |you |you just )(?:skipped|missed)(?= |$)/
 
-function determined(reader: Reader, kind: 'next' | 'first' | 'last', fallback: Count | null): Where | null {
-  // `next 3-ch lp`: the number belongs to the noun.
-  const noun = attempt(reader, (inner) => (isNumberedNoun(inner) ? readTarget(inner, false) : null))
-  if (noun !== null) return { kind, count: one(reader), of: noun }
-  const count = takeNumber(reader) ?? fallback
-  if (count === null) return null
-  return { kind, count, of: readTarget(reader, false) ?? anyStitch }
-}
-
-/** `2 sc in each of next 3`: two in each, beyond doubt. */
-function ofEach(where: Where | null): Where | null {
-  return where?.kind === 'next' ? { ...where, each: true } : where
-}
-
-/** `each st across`, `each of next 4 sts`, `every ch-1 sp to last 2 sts` */
-function each(reader: Reader): Where | null {
-  if (!take(reader, 'each', 'every', 'all')) return null
-  take(reader, 'of')
-  take(reader, 'the', 'these')
-  if (take(reader, 'next', 'following', 'foll')) return ofEach(determined(reader, 'next', one(reader)))
-  if (take(reader, 'first')) return determined(reader, 'first', one(reader))
-  if (take(reader, 'last')) return determined(reader, 'last', one(reader))
-  const interval = attempt(reader, readInterval)
-  take(reader, 'rem', 'remaining', 'other')
-  // `each of 12 sts`: so many, not all.
-  const counted = numberAt(reader) === null ? null : attempt(reader, (inner) => determined(inner, 'next', null))
-  if (counted !== null) {
-    attempt(reader, readUntil)
-    return ofEach(counted)
-  }
-  const of = attempt(reader, (inner) => readTarget(inner, true)) ?? (interval === null ? null : anyStitch)
-  if (of === null) return null
-  const until: Until = attempt(reader, readUntil) ?? { kind: 'end' }
-  return interval === null ? { kind: 'each', of, until } : { kind: 'each', of, until, interval }
+/** `skipped st`, `each of 2 skipped dc`, `st just missed` */
+function passedBefore(reader: Reader): Where | null {
+  const from = reader.at
+  if (takePattern(reader, skipped) === null) return null
+  attempt(reader, readUntil)
+  const number = reader.words.slice(from, reader.at).find((word) => word.kind === 'number')
+  return { kind: 'skipped', count: number?.kind === 'number' ? number.count : one(reader) }
 }
 
 /** `same st as beg ch-3`, `same place`, `it` */
 function same(reader: Reader): Where | null {
-  take(reader, 'the', 'that')
+  take(reader, 'the', 'that', 'this')
   if (take(reader, 'it')) return { kind: 'same', start: false }
   if (!take(reader, 'same')) return null
   if (!take(reader, 'place', 'spot')) attempt(reader, (inner) => readTarget(inner, false))
@@ -139,39 +70,75 @@ function same(reader: Reader): Where | null {
   return { kind: 'same', start }
 }
 
+function rest(reader: Reader): Where {
+  takeNumber(reader)
+  const of = attempt(reader, (inner) => readTarget(inner, true)) ?? saidStitch
+  return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
+}
+
+/** `3rd st`, `the second` */
+function nth(reader: Reader): Where | null {
+  const found = takeOrdinal(reader)
+  if (found === null) return null
+  // The first is where it stands, whatever it is called.
+  if (found.every((value) => value === 1)) return readDetermined(reader, 'first', one(reader))
+  const of = attempt(reader, (inner) => readTarget(inner, false)) ?? anyStitch
+  return { kind: 'nth', nth: found, of }
+}
+
 function ordered(reader: Reader): Where | null {
   take(reader, 'the')
   takeAll(reader, 'top', 'of')
   take(reader, 'the')
   takeAll(reader, 'post', 'of')
-  if (take(reader, 'next', 'following', 'foll')) return determined(reader, 'next', one(reader))
-  if (take(reader, 'first')) return determined(reader, 'first', one(reader))
-  if (take(reader, 'last', 'final')) return determined(reader, 'last', one(reader))
-  if (take(reader, 'any')) return determined(reader, 'next', one(reader))
-  if (take(reader, 'rem', 'remaining')) {
-    takeNumber(reader)
-    const of = attempt(reader, (inner) => readTarget(inner, true)) ?? saidStitch
-    return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
-  }
-  const nth = takeOrdinal(reader)
-  if (nth === null) return null
-  if (nth.every((value) => value === 1)) return determined(reader, 'first', one(reader))
-  return { kind: 'nth', nth, of: readTarget(reader, false) ?? anyStitch }
+  if (take(reader, 'next', 'following', 'foll')) return readDetermined(reader, 'next', one(reader))
+  if (take(reader, 'first')) return readDetermined(reader, 'first', one(reader))
+  if (take(reader, 'last', 'final')) return readDetermined(reader, 'last', one(reader))
+  if (take(reader, 'any')) return readDetermined(reader, 'next', one(reader))
+  if (take(reader, 'rem', 'remaining', 'rest', 'others')) return rest(reader)
+  return nth(reader)
+}
+
+/** `under 5 ch`: a loop told by its chains */
+function loopUnder(reader: Reader, preposition: string): Where | null {
+  if (!/^(?:under|over|on|upon)$/.test(preposition)) return null
+  const chains = numberAt(reader)?.count[0] ?? null
+  if (chains === null) return null
+  reader.at += 1
+  take(reader, '-')
+  return take(reader, ...chainWords) ? { kind: 'next', count: one(reader), of: [{ kind: 'space', chains }] } : null
 }
 
 /** `in ch-2 sp`, `over 3 sts`, `in corner` */
-function bare(reader: Reader): Where | null {
+function bare(reader: Reader, preposition: string): Where | null {
   take(reader, 'a', 'the')
-  const number = numberAt(reader)
-  if (number !== null) return determined(reader, 'next', null)
-  const from = reader.at
+  const loop = attempt(reader, (inner) => loopUnder(inner, preposition))
+  if (loop !== null) return loop
+  if (numberAt(reader) !== null) return readDetermined(reader, 'next', null)
   const of = readTarget(reader, false)
-  if (of === null) return null
-  // `in ch-2 sp of each shell across`
-  const all = reader.words.slice(from, reader.at).some((word) => word.text === 'each' || word.text === 'every')
-  if (all) return { kind: 'each', of, until: attempt(reader, readUntil) ?? { kind: 'end' } }
-  return { kind: 'next', count: one(reader), of }
+  return of === null ? null : { kind: 'next', count: one(reader), of, bare: true }
 }
+
+const belonging =
+  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^of (?:the )?(?:yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
+
+/** `of previous row`, `of next block`: which of the like it is, where its place tells that already. */
+function passBelonging(reader: Reader): void {
+  takePattern(reader, belonging)
+}
+
+const finders: readonly ((reader: Reader) => Where | null)[] = [
+  readRowEnds,
+  fromHook,
+  readOpeningChain,
+  ring,
+  passedBefore,
+  readGap,
+  readWithin,
+  readEach,
+  same,
+  ordered,
+]
 
 /**
  * A place, with its preposition or, where the trade leaves it out, without: `sc each st`.
@@ -184,17 +151,18 @@ export function readWhere(reader: Reader): Where | null {
   const extent = attempt(reader, readUntil)
   if (extent !== null) return { kind: 'each', of: anyStitch, until: extent }
   take(reader, 'all', 'both')
+  const preposition = textAt(reader)
   const said = take(reader, ...prepositions)
-  const found =
-    attempt(reader, baseOfChain) ??
-    attempt(reader, readRowEnds) ??
-    attempt(reader, fromHook) ??
-    attempt(reader, turningChain) ??
-    attempt(reader, ring) ??
-    attempt(reader, between) ??
-    attempt(reader, each) ??
-    attempt(reader, same) ??
-    attempt(reader, ordered)
-  const place = found ?? (said ? attempt(reader, bare) : null)
-  return place === null ? null : withDepth(reader, place)
+  for (const find of finders) {
+    const where = attempt(reader, find)
+    if (where !== null) return settled(reader, where)
+  }
+  const where = said ? attempt(reader, (inner) => bare(inner, preposition)) : null
+  return where === null ? null : settled(reader, where)
+}
+
+function settled(reader: Reader, where: Where): Where {
+  const placed = withDepth(reader, where)
+  passBelonging(reader)
+  return placed
 }

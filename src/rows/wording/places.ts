@@ -98,6 +98,8 @@ export const loops: readonly Rewording[] = [
     opens: 'under over',
     from: new RegExp(`^(?:under|over) (?<det>(?:the )?(?:next|first|last)) (?<n>#) ${chainWord}(?! from)`),
     to: 'in $det ch - $n sp',
+    // `dc2tog over next 2 ch` goes into the chains.
+    after: /^(?!.*(?:tog|together)$)/,
   },
   // `over each ch 3`
   {

@@ -1,7 +1,7 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Count } from '../count.ts'
 import { forSize } from '../count.ts'
-import { kindNumber, specialNumber, stitchNumber } from '../fabric.ts'
+import { closedNumber, kindNumber, specialNumber, stitchNumber } from '../fabric.ts'
 import type { Part, Special } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
@@ -63,7 +63,7 @@ export function makeClosed(
   if (name !== null) tally(work, `together:${name}`, count, within)
   add(work.inside, closedKey(stitchKey(stitch)), count)
   work.stitches += count
-  return push(work, stitchNumber(work.kinds, stitch), count, within.group, at, within.base)
+  return push(work, closedNumber(work.kinds, stitch), count, within.group, at, within.base)
 }
 
 /** Chains between stitches: a space that later rows work into. `opening`: chains of the opening chain it is part of. */

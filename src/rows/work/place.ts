@@ -1,8 +1,10 @@
-import { cornersOf, groupEnd, groupMiddles } from '../corners.ts'
+import { cornersOf, groupMiddles } from '../corners.ts'
 import type { Acceptance, Kinds, PlaceKind, Row } from '../fabric.ts'
+import { closedName } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { isAmong } from './among.ts'
+import { isGap, isGroupStart, placeInGroup } from './groups.ts'
 import type { Work } from './state.ts'
 
 /** How freely the row's nouns are taken: as written, any stitch for a named one, or chains as stitches too. */
@@ -14,6 +16,8 @@ function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
   // A post stitch is one of its kind; asked for by its own name it must be worked that way.
   return kind.stitch.base === stitch.base && (stitch.style === 'plain' || kind.stitch.style === stitch.style)
 }
+
+const closedNames = /^(?:cluster|cl|bobble|puff|popcorn|group)$/
 
 function accepts(accept: Accepts, kind: PlaceKind): boolean {
   switch (accept.kind) {
@@ -30,8 +34,11 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
     case 'rowEnd':
       return kind.what === 'rowEnd'
     case 'special':
+      // Stitches closed as one are a cluster by whatever name.
+      return kind.what === 'stitch' && kind.name === closedName && closedNames.test(accept.name)
     case 'corner':
     case 'gap':
+    case 'marked':
     case 'run':
     case 'middle':
       return false
@@ -53,20 +60,10 @@ export function freely(target: Target, freedom: Freedom): Target {
   return freedom === 1 ? anything : chainsToo
 }
 
-/** The place of a special stitch that is worked into: the space in its middle, or its middle stitch. */
-function middleOf(kinds: Kinds, row: Row, at: number): number {
-  const end = groupEnd(row, at)
-  const middle = (at + end - 1) >> 1
-  for (let place = at; place < end; place += 1) {
-    if (kinds.list[row.places[place] ?? -1]?.what === 'space' && Math.abs(place - middle) <= 1) return place
-  }
-  return middle
-}
-
 function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
   const known = kinds.accepted.get(target)
   if (known !== undefined) return known
-  const simple = target.every((accept) => !/^(?:chain|special|corner|gap|run|middle)$/.test(accept.kind))
+  const simple = target.every((accept) => !/^(?:chain|special|corner|gap|marked|run|middle)$/.test(accept.kind))
   const fresh: Acceptance = { byKind: [], simple }
   kinds.accepted.set(target, fresh)
   return fresh
@@ -94,25 +91,13 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
   if (acceptance.simple) return false
   for (const accept of target) {
     if (accept.kind === 'corner' && cornersOf(row, work.kinds).has(at)) return true
-    if (accept.kind === 'gap' && isGap(row, at)) return true
+    if (accept.kind === 'gap' && isGap(work.kinds, row, at, accept.between)) return true
+    if (accept.kind === 'special' && isGroupStart(work.kinds, row, at, accept)) return true
+    if (accept.kind === 'marked' && row.marks?.includes(at) === true) return true
     if (accept.kind === 'run' && isAmong(work.kinds, row, accept, at)) return true
     if (accept.kind === 'middle' && groupMiddles(row).has(at)) return true
-    if (accept.kind === 'special' && isGroupStart(row, at, accept.name)) return true
   }
   return false
-}
-
-/** Whether a space between groups comes after a place: at the end of a group, in a round also of the last. */
-function isGap(row: Row, at: number): boolean {
-  const group = row.groups[at] ?? -1
-  const last = at === row.places.length - 1
-  if (last && !row.circular) return false
-  return group >= 0 && row.groups[last ? 0 : at + 1] !== group
-}
-
-function isGroupStart(row: Row, at: number, name: string): boolean {
-  const group = row.groups[at] ?? -1
-  return group >= 0 && row.names[group] === name && row.groups[at - 1] !== group
 }
 
 /** A place that has been found, and where the next search starts. */
@@ -124,8 +109,8 @@ interface Found {
 
 function found(work: Work, row: Row, target: Target, at: number, sub: number): Found {
   const kind = work.kinds.list[row.places[at] ?? -1]
-  const special = target.find((accept) => accept.kind === 'special' && isGroupStart(row, at, accept.name))
-  if (special !== undefined) return { at: middleOf(work.kinds, row, at), cursor: groupEnd(row, at), sub: 0 }
+  const special = target.find((accept) => accept.kind === 'special' && isGroupStart(work.kinds, row, at, accept))
+  if (special?.kind === 'special') return { ...placeInGroup(work.kinds, row, at, special), sub: 0 }
   const byChain = kind?.what === 'space' && target.some((accept) => accept.kind === 'chain')
   if (byChain && sub + 1 < kind.chains) return { at, cursor: at, sub: sub + 1 }
   return { at, cursor: at + 1, sub: 0 }

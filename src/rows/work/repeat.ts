@@ -3,12 +3,12 @@ import { habitKey } from '../habits.ts'
 import type { Step, StepOf, Target, Until } from '../step.ts'
 import { bodyStarts } from './bare-repeat.ts'
 import { copyPasses, looksNoFurther } from './copy.ts'
+import { extentEnd, target } from './extent.ts'
 import { countMeant, nextMeant } from './place.ts'
 import type { Snapshot, Stop, Work } from './state.ts'
 import { mostSteps, restore, snapshot } from './state.ts'
 import type { RunSteps } from './stitching.ts'
 import { add } from './tally.ts'
-import { extentEnd, target } from './where.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
 
@@ -74,8 +74,17 @@ function exactly(work: Work, loop: Loop, times: number, run: RunSteps): Stop | n
   return null
 }
 
+/** No further pass fits: why not, where that was tried. */
+interface Full {
+  readonly lacks: Stop | null
+}
+
 /** One pass of a repetition to the end: done, ended at its stop mark, not fitting any more, or a stop. */
-type Pass = 'done' | 'cut' | 'full' | Stop
+type Pass = 'done' | 'cut' | Full | Stop
+
+function isFull(pass: Full | Stop): pass is Full {
+  return 'lacks' in pass
+}
 
 /** Whether nothing that the repeat goes into is left. */
 function isExhausted(work: Work): boolean {
@@ -102,13 +111,13 @@ function onePass(work: Work, loop: Loop, before: Snapshot, first: boolean, run: 
 function lastPass(work: Work, loop: Loop, before: Snapshot, run: RunSteps): Pass {
   restore(work, before)
   const stop = run(work, lastBody(loop))
-  return stop === null ? 'full' : fails(work, stop, before)
+  return stop === null ? { lacks: null } : fails(work, stop, before)
 }
 
 function fails(work: Work, stop: Stop, before: Snapshot): Pass {
   if (!isLack(stop)) return stop
   restore(work, before)
-  return 'full'
+  return { lacks: stop }
 }
 
 /** Whole passes while one fits; what is left is for the words that follow, or told at the end of the row. */
@@ -121,9 +130,14 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     const { cursor, sub } = work
     const before = snapshot(work)
     const pass = onePass(work, loop, before, done === 0, run)
-    if (typeof pass !== 'string') return pass
-    if (pass === 'full') endAtMark(work, loop, snapshots.at(-1), run)
-    if (pass === 'full' || pass === 'cut') break
+    if (pass === 'cut') break
+    if (pass !== 'done') {
+      if (!isFull(pass)) return pass
+      // What is written has to be worked once at least.
+      if (done === 0 && pass.lacks !== null && hasPlace(work, anyPlace, work.end)) return pass.lacks
+      endAtMark(work, loop, snapshots.at(-1), run)
+      break
+    }
     if (work.cursor === cursor && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
     if (done === 0) first = work.cursor
     done += 1

@@ -164,6 +164,9 @@ export interface Work {
   /** The positions that slip stitches went into. */
   readonly slippedInto: number[]
   turningStitches: number
+  /** What the last skip has passed over and nothing has gone back to: from here up to there. */
+  skippedFrom: number
+  skippedTo: number
   /** Passed over without being said. */
   unsaid: number
   /** Of these, spaces of a kind that the row goes into. */

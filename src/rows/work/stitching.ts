@@ -11,7 +11,7 @@ import { countMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
 import { beginOn, padded } from './state.ts'
 import { add } from './tally.ts'
-import { goTo } from './where.ts'
+import { goTo, isBackAtFirst } from './where.ts'
 
 /** The first stitch that parts make: what skipped chains stand for. */
 export function stitchOfParts(parts: readonly Part[]): Stitch | null {
@@ -152,7 +152,7 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   if (where.kind === 'ring' && work.below !== null && !work.below.ring)
     return { why: 'no such place', at, wanted: 'ring' }
   // `dc in first sc` after the last chains of a round closes it.
-  if (closesRound(work, where)) {
+  if (closesRound(work, where, parts)) {
     work.joined = true
     return null
   }
@@ -195,10 +195,11 @@ function inChainFromHook(
   return toChainFromHook(work, where, parts, at) ?? makeInPlaces(work, parts, 1, at)
 }
 
-/** Back at the first stitch of the round, with all of the row below used. */
-function closesRound(work: Work, where: Where): boolean {
-  if (where.kind !== 'first' || work.made.places.length === 0 || work.below?.circular !== true) return false
-  return work.cursor > 1 && work.cursor >= work.end - work.passed
+/** `…, ch 2, dc in first sc`: one stitch back at the first closes the round. */
+function closesRound(work: Work, where: Where, parts: readonly Part[]): boolean {
+  const [part] = parts
+  const single = part?.kind === 'stitch' && parts.length === 1 && forSize(part.count, work.size) === 1
+  return single && where.kind === 'first' && isBackAtFirst(work)
 }
 
 /** What so many decreases make: one stitch each, over `legs` of the places gone into. */
@@ -241,7 +242,8 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
 }
 
 export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
-  const { where, at } = step
+  const { at } = step
+  const where = step.where.kind === 'fromHook' && isUnderWay(work, step.where) ? ahead(work, step.where) : step.where
   if (where.kind === 'fromHook') {
     if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return workPicot(work)
     const stop = toChainFromHook(work, where, [], at)
@@ -251,7 +253,8 @@ export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
   const settled = settleOpening(work)
   if (settled !== null) return settled
   const started = work.made.places.length > 0
-  if (started && (where.kind === 'first' || where.kind === 'turningChain')) {
+  const atFirst = where.kind === 'first' || where.kind === 'turningChain' || (where.kind === 'same' && where.start)
+  if (started && atFirst) {
     if (work.below?.circular === true || work.cursor >= work.end) {
       work.joined = true
       return null

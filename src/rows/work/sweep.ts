@@ -1,10 +1,10 @@
 import { everySize } from '../count.ts'
 import type { Step, StepOf, Sweeping, Target } from '../step.ts'
+import { extentEnd, target } from './extent.ts'
 import { settleOpening } from './opening.ts'
 import { nextMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
 import type { RunSteps } from './stitching.ts'
-import { extentEnd, target } from './where.ts'
 
 /** One of the kinds of place that are swept, with the next place of it. */
 interface Kind {
@@ -28,6 +28,10 @@ function nearest(work: Work, kinds: readonly Kind[]): Kind | undefined {
   )
 }
 
+function rank({ where }: Sweeping): number {
+  return where.of.some((accept) => accept.kind === 'stitch' || accept.kind === 'named') ? 1 : 0
+}
+
 function placeOf(work: Work, of: Target): number {
   const next = nextMeant(work, of)
   return next < 0 ? work.end : next
@@ -42,7 +46,8 @@ export function workSweep(work: Work, step: StepOf<'sweep'>, run: RunSteps): Sto
   if (typeof end !== 'number') return end
   const outer = work.end
   work.end = end
-  const kinds = step.works.map((each) => inNext(work, each))
+  // A corner is a stitch too: what is told by its place comes first.
+  const kinds = step.works.toSorted((a, b) => rank(a) - rank(b)).map((each) => inNext(work, each))
   let stop: Stop | null = null
   for (let kind = nearest(work, kinds); kind !== undefined && stop === null; kind = nearest(work, kinds)) {
     stop = run(work, kind.steps)

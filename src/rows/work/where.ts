@@ -2,13 +2,14 @@ import type { Span } from '../../diagnostic/index.ts'
 import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import { rowNumbered } from '../past.ts'
-import type { Accepts, Target, Until, Where } from '../step.ts'
+import type { Accepts, Target, Where } from '../step.ts'
+import { countWords, extentEnd, isNowhere, noSuchPlace, target } from './extent.ts'
 import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver, passSpaces } from './passed.ts'
-import type { Freedom } from './place.ts'
-import { advance, countMeant, freely, fromEnd, isMeantAt, nextMeant } from './place.ts'
+import { advance, countMeant, fromEnd, nextMeant } from './place.ts'
+
 import { goAround, takeUp, takeUpRowEnds } from './source.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
@@ -18,75 +19,8 @@ export type InPlaces = (places: number) => Stop | null
 
 const anyPlace: Target = [{ kind: 'stitch', said: false }]
 
-/** Words for the places a phrase asks for, for a finding. */
-function wantedWords(target: Target): string {
-  const [first] = target
-  if (first === undefined) return 'stitches'
-  switch (first.kind) {
-    case 'stitch':
-      return 'stitches'
-    case 'named':
-      return 'stitches of that name'
-    case 'special':
-      return first.name
-    case 'space':
-      return first.chains === null ? 'spaces' : `ch-${first.chains} spaces`
-    case 'chain':
-      return 'chains'
-    case 'corner':
-      return 'corners'
-    case 'gap':
-      return 'spaces between groups'
-    case 'rowEnd':
-      return 'row ends'
-    case 'run':
-      return `stitches among ${first.of}`
-    case 'middle':
-      return 'middles of groups'
-  }
-}
-
-/** `3 stitches`, `1 stitch` */
-function countWords(count: number, of: Target): string {
-  const words = wantedWords(of)
-  return count === 1
-    ? `1 ${words.replace(/^stitches/, 'stitch').replace(/(chain|space|corner)s$/, '$1')}`
-    : `${count} ${words}`
-}
-
-/** How freely this row's nouns are taken; a choice for the whole row, never for one phrase. */
-function freedomOf(work: Work): Freedom {
-  if (work.freedom !== null) return work.freedom
-  // Where a row goes into spaces, their chains are no stitches.
-  const chosen = work.choose('nouns', work.spacesNamed.length > 0 ? 2 : 3)
-  work.freedom = chosen === 1 ? 1 : chosen === 2 ? 2 : 0
-  return work.freedom
-}
-
-export function target(work: Work, asked: Target): Target {
-  return freely(asked, freedomOf(work))
-}
-
 function nothingThere(work: Work, at: Span): Stop | null {
   return work.below === null ? { why: 'nothing there', at } : null
-}
-
-/** Where an extent ends, as a place of the row below; a stop when there are too few. */
-export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
-  if (until.kind === 'end') return work.end
-  if (until.kind === 'reaching') {
-    const next = nextMeant(work, target(work, until.of))
-    if (next >= 0) return next
-    return isNowhere(work, until.of)
-      ? noSuchPlace(until.of, at)
-      : { why: 'no such place', at, wanted: wantedWords(until.of) }
-  }
-  const of = target(work, until.of)
-  const count = forSize(until.count, work.size)
-  const found = fromEnd(work, of, count)
-  if (found >= 0) return found
-  const there = countMeant(work, of, work.cursor, work.end)
-  return { why: 'too few', at, wanted: `${countWords(count, of)} left`, there }
 }
 
 /** `dc in each dc` where stitches are left, but no dc among them. */
@@ -100,6 +34,13 @@ function isBetween(accept: Accepts): boolean {
   return accept.kind === 'space' || accept.kind === 'special' || accept.kind === 'corner' || accept.kind === 'gap'
 }
 
+/** After a stitch the next space is the one right behind it. */
+function backToGap(work: Work, of: Target): void {
+  const isSpace = (accept: Accepts): boolean => accept.kind === 'gap' && accept.between !== 'stitches'
+  const fromGap = work.lastTarget?.some((accept) => accept.kind === 'gap') ?? false
+  if (of.every(isSpace) && !fromGap && work.cursor > 0 && work.last === work.cursor - 1) work.cursor -= 1
+}
+
 function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
   const end = extentEnd(work, where.until, at)
   if (typeof end !== 'number') return end
@@ -111,6 +52,7 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
     work.cursor = work.last
   }
   work.end = where.until.kind === 'end' && work.namesTurningChain ? withoutTurningChain(work, end) : end
+  backToGap(work, of)
   const { interval } = where
   const from = work.cursor
   const done = interval === undefined ? advance(work, of, Number.POSITIVE_INFINITY) : advanceEvery(work, of, interval)
@@ -133,24 +75,6 @@ function withoutTurningChain(work: Work, end: number): number {
   const kind = work.kinds.list[work.below?.places[end - 1] ?? -1]
   const turning = kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)
   return turning ? end - 1 : end
-}
-
-/** What is told where the row below has nowhere what is asked for. */
-function noSuchPlace(of: Target, at: Span): Stop {
-  // Where a corner is, is left to the rows before; none may have said it.
-  if (of.some((accept) => accept.kind === 'corner'))
-    return { why: 'unread', at, expected: 'a place that the rows before make plain' }
-  return { why: 'no such place', at, wanted: wantedWords(of) }
-}
-
-/** A kind of place, other than plain stitches, that the row below has nowhere. */
-function isNowhere(work: Work, of: Target): boolean {
-  return of.every((accept) => accept.kind !== 'stitch') && countMeant(work, of, 0, work.end) === 0
-}
-
-/** A stop where the row below has no such place anywhere; null where it has. */
-export function nowhere(work: Work, of: Target, at: Span): Stop | null {
-  return isNowhere(work, of) ? noSuchPlace(of, at) : null
 }
 
 const turningStitch: Target = [{ kind: 'stitch', said: true }]
@@ -180,7 +104,9 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (work.below?.ring === true && where.of.every(isAnySpace)) return inPlaces(1)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
+  if (where.bare === true && standsOn(work, of)) return inLast(work, inPlaces)
   passAfterSkip(work, of)
+  backToGap(work, of)
   const from = work.cursor
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at) || intoTurning(work, of, asked)
   if (used > 0) passSpaces(work, from, work.last, of)
@@ -205,15 +131,37 @@ function inLast(work: Work, inPlaces: InPlaces): Stop | null {
   return inPlaces(1)
 }
 
-/** The first place of the row, also when an opening chain stands on it already. */
+/** Whether nothing but an opening chain has been made, and the hook stands on a place that is meant. */
+function standsOn(work: Work, of: Target): boolean {
+  if (work.last < 0 || work.cursor !== work.last + 1 || work.stitches > work.turningStitches) return false
+  return countMeant(work, of, work.last, work.last + 1) > 0
+}
+
+/** The first place of the row, also when an opening chain stands on it already. Later in the row it is the next. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
-  // In a later pass of a repeat the first is the first of those ahead.
-  const begins = work.loops === 0 || work.stitches === work.turningStitches
-  const on = begins && work.last >= 0 && work.cursor === work.last + 1 && forSize(where.count, work.size) === 1
-  // `first ch-2 sp` is further on, where the chain stands on a stitch.
-  const standing = on && isMeantAt(work, target(work, where.of), work.last)
-  if (standing) return inLast(work, inPlaces)
+  if (forSize(where.count, work.size) === 1 && standsOn(work, target(work, where.of))) return inLast(work, inPlaces)
+  if (isBackAtFirst(work)) return samePlace(work, true, at, inPlaces)
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
+}
+
+/** Whether a round has been worked to where it began. */
+export function isBackAtFirst(work: Work): boolean {
+  if (work.made.places.length === 0 || work.below?.circular !== true) return false
+  return work.cursor > 1 && work.cursor >= work.end - work.passed
+}
+
+/** `in skipped st`: into what was passed over last, without going on; where nothing was, the next. */
+function skippedPlaces(work: Work, where: Where & { kind: 'skipped' }, at: Span, inPlaces: InPlaces): Stop | null {
+  const count = forSize(where.count, work.size)
+  const there = countMeant(work, anyPlace, work.skippedFrom, work.skippedTo)
+  if (there === 0) return nextPlaces(work, { kind: 'next', count: where.count, of: anyPlace }, at, inPlaces)
+  if (count > there) return { why: 'too few', at, wanted: `${count} skipped stitches`, there }
+  for (let left = count; left > 0; work.skippedFrom += 1) {
+    if (countMeant(work, anyPlace, work.skippedFrom, work.skippedFrom + 1) === 0) continue
+    work.into.push(work.skippedFrom)
+    left -= 1
+  }
+  return inPlaces(count)
 }
 
 function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlaces: InPlaces): Stop | null {
@@ -259,8 +207,29 @@ function turningPlace(work: Work, space: boolean): number {
   return -1
 }
 
-function turningChain(work: Work, space: boolean, at: Span, inPlaces: InPlaces): Stop | null {
+/** `3rd of 5 ch` where a loop of 5 chains comes before the turning chain. */
+function loopBefore(work: Work, loop: number, turning: number): Target | null {
+  const of: Target = [{ kind: 'space', chains: loop }]
+  const next = nextMeant(work, of)
+  const kind = work.kinds.list[work.below?.places[next] ?? -1]
+  return next >= 0 && (turning < 0 || next < turning) && kind?.what === 'space' && kind.opening === null ? of : null
+}
+
+function turningChain(
+  work: Work,
+  { space, loop }: Where & { kind: 'turningChain' },
+  at: Span,
+  inPlaces: InPlaces,
+): Stop | null {
   const found = turningPlace(work, space)
+  const instead = loop === undefined || loop === null ? null : loopBefore(work, loop, found)
+  if (instead !== null)
+    return nextPlaces(
+      work,
+      { kind: 'next', count: new Array<number>(work.size + 1).fill(1), of: instead },
+      at,
+      inPlaces,
+    )
   if (found < 0) return { why: 'no such place', at, wanted: 'turning chain' }
   passOver(work, found, [])
   work.last = found
@@ -336,8 +305,9 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
     case 'same':
       return samePlace(work, where.start, at, inPlaces)
     case 'turningChain':
-      return turningChain(work, where.space, at, inPlaces)
-    case 'between':
+      return turningChain(work, where, at, inPlaces)
+    case 'skipped':
+      return skippedPlaces(work, where, at, inPlaces)
     case 'aside':
     case 'ring':
     case 'fromHook':

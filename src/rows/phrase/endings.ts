@@ -1,0 +1,152 @@
+import type { Reader } from '../reader.ts'
+import { attempt, textAt } from '../reader.ts'
+import type { Step, StepOf } from '../step.ts'
+import { takePattern } from './pattern.ts'
+import { isMark } from './repeat.ts'
+
+/** How a repetition ends: at a mark, with other words in place of its last step, or without its last steps. */
+export type Ending =
+  | { readonly kind: 'at mark'; readonly name: string }
+  /** `sure`: the words say that it stands in place of the last step. */
+  | { readonly kind: 'with'; readonly steps: readonly Step[]; readonly sure: boolean }
+  | { readonly kind: 'without'; readonly count: number }
+
+const rep = '(?:rep|repeat|repetition|time|pattern|rnd|round)'
+const lastRep = `(?:the )?(?:very )?(?:last|final) ${rep}`
+const atMark = new RegExp(
+  `^(?:[,;] )?(?:and )?(?:ending|end|stopping|stop)(?: ${lastRep}| (?:the )?last| ${rep})? (?:at|with)(?: the)?(?: first)?(?= (?:\\*\\*?|†|‡|\\+))`,
+)
+/** `, ending last rep with`, `, on last rep work` */
+const inPlace = new RegExp(
+  `^(?:[,;.] )?(?:and )?(?:(?:ending|end|finishing) ${lastRep}(?: (?:with|in|by))?|(?:on|in|at|for) ${lastRep}[,:]?(?: (?:work|make|end with|ending with))?)(?= )`,
+)
+/** `, working only 3 tr into last dc at end of last rep` */
+const only = /^(?:[,;] )?(?:working|work|making|make)(?: only)?(?= )/
+const atEnd = new RegExp(`^(?:at|on|in|for)(?: the)?(?: end of)? ${lastRep}`)
+const ending = /^(?:[,;] )?(?:and )?(?:ending|end|finishing) (?:with|in|by)(?: working)?(?= )/
+const omitting =
+  /^(?:[,;] )?(?:but )?(?:omitting|omit|leaving off|leave off|leaving out)(?: the)?(?: final| last)?(?= )/
+
+function clauseEnd(reader: Reader): number {
+  let end = reader.at
+  while (end < reader.end && !/^[,;.]$/.test(reader.words[end]?.text ?? '')) end += 1
+  return end
+}
+
+/** The steps of the clause ahead, up to `stop` where those words stand in it. */
+function clauseSteps(reader: Reader): readonly Step[] | null {
+  const end = clauseEnd(reader)
+  const from = reader.at
+  for (let at = from; at <= end; at += 1) {
+    if (at < end && !/^(?:at|on|in|for)$/.test(reader.words[at]?.text ?? '')) continue
+    reader.at = at
+    const tail = at === end || takePattern(reader, atEnd) !== null
+    const after = reader.at
+    reader.at = from
+    if (!tail) continue
+    const steps = reader.sequence(reader, at)
+    if (steps === null || steps.length === 0) return null
+    reader.at = after
+    return steps
+  }
+  return null
+}
+
+function stopsAtMark(reader: Reader): Ending | null {
+  if (takePattern(reader, atMark) === null) return null
+  const name = textAt(reader)
+  if (!isMark(name)) return null
+  reader.at += 1
+  return { kind: 'at mark', name }
+}
+
+function withSteps(reader: Reader, sure: boolean): Ending | null {
+  const steps = clauseSteps(reader)
+  return steps === null ? null : { kind: 'with', steps, sure }
+}
+
+function replaced(reader: Reader): Ending | null {
+  if (takePattern(reader, inPlace) !== null) return withSteps(reader, true)
+  if (takePattern(reader, only) === null) return null
+  const from = reader.at
+  const end = clauseEnd(reader)
+  const said = reader.words.slice(from, end).some((word, at) => word.text === 'last' && isRep(reader, from + at + 1))
+  return said ? withSteps(reader, true) : null
+}
+
+function isRep(reader: Reader, at: number): boolean {
+  return new RegExp(`^${rep}$`).test(reader.words[at]?.text ?? '')
+}
+
+const mostItems = 8
+
+/** Where the words of an ending may be over, the last first: a chain before the turn is the next row's. */
+function endingEnds(reader: Reader): readonly number[] {
+  const ends: number[] = []
+  let end = reader.at
+  for (; end < reader.end && !/^[;.*]$/.test(reader.words[end]?.text ?? ''); end += 1) {
+    if (reader.words[end]?.text === ',' || reader.words[end]?.text === 'and') ends.push(end)
+  }
+  return [...ends, end].slice(0, mostItems).reverse()
+}
+
+function isOfEnding(step: Step): boolean {
+  return !/^(?:join|turn|fastenOff|slip|remark)$/.test(step.kind)
+}
+
+/** `, ending with sc in 3rd ch of beg ch-4` */
+function added(reader: Reader): Ending | null {
+  if (takePattern(reader, ending) === null) return null
+  const from = reader.at
+  for (const end of endingEnds(reader)) {
+    reader.at = from
+    const steps = reader.sequence(reader, end)
+    if (steps !== null && steps.length > 0 && steps.every(isOfEnding)) return { kind: 'with', steps, sure: false }
+  }
+  return null
+}
+
+/** `omitting last sc`, `omitting last 2 dc, ch 1`: as many steps as are named. */
+function left(reader: Reader): Ending | null {
+  if (takePattern(reader, omitting) === null) return null
+  const steps = clauseSteps(reader)
+  return steps === null ? null : { kind: 'without', count: Math.max(1, steps.length) }
+}
+
+/**
+ * The words after a repetition that say how its last pass ends.
+ *
+ *     rep from * across, ending with dc in last st     rep from * around, omitting last sc
+ *                      ^                                               ^
+ */
+export function readEnding(reader: Reader): Ending | null {
+  return attempt(reader, stopsAtMark) ?? attempt(reader, replaced) ?? attempt(reader, left) ?? attempt(reader, added)
+}
+
+function isLike(first: Step, second: Step | undefined): boolean {
+  if (first.kind !== 'chain' || second?.kind !== 'chain') return false
+  return first.count.every((count, size) => count === second.count[size])
+}
+
+/**
+ * What `ending with …` means, the likeliest first: words after the last repeat, in place of its last step or of its
+ * last stitch; a chain, like the one where the last repeat ends.
+ */
+function endings(step: StepOf<'repeat'>, ending: readonly Step[]): readonly (readonly Step[])[] {
+  const { body } = step
+  const [first] = ending
+  const like = first === undefined ? -1 : body.findLastIndex((each) => isLike(first, each))
+  const last = body.findLastIndex((each) => each.kind === 'work')
+  const after: readonly Step[] = [step, ...ending]
+  const instead = (endingAt: number): readonly Step[] => [{ ...step, ending, endingAt }]
+  const places = [body.length - 1, ...(last > 0 && last < body.length - 1 ? [last] : [])].filter((at) => at !== like)
+  return like < 1 ? [after, ...places.map(instead)] : [instead(like), after, ...places.map(instead)]
+}
+
+/** The repetition with its ending; where the words leave open what they mean, by what comes out. */
+export function ended(step: StepOf<'repeat'>, found: Ending, stop: number | null): Step {
+  if (found.kind === 'at mark') return { ...step, stop }
+  if (found.kind === 'without') return { ...step, stop: Math.max(0, step.body.length - found.count) }
+  if (found.sure) return { ...step, ending: found.steps }
+  return { kind: 'either', options: endings(step, found.steps), about: 'ending', at: step.at }
+}

@@ -1,0 +1,81 @@
+import { groupEnd } from '../corners.ts'
+import type { Kinds, Row } from '../fabric.ts'
+import type { Accepts } from '../step.ts'
+
+type Grouped = Accepts & { readonly kind: 'special' }
+
+const namesIn = new WeakMap<Row, ReadonlySet<string>>()
+
+/** Names of the special stitches that a row has. */
+function namesOf(row: Row): ReadonlySet<string> {
+  const known = namesIn.get(row)
+  if (known !== undefined) return known
+  const names = new Set(row.names)
+  namesIn.set(row, names)
+  return names
+}
+
+function isStitch(kinds: Kinds, row: Row, at: number): boolean {
+  return kinds.list[row.places[at] ?? -1]?.what === 'stitch'
+}
+
+/** Positions of the stitches of the group that begins at a place. */
+function stitchesOf(kinds: Kinds, row: Row, at: number): readonly number[] {
+  const stitches: number[] = []
+  const end = groupEnd(row, at)
+  for (let place = at; place < end; place += 1) if (isStitch(kinds, row, place)) stitches.push(place)
+  return stitches
+}
+
+/**
+ * Whether a group begins at a place that a phrase means by name: a special stitch, or, where the row has none of the
+ * name, stitches that are spelt out in one place.
+ */
+export function isGroupStart(kinds: Kinds, row: Row, at: number, { name, size }: Grouped): boolean {
+  const group = row.groups[at] ?? -1
+  if (group < 0 || row.groups[at - 1] === group) return false
+  if (row.names[group] === name) return true
+  if (row.names[group] !== '' || namesOf(row).has(name)) return false
+  const count = stitchesOf(kinds, row, at).length
+  return size === undefined ? count >= 2 : count === size
+}
+
+/** The place of a special stitch that is worked into: the space in its middle, or its middle stitch. */
+function middleOf(kinds: Kinds, row: Row, at: number): number {
+  const end = groupEnd(row, at)
+  const middle = (at + end - 1) >> 1
+  for (let place = at; place < end; place += 1) {
+    if (kinds.list[row.places[place] ?? -1]?.what === 'space' && Math.abs(place - middle) <= 1) return place
+  }
+  return middle
+}
+
+/** A place of a group, and where the hook stands after it: past the whole group, unless one place of it is named. */
+export function placeInGroup(
+  kinds: Kinds,
+  row: Row,
+  at: number,
+  { member }: Grouped,
+): { readonly at: number; readonly cursor: number } {
+  if (member === undefined) return { at: middleOf(kinds, row, at), cursor: groupEnd(row, at) }
+  const stitches = stitchesOf(kinds, row, at)
+  const named = member === 'first' ? stitches[0] : member === 'last' ? stitches.at(-1) : stitches[nthOf(member)]
+  const place = member === 'middle' ? middleOf(kinds, row, at) : (named ?? middleOf(kinds, row, at))
+  return { at: place, cursor: place + 1 }
+}
+
+function nthOf(member: number | string): number {
+  return typeof member === 'number' ? member - 1 : 0
+}
+
+/** Whether a gap comes after a place: between two groups, a group and what stands beside it, or two stitches. */
+export function isGap(kinds: Kinds, row: Row, at: number, between: 'groups' | 'stitches' | 'any'): boolean {
+  const last = at === row.places.length - 1
+  if (last && !row.circular) return false
+  const next = last ? 0 : at + 1
+  if (between === 'stitches') return isStitch(kinds, row, at) && isStitch(kinds, row, next)
+  const group = row.groups[at] ?? -1
+  const beside = row.groups[next] ?? -1
+  if (group === beside) return false
+  return group >= 0 || (between === 'any' && beside >= 0)
+}
