@@ -1,6 +1,7 @@
 import type { PerSize } from '../measure/value.ts'
 import type { Even } from './content/even.ts'
 import { readEven } from './content/even.ts'
+import { plainBeginning } from './content/foundation.ts'
 import type { Reference } from './content/reference.ts'
 import { readReference } from './content/reference.ts'
 import type { Schedule } from './content/schedule.ts'
@@ -84,5 +85,13 @@ export function readContent(words: readonly Word[], vocabulary: Vocabulary, stit
   const reader = createReader(words, vocabulary, () => null, stitch)
   const content = attempt(reader, reference) ?? attempt(reader, even) ?? attempt(reader, schedule)
   if (content !== null) return { content, stitch: reader.stitch, unread: null }
-  return fromSteps(readSteps(words, vocabulary, stitch))
+  const read = readSteps(words, vocabulary, stitch)
+  const says = read.steps?.some((step) => step.kind !== 'remark') === true
+  if (says && !words.some(({ text }) => ringWords.test(text))) return fromSteps(read)
+  const plain = plainBeginning(words)
+  const begun = plain === null ? null : readSteps(plain, vocabulary, stitch)
+  return fromSteps(begun?.steps ? begun : read)
 }
+
+/** With these, words that read may still mean more than they say. */
+const ringWords = /^(?:ring|circle|twist|twisted|twisting)$/

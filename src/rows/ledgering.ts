@@ -337,7 +337,7 @@ function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
 }
 
 /** Troubles of a plan that leave rows to be worked all the same. */
-const passable = new Set<string>(['rows differ', 'no row gauge'])
+const passable = new Set<string>(['rows differ', 'no row gauge', 'on foundation'])
 
 function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<ReadRow['content']>): void {
   const plan = planRow(row, goingBackTo(content, row, piece), lookBack(piece, book.settings))

@@ -1,9 +1,13 @@
 import type { Vocabulary } from './reader.ts'
 import type { Word } from './words.ts'
 
-const working =
-  /^(?:ch|chs|chain|chains|sk|skip|miss|inc|dec|increase|increasing|decrease|decreasing|rep|repeat|each|every|unworked|leave|leaving|tog|together|\*|\*\*)$/
+const working = /^(?:sk|skip|miss|inc|dec|increase|increasing|decrease|decreasing|each|every|unworked|tog|\*|\*\*)$/
+const chainWord = /^(?:ch|chs|chain|chains)$/
 const stitchWord = /^(?:sts?|stitch|stitches|sps?|spaces?|loops?|lps?|rows?|rnds?|rounds?)$/
+const placeWord = /^(?:in|into|around|across|evenly|along|between|through)$/
+/** What `repeat` may go back to: `repeat for the second sleeve` does not. */
+const repeated =
+  /^(?:from|rows?|rnds?|rounds?|last|these|this|previous|the|across|around|to|until|twice|once|more|between|bet|\*|\*\*|[([])$/
 
 /** Verbs of making up: what follows them is no step, whatever it names. */
 const makingUp =
@@ -34,10 +38,13 @@ function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
     if (word.kind === 'bySize' || word.kind === 'made' || word.kind === 'broken') return true
     if (working.test(word.text)) return true
     const next = sentence[at + 1]
+    const before = sentence[at - 1]
+    if (word.text === 'rep' || word.text === 'repeat') return next?.kind === 'number' || repeated.test(next?.text ?? '')
+    if (word.text === 'leave') return next?.kind === 'number' || /^(?:rem|remaining|last|the)$/.test(next?.text ?? '')
+    if (chainWord.test(word.text)) return next?.kind === 'number' || before?.kind === 'number'
     if (word.kind === 'number') return next !== undefined && (stitchWord.test(next.text) || isStitch(next, vocabulary))
-    if (!isStitch(word, vocabulary)) return false
     // `Sl st the ends together`, `seam with sc`: no place and no number.
-    return next?.kind === 'number' || /^(?:in|into|around|across|evenly|along|between|through)$/.test(next?.text ?? '')
+    return isStitch(word, vocabulary) && (next?.kind === 'number' || placeWord.test(next?.text ?? ''))
   })
 }
 

@@ -162,6 +162,8 @@ export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic 
         ? diagnose('shaping-rows-differ', row.steps, { named, shaped: taken }, concerned)
         : diagnose('repeated-rows-differ', row.steps, { named, repeated: taken }, concerned)
     }
+    case 'on foundation':
+      return diagnose('repeats-foundation-row', row.steps, { row: name, number: plan.trouble.number })
     case 'unknown name':
       return diagnose('unknown-row-name', row.steps, { row: name, called: plan.trouble.name })
     case 'never there': {

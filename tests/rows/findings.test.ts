@@ -169,11 +169,6 @@ const cases: readonly Case[] = [
   },
   {
     code: 'no-such-place',
-    text: `${twenty}Row 2: ‹Rep Row 1.›`,
-    says: /“Sc in 2nd ch from hook and in each ch across” goes into chains from the hook/,
-  },
-  {
-    code: 'no-such-place',
     text: `${twenty}Row 2: ‹Sc in 2nd ch from hook and in each ch across›. (19)`,
     says: /goes into chains from the hook/,
   },
@@ -212,6 +207,11 @@ const cases: readonly Case[] = [
     code: 'repeated-rows-differ',
     text: `${twenty}Row 2: Sc across.\nRow 3: Sc across.\nRows 4–8: ‹Rep Rows 2 and 3 three times.›`,
     says: /5 rows, and the repeats in them come to 6/,
+  },
+  {
+    code: 'repeats-foundation-row',
+    text: `${twenty}Row 2: ‹Rep Row 1.›`,
+    says: /Row 2 repeats row 1, which is worked into the foundation chain/,
   },
   {
     code: 'unknown-row-name',

@@ -161,6 +161,12 @@ export const rowFindings = {
     says: ({ named, repeated }) => `These are ${plural(named, 'row')}, and the repeats in them come to ${repeated}.`,
     hint: () => 'Change the numbers of the rows, or how often they are repeated.',
   }),
+  'repeats-foundation-row': entry<{ row: string; number: number }>({
+    severity: 'warning',
+    says: ({ row, number }) =>
+      `${row} repeats row ${number}, which is worked into the foundation chain; it has been worked into the stitches below instead.`,
+    hint: () => 'Repeat a row that is worked into stitches, or write the row out.',
+  }),
   'unknown-row-name': entry<{ row: string; called: string }>({
     severity: 'warning',
     says: ({ row, called }) => `${row} goes back to the ${called}, but no row before it in this piece is called so.`,

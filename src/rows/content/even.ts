@@ -3,7 +3,7 @@ import { attempt, spanSince, take, takeAll, takeStitch, textAt } from '../reader
 import type { Step } from '../step.ts'
 import type { Extent } from './extent.ts'
 import { passEnding, readExtent, readRows } from './extent.ts'
-import { plainRow } from './schedule.ts'
+import { plainRow, readOpening } from './schedule.ts'
 import { readTail } from './tail.ts'
 
 /** `Work even`: one stitch in each, or with `pattern` as the rows before. */
@@ -81,6 +81,7 @@ const fillers = ['on', 'all', 'these', 'sts', 'stitches', 'across', 'around', 'i
  */
 export function readEven(reader: Reader): Even | null {
   const from = reader.at
+  const before = readOpening(reader)
   const works = take(reader, 'work', 'working', 'cont', 'continue', 'continuing', 'keep', 'now')
   take(reader, 'to')
   if (works) take(reader, 'work', 'working', 'crochet')
@@ -100,7 +101,7 @@ export function readEven(reader: Reader): Even | null {
   const then = readTail(reader)
   if (then === null) return null
   return {
-    steps: plainRow(reader, reader.stitch, at),
+    steps: [...before, ...plainRow(reader, reader.stitch, at)],
     extent: heard.extent,
     pattern: heard.pattern && !heard.named,
     then,

@@ -13,6 +13,10 @@ export type Extent =
   | { readonly kind: 'length'; readonly centimetres: Count; readonly wholePiece: boolean }
   /** Up to the row with a number. */
   | { readonly kind: 'through'; readonly row: Count }
+  /** Until the piece has so many rows. */
+  | { readonly kind: 'inAll'; readonly count: Count }
+  /** Until something that no number is given for. */
+  | { readonly kind: 'open' }
   /** Until the row has so many stitches. */
   | { readonly kind: 'stitches'; readonly count: Count }
 
@@ -106,7 +110,30 @@ function atEnd(reader: Reader): boolean {
   return reader.at >= reader.end || /^[.,;]$/.test(textAt(reader))
 }
 
-/** `until there are 24 rows in all`, `to Row 24`, `through Row 24`, `until Row 24 is complete` */
+/** `until there are 24 rows`, `until it fits around the wrist, about 24 rows` */
+function untilRows(reader: Reader): Extent | null {
+  if (!take(reader, 'until', 'till', 'til')) return null
+  for (; reader.at < reader.end && textAt(reader) !== '.'; reader.at += 1) {
+    const word = peek(reader)
+    const noun = peek(reader, 1)
+    if (word?.kind !== 'number' || word.ordinal || !rowWord.test(noun?.text ?? '')) continue
+    while (reader.at < reader.end && textAt(reader) !== '.') reader.at += 1
+    return { kind: 'inAll', count: word.count }
+  }
+  return null
+}
+
+/** `until it fits around the wrist` */
+function untilSomething(reader: Reader): Extent | null {
+  if (!take(reader, 'until', 'till', 'til')) return null
+  while (reader.at < reader.end && textAt(reader) !== '.') {
+    if (peek(reader)?.kind === 'number') return null
+    reader.at += 1
+  }
+  return { kind: 'open' }
+}
+
+/** `to Row 24`, `through Row 24`, `until Row 24 is complete` */
 function untilRow(reader: Reader): Extent | null {
   const from = reader.at
   const opens = until(reader) || take(reader, 'through', 'thru')
@@ -176,7 +203,9 @@ export function readExtent(reader: Reader): Extent | null {
     attempt(reader, untilRow) ??
     attempt(reader, forRows) ??
     attempt(reader, untilLength) ??
-    attempt(reader, times)
+    attempt(reader, times) ??
+    attempt(reader, untilRows) ??
+    attempt(reader, untilSomething)
   )
 }
 

@@ -1,4 +1,5 @@
 import type { Span } from '../../diagnostic/index.ts'
+import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
@@ -6,12 +7,16 @@ import type { Extent } from './extent.ts'
 import { passEnding, readExtent } from './extent.ts'
 import type { RowsNamed } from './rows-named.ts'
 import { readRowsNamed } from './rows-named.ts'
+import { plainRow } from './schedule.ts'
 import { readTail } from './tail.ts'
+import { readTimings } from './timing.ts'
 
 /** Rows worked again, and how often. */
 export interface Again {
   readonly rows: RowsNamed
   readonly extent: Extent | null
+  /** `Rep dec row every 4th row`: with plain rows between. */
+  readonly spaced: { readonly every: Count; readonly plain: readonly Step[] } | null
 }
 
 /** `Rep Rows 3 and 4`: rows worked as earlier ones. */
@@ -46,6 +51,7 @@ function passManner(reader: Reader): void {
     take(reader, ',')
     const alternating =
       take(reader, 'alternately', 'again', 'throughout', 'consecutively') ||
+      (take(reader, ';') && take(reader, 'rep') && /^[.,;]?$/.test(textAt(reader))) ||
       (take(reader, 'alternating', 'alternate', 'changing') && takeRest(reader)) ||
       takeAll(reader, 'as', 'established') ||
       takeAll(reader, 'as', 'set') ||
@@ -79,16 +85,37 @@ function inColour(reader: Reader): boolean {
   return found !== null
 }
 
+/** `every 4th row 3 more times` */
+function spacing(reader: Reader, rows: RowsNamed): Again | null {
+  const from = reader.at
+  take(reader, 'on', 'in', 'at')
+  const [timing, ...others] = readTimings(reader) ?? []
+  if (timing === undefined || others.length > 0) return null
+  const extent: Extent | null =
+    timing.times !== null
+      ? { kind: 'times', count: timing.times, more: true }
+      : timing.until !== null
+        ? { kind: 'stitches', count: timing.until }
+        : null
+  const plain = plainRow(reader, reader.stitch, spanSince(reader, from))
+  return { rows, extent, spaced: { every: timing.every, plain } }
+}
+
+function howOften(reader: Reader, rows: RowsNamed): Again {
+  passManner(reader)
+  const spaced = attempt(reader, (inner) => spacing(inner, rows))
+  if (spaced !== null) return spaced
+  const extent = attempt(reader, readExtent)
+  passManner(reader)
+  passEnding(reader)
+  return { rows, extent, spaced: null }
+}
+
 function again(reader: Reader): Again | null {
   const how = opens(reader)
   if (how === null) return null
   const rows = readRowsNamed(reader, how === 'bare')
-  if (rows === null || (how === 'work' && rows.kind === 'called')) return null
-  passManner(reader)
-  const extent = attempt(reader, readExtent)
-  passManner(reader)
-  passEnding(reader)
-  return { rows, extent }
+  return rows === null || (how === 'work' && rows.kind === 'called') ? null : howOften(reader, rows)
 }
 
 /** `, then Row 2 once more` */
@@ -99,11 +126,7 @@ function further(reader: Reader): Again | null {
   take(reader, 'with', 'on', 'rep', 'repeat', 'work', 'by')
   take(reader, 'rep', 'repeat', 'working', 'repeating')
   const rows = then ? readRowsNamed(reader, false) : null
-  if (rows === null || rows.kind === 'called') return null
-  const extent = attempt(reader, readExtent)
-  passManner(reader)
-  passEnding(reader)
-  return { rows, extent }
+  return rows === null || rows.kind === 'called' ? null : howOften(reader, rows)
 }
 
 /** `for second sleeve`, `to match`: the same once more for another piece, no rows of this one. */

@@ -204,13 +204,19 @@ function endsClause(reader: Reader): true | null {
   return /^[,;.]$/.test(textAt(reader)) || /^(?:dec|inc)/.test(textAt(reader)) ? true : null
 }
 
-/** `ch 1,` before the shaping and `, turn` after it belong to each of its rows. */
-function opening(reader: Reader): { readonly steps: readonly Step[]; readonly works: boolean } {
+/** `ch 1, turn,` before what a row is: it belongs to each of its rows. */
+export function readOpening(reader: Reader): readonly Step[] {
   const steps: Step[] = []
-  for (const phrase of [chainPhrase, turnPhrase]) {
+  for (const phrase of [turnPhrase, chainPhrase, turnPhrase]) {
     steps.push(...((phrase.opens(reader) ? attempt(reader, phrase.read) : null) ?? []))
-    while (take(reader, ',', '.'));
+    while (take(reader, ',', '.', ';'));
   }
+  return steps
+}
+
+/** `ch 1,` before the shaping, and what its plain stitches are. */
+function opening(reader: Reader): { readonly steps: readonly Step[]; readonly works: boolean } {
+  const steps = readOpening(reader)
   const works = attempt(reader, passStitch) !== null
   while (take(reader, ',', '.', ';'));
   return { steps, works }

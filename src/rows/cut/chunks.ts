@@ -1,5 +1,6 @@
 import { isProse } from '../prose.ts'
 import type { Passage } from '../written.ts'
+import { soundsLikeFoundation } from './foundation.ts'
 import type { Chunk } from './passage-text.ts'
 import type { Prepared, Wording } from './prepare.ts'
 import { prepare } from './prepare.ts'
@@ -12,18 +13,22 @@ const some = '(?:\\d+|two|three|four|five|six|eight|ten)'
 
 /** Sentences that stand for rows of their own: repetitions of earlier rows. */
 const repeats = new RegExp(
-  `^[\\s*_]*(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:dec|inc|decrease|increase|patt|pattern)\\s+${rows}\\b)`,
-  'i',
+  `^[\\s*_]*(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:\\p{L}[\\w-]*\\s+){1,2}${rows}\\b)`,
+  'iu',
 )
+
+/** `for the second sleeve`: another piece, no rows of this one. */
+const elsewhere =
+  /\bfor (?:the |your )?(?:second|other|another|2nd|next|left|right|opposite|remaining|each|both|all|back|front)\b/i
 
 /** Lines that do: shaping, and rows that change nothing. */
 const goesOn = new RegExp(
-  `^[\\s*_]*(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+sts?\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
+  `^[\\s*_]*(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
   'i',
 )
 
 export function isRowOfItsOwn(line: string): boolean {
-  return repeats.test(line) || goesOn.test(line)
+  return (repeats.test(line) || goesOn.test(line)) && !elsewhere.test(line.slice(0, 120))
 }
 
 function startsLabel(chunk: Chunk, wording: Wording): Prepared | null {
@@ -51,11 +56,13 @@ export function isTitle(text: string, { vocabulary }: Wording, words: () => Prep
 }
 
 /** Whether a line without a label opens a chunk of its own after what stands above it. */
-function opensAfter(above: string, chunk: Chunk, wording: Wording): boolean {
+function opensAfter(above: Chunk, chunk: Chunk, wording: Wording): boolean {
   if (isRowOfItsOwn(chunk.text)) return true
-  if (!sentenceEnd.test(above)) return false
+  if (!sentenceEnd.test(above.text)) return false
   const prepared = prepare(chunk, wording)
-  return prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)
+  if (prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)) return true
+  // A note above the chain that a piece is begun with.
+  return soundsLikeFoundation(prepared.own.flatMap(({ words }) => words)) && prepare(above, wording).label === null
 }
 
 function lines(passage: Passage): Chunk[] {
@@ -86,7 +93,7 @@ function byLabel(passage: Passage, wording: Wording): readonly Chunk[] {
 function begins(last: Chunk, line: Chunk, wording: Wording): boolean {
   const prepared = prepare({ ...line, text: line.text.slice(0, lookAhead) }, wording)
   if (prepared.label !== null || (prepared.opens !== null && prepared.alone)) return true
-  return prepared.opens === 'some' ? !goesWith(last, prepared, wording) : opensAfter(last.text, line, wording)
+  return prepared.opens === 'some' ? !goesWith(last, prepared, wording) : opensAfter(last, line, wording)
 }
 
 /** `Size S: ch 72.` and below it `Size M: ch 78.`, or below a label that stands alone: one row. */

@@ -1,7 +1,7 @@
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import { attempt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 
 const changes: Readonly<Record<string, 1 | -1>> = {
@@ -64,7 +64,7 @@ export function readEnds(reader: Reader): Change | null {
   const change = readChange(reader)
   if (change === null) return null
   const count = takeNumber(reader) ?? one(reader)
-  take(reader, 'st', 'sts', 'stitch', 'stitches')
+  if (!take(reader, 'st', 'sts', 'stitch', 'stitches')) reader.stitch = takeStitch(reader) ?? reader.stitch
   const ends = readWhichEnds(reader)
   return ends === null ? null : { change, count: sumOf(count, ends) }
 }

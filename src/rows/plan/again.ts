@@ -7,6 +7,7 @@ import { longestRange } from '../label.ts'
 import type { Step } from '../step.ts'
 import type { Before, SizePlan, Trouble } from './before.ts'
 import { noRows, timesTo } from './before.ts'
+import { asOnStitches, isOnFoundation } from './from-foundation.ts'
 import { labelled } from './labelled.ts'
 
 type Rows = readonly (readonly Step[])[]
@@ -46,9 +47,19 @@ function rowsNamed(rows: RowsNamed, size: number, before: Before): Rows | Troubl
   for (const number of rows.numbers[size] ?? []) {
     const steps = before.stepsOf(number, size)
     if (steps === null) return { kind: 'unknown row', number }
-    found.push(steps)
+    found.push(isOnFoundation(steps) ? asOnStitches(steps) : steps)
   }
   return found
+}
+
+/** A row among those named that is worked into the foundation chain. */
+function onFoundation({ again }: Reference, size: number, before: Before): Trouble | null {
+  for (const { rows } of again) {
+    const numbers = rows.kind === 'numbers' ? (rows.numbers[size] ?? []) : []
+    const number = numbers.find((each) => isOnFoundation(before.stepsOf(each, size) ?? []))
+    if (number !== undefined) return { kind: 'on foundation', number }
+  }
+  return null
 }
 
 /** How many times rows must be gone through until the last has so many stitches. */
@@ -68,6 +79,10 @@ function rowsOf(extent: Extent, rows: RowsNamed, cycle: number, size: number, be
       return cycle * (extent.count[size] ?? 0)
     case 'through':
       return Math.max(0, (extent.row[size] ?? 0) - (before.last(size) ?? 0))
+    case 'inAll':
+      return Math.max(0, (extent.count[size] ?? 0) - before.rows(size))
+    case 'open':
+      return cycle
     case 'stitches': {
       const target = extent.count[size] ?? null
       const times = target === null ? 0 : timesToStitches(rows, target, size, before)
@@ -85,7 +100,7 @@ function rowsOf(extent: Extent, rows: RowsNamed, cycle: number, size: number, be
 
 /** `8 more times` for a range of 9 rounds of one row, and `9 times` with the first among them. */
 function meansAsMany({ extent }: Again, cycle: number, named: number): boolean {
-  if (extent?.kind === 'length' || extent?.kind === 'stitches') return true
+  if (extent !== null && /^(?:length|stitches|open|inAll)$/.test(extent.kind)) return true
   return extent?.kind === 'times' && !extent.more && extent.count.some((count) => named === cycle * ((count ?? 0) - 1))
 }
 
@@ -117,13 +132,24 @@ function fitted(plan: SizePlan, parts: readonly { again: Again; cycle: Rows }[],
   return { rows, trouble: alike ? null : { kind: 'rows differ', named, taken, by: 'repeats' } }
 }
 
+/** `every 4th row`: plain rows before the one that is repeated. */
+function withPlain({ spaced }: Again, cycle: Rows, size: number): Rows {
+  const plain = Math.max(0, (spaced?.every[size] ?? 1) - cycle.length)
+  return [...Array.from({ length: plain }, () => spaced?.plain ?? []), ...cycle]
+}
+
 /** Rows worked as earlier ones. */
 export function planReference(row: ReadRow, content: Reference, size: number, before: Before): SizePlan {
+  const plan = rowsAgain(row, content, size, before)
+  return plan.trouble === null ? { ...plan, trouble: onFoundation(content, size, before) } : plan
+}
+
+function rowsAgain(row: ReadRow, content: Reference, size: number, before: Before): SizePlan {
   const parts: { again: Again; cycle: Rows }[] = []
   for (const again of content.again) {
-    const cycle = rowsNamed(again.rows, size, before)
-    if (isTrouble(cycle)) return troubled(cycle)
-    if (cycle.length > 0) parts.push({ again, cycle })
+    const named = rowsNamed(again.rows, size, before)
+    if (isTrouble(named)) return troubled(named)
+    if (named.length > 0) parts.push({ again, cycle: withPlain(again, named, size) })
   }
   const cycle = parts.flatMap((part) => part.cycle)
   if (cycle.length === 0) return noRows

@@ -29,6 +29,8 @@ export type Trouble =
   | { readonly kind: 'too long' }
   /** A range that names another number of rows than its shaping, or what it repeats, takes. */
   | { readonly kind: 'rows differ'; readonly named: number; readonly taken: number; readonly by: 'shaping' | 'repeats' }
+  /** The row with this number is worked into the chain that the piece is begun on. */
+  | { readonly kind: 'on foundation'; readonly number: number }
   /** Changing the number of stitches by this again and again never comes to the number named. */
   | { readonly kind: 'never there'; readonly from: number; readonly by: number; readonly to: number }
 
