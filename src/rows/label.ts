@@ -15,6 +15,7 @@ export interface Label {
   /** Index of the first word after it. */
   readonly end: number
   readonly at: Span
+  readonly words: readonly Word[]
   /** What stands before the number, singular: `Rnd`, `Edging rnd`, `Foundation`. */
   readonly name: string
   /** Number stands right after the name, as in `R7`. */
@@ -74,6 +75,7 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   return {
     end: cursor.at,
     at: cover(start, last),
+    words: words.slice(first, cursor.at),
     name,
     glued,
     style,

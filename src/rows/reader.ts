@@ -21,6 +21,8 @@ export interface Unread {
 /** What the rows of a pattern share while they are read. */
 export interface Vocabulary {
   readonly sizes: number
+  /** Names of the sizes in the words of a row, `adult s`; none where they are not known. */
+  readonly sizeNames: readonly string[]
   readonly dictionary: Dictionary
   /** By spelling in lower case. */
   readonly specials: ReadonlyMap<string, Special>

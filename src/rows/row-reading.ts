@@ -2,11 +2,14 @@ import { cover } from '../diagnostic/index.ts'
 import type { Content } from './content.ts'
 import { readContent } from './content.ts'
 import { everySize } from './count.ts'
+import type { Label } from './label.ts'
 import type { Unread, Vocabulary } from './reader.ts'
 import { matchBrackets } from './reader.ts'
+import { bySize } from './stated/by-size.ts'
 import { trimmed } from './stated/given.ts'
 import type { Stated } from './stated/item.ts'
-import { bySize, readItems } from './stated/items.ts'
+import { statedFor } from './stated/item.ts'
+import { readItems } from './stated/items.ts'
 import { takeStated } from './stated/take.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
@@ -98,14 +101,16 @@ function listedRun(stated: Stated, rows: number): readonly Stated[] {
  * sizes is a list of sizes.
  *
  * @param rows that the label names
+ * @param before the count that the label brings, for a row whose words state none
  */
 export function countsOf(
   { stated, run }: Read,
   rows: number,
   words: readonly Word[],
   sizes: number,
+  before: Stated | null,
 ): { readonly stated: Stated | null; readonly run: readonly Stated[] } {
-  if (stated === null) return { stated, run: [] }
+  if (stated === null) return { stated: before, run: [] }
   const sound = soundCounts(stated, words)
   if (rows > 1 && run.length === rows) return { stated: sound, run }
   const listed = rows > 1 ? listedRun(sound, rows) : []
@@ -117,6 +122,20 @@ export function countsOf(
       )
     : null
   return { stated: all === null ? sound : { ...sound, items: all }, run: [] }
+}
+
+/** `Rnd 5 (24 sts):`: a count in the label; `Rnds 4–8 (5):` is how many rounds there are. */
+export function labelCount(label: Label | null, vocabulary: Vocabulary): Stated | null {
+  if (label === null) return null
+  const { words, numbers } = label
+  const rows = numbers.kind === 'list' ? numbers.items.length : 1
+  for (const [open, close] of matchBrackets(words)) {
+    const items = readItems(words.slice(open + 1, close), vocabulary)
+    const [first] = items ?? []
+    if (items === null || first === undefined || (rows > 1 && statedFor(first, 0) === rows)) continue
+    return { items, at: cover(words[open]?.at ?? noPlace, words[close]?.at ?? noPlace) }
+  }
+  return null
 }
 
 /**

@@ -162,7 +162,8 @@ function isSurelySizes(found: Found, words: readonly Word[]): boolean {
   if (/^[x×*]$/.test(words[found.first - 1]?.text ?? '')) return false
   // `sc in last 3 (18)`: the bracket is the count of the row.
   const after = words[found.end]
-  return after !== undefined && after.text !== '.'
+  // `Rnd 6 (18):` has its count in the label.
+  return after !== undefined && !/^[.:]$/.test(after.text)
 }
 
 function segmentsOf(

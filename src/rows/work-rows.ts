@@ -56,7 +56,7 @@ function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
  */
 export function workRows(sections: readonly Section[], settings: Settings): Outcome<Ledger> {
   const dictionary = dictionaryFor(settings.terms)
-  const { vocabulary, unread, sections: others, found } = definedStitches(sections, settings.sizes.length, dictionary)
+  const { vocabulary, unread, sections: others, found } = definedStitches(sections, settings.sizes, dictionary)
   const diagnostics: Diagnostic[] = [...found]
   const cut = cutRows(others, vocabulary, settings.sizes)
   const rules = { said: notesIn(cut.prose, dictionary), ...openingsIn(cut.rows) }

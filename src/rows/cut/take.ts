@@ -3,7 +3,7 @@ import { cover, diagnose } from '../../diagnostic/index.ts'
 import { isProse } from '../prose.ts'
 import type { Unread } from '../reader.ts'
 import type { Read } from '../row-reading.ts'
-import { countsOf, isFoundation, isRow, lateCount } from '../row-reading.ts'
+import { countsOf, isFoundation, isRow, labelCount, lateCount } from '../row-reading.ts'
 import type { Word } from '../words.ts'
 import type { Passage } from '../written.ts'
 import { isRowOfItsOwn, isTitle } from './chunks.ts'
@@ -86,7 +86,7 @@ function addRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found,
     content: read.content,
     unread: read.unread,
     broken: wrong.length > 0 || words.some((word) => word.kind === 'broken'),
-    ...countsOf(read, rowsOf(label), words, cutter.vocabulary.sizes),
+    ...countsOf(read, rowsOf(label), words, cutter.vocabulary.sizes, labelCount(label, cutter.vocabulary)),
     lists,
     words: [...read.words],
     again: false,

@@ -4,7 +4,7 @@ import type { Special } from '../step.ts'
 import type { Dictionary } from '../terms/dictionary.ts'
 import type { Section } from '../written.ts'
 import { readInline } from './inline.ts'
-import { wellKnownSpecials } from './known.ts'
+import { wellKnownSpecials, wordsOfName } from './known.ts'
 import { enterNamed } from './named.ts'
 import type { Defining } from './sections.ts'
 import { definesStitches, readDefinitions } from './sections.ts'
@@ -21,9 +21,14 @@ export interface DefinedStitches {
 }
 
 /** Reads all definitions of special stitches, wherever they stand. */
-export function definedStitches(sections: readonly Section[], sizes: number, dictionary: Dictionary): DefinedStitches {
+export function definedStitches(
+  sections: readonly Section[],
+  sizeNames: readonly string[],
+  dictionary: Dictionary,
+): DefinedStitches {
+  const sizes = sizeNames.length
   const specials: Map<string, Special> = wellKnownSpecials(sizes)
-  const vocabulary: Vocabulary = { sizes, dictionary, specials }
+  const vocabulary: Vocabulary = { sizes, sizeNames: sizeNames.map(wordsOfName), dictionary, specials }
   const defining: Defining = { vocabulary, specials, unread: new Map(), found: [] }
   for (const section of sections) if (definesStitches(section.title)) readDefinitions(section, defining)
   const others = readInline(

@@ -3,6 +3,7 @@ import type { Reader, Vocabulary } from '../reader.ts'
 import { attempt, createReader, numberAt, peek, take, takeStitch, textAt } from '../reader.ts'
 import type { Word } from '../words.ts'
 import { chainApart, saidRule } from './aside.ts'
+import { bySize, namedSizes } from './by-size.ts'
 import type { CountingRule, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
 import { passSide, readNoun } from './noun.ts'
@@ -94,6 +95,22 @@ function item(reader: Reader): StatedItem | null {
   return { shown, of, count, by: null }
 }
 
+/** One kind named twice is there as often as both say together. */
+function together(items: readonly StatedItem[]): readonly StatedItem[] {
+  if (new Set(items.map(({ shown }) => shown)).size < 2) return items
+  const found = new Map<string, StatedItem>()
+  for (const [at, item] of items.entries()) {
+    const name = item.of.kind === 'key' ? item.shown : `${at} ${item.shown}`
+    found.set(name, added(found.get(name), item))
+  }
+  return [...found.values()]
+}
+
+function added(before: StatedItem | undefined, item: StatedItem): StatedItem {
+  if (before === undefined || typeof before.count === 'function' || typeof item.count === 'function') return item
+  return { ...item, count: before.count.map((own, size) => (own === null ? null : own + (statedFor(item, size) ?? 0))) }
+}
+
 /** What a list of counts says beside the counts. */
 interface Found {
   readonly items: readonly StatedItem[]
@@ -110,15 +127,6 @@ function more(reader: Reader): boolean {
   return true
 }
 
-/** `40 sc, 44 sc, 48 sc` in a draft of three sizes; null for counts of several kinds. */
-export function bySize(items: readonly StatedItem[], sizes: number): readonly StatedItem[] | null {
-  const [first] = items
-  if (first === undefined || sizes < 2 || items.length !== sizes || items.some((each) => each.shown !== first.shown))
-    return null
-  const count = items.map((each, size) => statedFor(each, size))
-  return [{ ...first, count }]
-}
-
 function list(reader: Reader): Found | null {
   passLead(reader)
   const items: StatedItem[] = []
@@ -130,7 +138,7 @@ function list(reader: Reader): Found | null {
     if (change === 'change') changed += 1
     else if (apart !== null) rule = [apart]
     else if (change === null) {
-      const next = item(reader)
+      const next = attempt(reader, namedSizes) ?? item(reader)
       if (next === null) return null
       items.push(next)
     }
@@ -139,7 +147,7 @@ function list(reader: Reader): Found | null {
   } while (more(reader))
   while (take(reader, '.'));
   if (reader.at < reader.end) return null
-  const all = bySize(items, reader.vocabulary.sizes) ?? items
+  const all = bySize(items, reader.vocabulary.sizes) ?? together(items)
   return { items: all.map((each) => follows(rule, each)), changes: changed }
 }
 

@@ -1,94 +1,25 @@
 import type { Worked } from '../attempt.ts'
-import type { Group, Shape } from '../shape.ts'
-import { shapeOf } from '../shape.ts'
-import { stitchKey } from '../terms/stitch.ts'
-import { closedKey } from '../work/make.ts'
-import { passesKey } from '../work/repeat.ts'
-import type { CountingRule, Stated, StatedItem } from './item.ts'
+import type { Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
+import { openMeanings, specialMeant, withinGroups } from './names.ts'
+import {
+  byRule,
+  isApart,
+  keyCount,
+  kindWithoutDecreases,
+  kindWithoutOpening,
+  noDecreases,
+  only,
+  shape,
+  sumOf,
+} from './ways.ts'
 
 /** What a stated number turns out to be. `unchecked`: its name has no meaning that fits. */
 export type Verdict = 'agrees' | 'differs' | 'unchecked'
 
-function sumOf(counts: ReadonlyMap<string, number>, holds: (key: string) => boolean): number {
-  let sum = 0
-  for (const [key, count] of counts) if (holds(key)) sum += count
-  return sum
-}
-
-const isSpace = (key: string): boolean => key.startsWith('space:')
-
-function chainsOf({ tally }: Worked): number {
-  let chains = 0
-  for (const [key, count] of tally) if (isSpace(key)) chains += count * Number(key.slice('space:'.length))
-  return chains
-}
-
-/** Ways in which designers count the stitches of a row, the usual one first. */
-export const totalRules: readonly CountingRule[] = ['stitches', 'no opening', 'spaces', 'chains', 'slips', 'groups']
-
-/**
- * What a way of counting comes to: `stitches`; `no opening`: without the opening chain; `spaces` and `chains`: spaces, or
- * their chains, as stitches too; `slips`: slip stitches too; `groups` of two and more; `only …`: one kind alone; `apart n`: without an opening
- * chain of n, which is named beside.
- */
-export function byRule(rule: CountingRule, worked: Worked): number {
-  const { tally, total, turningStitches } = worked
-  switch (rule) {
-    case 'no opening':
-      return total - turningStitches
-    case 'spaces':
-      return total + sumOf(tally, isSpace)
-    case 'chains':
-      return total + chainsOf(worked)
-    case 'slips':
-      return total + (tally.get('slipStitch') ?? 0)
-    case 'groups':
-      return shape(worked)?.groupings[0]?.groups.length ?? 0
-    default:
-      if (rule.startsWith(only)) return keyCount(worked, rule.slice(only.length))
-      return isApart(rule, tally) ? total - turningStitches : total
-  }
-}
-
-const only = 'only '
-
-/** Stitches of a kind without the opening chain that stands for one. */
-export function kindWithoutOpening(key: string, worked: Worked): number {
-  return keyCount(worked, key) - (openingKey(worked) === key ? worked.turningStitches : 0)
-}
-
-/** A decrease is a stitch of its kind; some count it by its own name only. */
-export const noDecreases: CountingRule = 'no decreases'
-
-export function kindWithoutDecreases(key: string, worked: Worked): number {
-  return keyCount(worked, key) - (worked.inside.get(closedKey(key)) ?? 0)
-}
-
 /** `18 sc, 1 sc2tog`: decreases are counted apart. */
 function namesDecreases({ items }: Stated): boolean {
   return items.some(({ of }) => of.kind === 'named' || (of.kind === 'key' && of.key.startsWith('together:')))
-}
-
-/** What the opening chain stands for; null where it counts as nothing. */
-function openingKey({ fabric, kinds }: Worked): string | null {
-  const kind = kinds.list[fabric.row?.places[0] ?? -1]
-  return kind?.what === 'stitch' && kind.turning && kind.stitch !== null ? stitchKey(kind.stitch) : null
-}
-
-/** `8 dc + ch 3`: chains that are named beside the stitches and are no space of this row are those that open it. */
-function isApart(rule: CountingRule, tally: ReadonlyMap<string, number>): boolean {
-  const chains = /^apart (\d+)$/.exec(rule)?.[1]
-  return chains !== undefined && (tally.get(`space:${chains}`) ?? 0) === 0
-}
-
-function keyCount({ tally }: Worked, key: string): number {
-  return key === 'space' ? sumOf(tally, isSpace) : (tally.get(key) ?? 0)
-}
-
-function shape(worked: Worked): Shape | null {
-  const { row } = worked.fabric
-  return row === null ? null : shapeOf(row, worked.kinds)
 }
 
 /** Stitches of one kind may be counted with those inside special stitches or without, and a post stitch by its base. */
@@ -104,28 +35,6 @@ function kindMeant(item: StatedItem, key: string, worked: Worked, stated: Stated
   return [all, all - within, all + posts, ...plain]
 }
 
-/** `beg puff` and `end puff` are puffs; half and small ones may be counted among the others. */
-function specialMeant(name: string, worked: Worked): readonly number[] {
-  const { tally } = worked
-  const own = tally.get(`special:${name}`) ?? 0
-  const whole =
-    /^special:(?:beg|beginning|begin|start|starting|first|initial|opening|end|ending|last|closing|final|joining|join)[ -]/
-  const part =
-    /^special:(?:half|small|large|mini|big|little|edge|corner|inc|dec|increase|decrease|partial|inverted)[ -]/
-  const ends = (key: string, prefix: RegExp): boolean =>
-    prefix.test(key) && key.replace(prefix, '') === name.toLowerCase()
-  const wholes = own + sumOf(tally, (key) => ends(key.toLowerCase(), whole))
-  return [own, wholes, wholes + sumOf(tally, (key) => ends(key.toLowerCase(), part)), wholes + spelledOut(name, worked)]
-}
-
-/** Groups of the same stitches as a special stitch of this row that are spelt out instead: `5 dc in next st (shell made)`. */
-function spelledOut(name: string, worked: Worked): number {
-  const groups = shape(worked)?.groupings[0]?.groups ?? []
-  const text = ({ stitches }: Group): string => stitches.join()
-  const own = groups.find((group) => group.name === name)
-  return own === undefined ? 0 : groups.filter((group) => group.name === '' && text(group) === text(own)).length
-}
-
 function sideMeant(key: string | null, worked: Worked): readonly number[] {
   const found = shape(worked)
   if (found === null || (key !== null && worked.tally.get(key) !== worked.total)) return []
@@ -136,36 +45,6 @@ function sideMeant(key: string | null, worked: Worked): readonly number[] {
 function hasEqualSides(worked: Worked): boolean {
   const sides = shape(worked)?.sides ?? []
   return sides.length > 2 && sides.every((side) => side === sides[0])
-}
-
-function groupsOf(groups: readonly Group[], least: number, most: number): number {
-  return groups.filter(({ stitches }) => stitches.length >= least && stitches.length <= most).length
-}
-
-/** All that a name of the designer's own may stand for in this row, by what it is. */
-export function openMeanings(worked: Worked, size: number | null): ReadonlyMap<string, number> {
-  const found = new Map<string, number>()
-  const made = shape(worked)
-  for (const { name, groups } of made?.groupings ?? []) {
-    for (const each of new Set(groups.map(({ stitches }) => stitches.length))) {
-      if (size === null || size === each) found.set(`${name} of ${each}`, groupsOf(groups, each, each))
-    }
-    if (size !== null) continue
-    found.set(name, groups.length)
-    found.set(`${name} of 3 and more`, groupsOf(groups, 3, Number.POSITIVE_INFINITY))
-  }
-  if (size !== null) return found
-  for (const [key, count] of worked.tally) if (/^(?:space|special|together):/.test(key)) found.set(key, count)
-  found.set('spaces', sumOf(worked.tally, isSpace))
-  found.set(
-    'specials',
-    sumOf(worked.tally, (key) => key.startsWith('special:')),
-  )
-  for (const key of worked.inside.keys()) {
-    if (key.startsWith(passesKey)) found.set(key, Number(key.slice(passesKey.length)))
-  }
-  if ((made?.corners ?? 0) > 0) found.set('corners', made?.corners ?? 0)
-  return found
 }
 
 function openVerdict(item: StatedItem, size: number | null, stated: number, worked: Worked): Verdict {
@@ -215,17 +94,6 @@ function besides(item: StatedItem, { items }: Stated, size: number, stated: numb
     if (within.length === 0 && open > 1 && rest % open === 0 && rest / open <= mostInGroup) found = 'unchecked'
   }
   return found
-}
-
-/** Stitches of a kind in groups of which there are so many, for each way to take groups. */
-function withinGroups(worked: Worked, count: number, key: string | null): readonly number[] {
-  const inside = (group: Group): number => group.stitches.filter((each) => key === null || each === key).length
-  return (shape(worked)?.groupings ?? []).flatMap(({ groups }) =>
-    [...new Set(groups.map(({ stitches }) => stitches.length)), 0].flatMap((size) => {
-      const own = size === 0 ? groups : groups.filter(({ stitches }) => stitches.length === size)
-      return own.length === count ? [own.reduce((sum, group) => sum + inside(group), 0)] : []
-    }),
-  )
 }
 
 /** A name that the row itself does not use. */

@@ -2,7 +2,8 @@ import type { Worked } from '../attempt.ts'
 import type { ReadRow } from '../cut.ts'
 import type { CountingRule, Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
-import { byRule, kindWithoutDecreases, kindWithoutOpening, noDecreases, totalRules, verdictOn } from './meaning.ts'
+import { verdictOn } from './meaning.ts'
+import { byRule, kindWithoutDecreases, kindWithoutOpening, noDecreases, totalRules } from './ways.ts'
 
 /** A row that states a count, as it was worked: what tells how the author counts. */
 export interface Evidence {
