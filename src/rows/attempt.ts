@@ -95,6 +95,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     finished: job.finished,
     bridges: words.bridges,
     bridge: 0,
+    spoke: 0,
     stretch: 'here',
     stretches: [],
     below: row,

@@ -19,6 +19,7 @@ import { ringPhrase } from './phrase/ring.ts'
 import { skipPhrase } from './phrase/skip.ts'
 import { joinPhrase, slipPhrase } from './phrase/slip.ts'
 import { sourcePhrase } from './phrase/source.ts'
+import { startingPhrase } from './phrase/starting.ts'
 import { stitchPhrase } from './phrase/stitch.ts'
 import { tailPhrase } from './phrase/tail.ts'
 import { takeTogetherPhrase } from './phrase/take-together.ts'
@@ -42,6 +43,7 @@ const phrases: readonly Phrase[] = [
   bracketPhrase,
   tailPhrase,
   sourcePhrase,
+  startingPhrase,
   crossingPhrase,
   chainBetweenPhrase,
   chainPhrase,

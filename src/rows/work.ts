@@ -11,7 +11,7 @@ import { workEvenly, workLayers, workPickUp } from './work/shaping.ts'
 import { workSource } from './work/source.ts'
 import type { Stop, Work } from './work/state.ts'
 import { beginOn, mostSteps, mostStitches, turnToLoop } from './work/state.ts'
-import { workSlip, workStitches, workTogether } from './work/stitching.ts'
+import { startFromHook, workSlip, workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
 import { goTo } from './work/where.ts'
 
@@ -99,8 +99,12 @@ function skipFirst(work: Work, where: Where & { kind: 'first' }, at: Step['at'])
 }
 
 function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
+  if (step.where.kind === 'fromHook') return startFromHook(work, step.where, step.at)
   const settled = settleOpening(work)
   if (settled !== null) return settled
+  if (work.spoke > 0 && step.where.kind === 'next' && step.where.of.some((accept) => accept.kind === 'chain'))
+    return goTo(work, step.where, step.at, () => null)
+  work.spoke = 0
   const from = work.cursor
   const stop = skip(work, step)
   work.skipped = work.cursor

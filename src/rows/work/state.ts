@@ -116,6 +116,8 @@ export interface Work {
   readonly finished: readonly Finished[]
   /** The row joins pieces by chains, which are worked into from both sides. */
   readonly bridges: boolean
+  /** Chains of a spoke that are still to be worked down. */
+  spoke: number
   /** Chains between pieces, made so far. */
   bridge: number
   /** The piece that the row goes along, and those it has turned away from. */

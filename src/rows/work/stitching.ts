@@ -8,6 +8,7 @@ import type { Stitch } from '../terms/stitch.ts'
 import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import { countMeant } from './place.ts'
+import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
 import { beginOn, padded } from './state.ts'
 import { add } from './tally.ts'
@@ -73,6 +74,17 @@ function toChainFromHook(
   work.into = [work.last]
   work.cursor = nth
   work.lastTarget = [{ kind: 'stitch', said: true }]
+  return stop
+}
+
+/** `starting in 2nd ch from hook`: what follows begins there. */
+export function startFromHook(work: Work, where: Where & { kind: 'fromHook' }, at: Span): Stop | null {
+  if (beginsSpoke(work, where, false)) {
+    beginSpoke(work, where, false)
+    return null
+  }
+  const stop = toChainFromHook(work, where, [], at)
+  work.cursor -= 1
   return stop
 }
 
@@ -191,6 +203,10 @@ function inChainFromHook(
   parts: readonly Part[],
   at: Span,
 ): Stop | null {
+  if (beginsSpoke(work, where, false)) {
+    beginSpoke(work, where, true)
+    return makeInPlaces(work, parts, 1, at)
+  }
   if (work.opening === null && picotAt(work, forSize(where.nth, work.size))) return workPicot(work)
   return toChainFromHook(work, where, parts, at) ?? makeInPlaces(work, parts, 1, at)
 }
@@ -245,6 +261,10 @@ export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
   const { at } = step
   const where = step.where.kind === 'fromHook' && isUnderWay(work, step.where) ? ahead(work, step.where) : step.where
   if (where.kind === 'fromHook') {
+    if (beginsSpoke(work, where, true)) {
+      beginSpoke(work, where, true)
+      return null
+    }
     if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return workPicot(work)
     const stop = toChainFromHook(work, where, [], at)
     work.slips += 1

@@ -11,6 +11,7 @@ import { passAfterSkip, passOver, passSpaces } from './passed.ts'
 import { advance, countMeant, fromEnd, nextMeant } from './place.ts'
 
 import { goAround, takeUp, takeUpRowEnds } from './source.ts'
+import { downSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
 
@@ -287,6 +288,8 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
   if (where.kind === 'ring' && work.below === null) work.below = ringRow
   if (turnsCorner(work, where)) return inPlaces(1)
+  const down = downSpoke(work, where, at, inPlaces)
+  if (down !== undefined) return down
   if (work.bridge > 0 && isChainOnly(where)) return alongBridge(work, where, at, inPlaces)
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
