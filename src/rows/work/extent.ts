@@ -115,13 +115,31 @@ function reached(work: Work, until: Until & { kind: 'reaching' }, at: Span): num
     : { why: 'no such place', at, wanted: wantedWords(until.of) }
 }
 
+/** The place before so many stitches and single chains at the end of the row below. */
+function withSpaces(work: Work, count: number): number {
+  let left = count
+  for (let at = work.end - 1; at >= work.cursor; at -= 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    if (kind?.what === 'stitch' || (kind?.what === 'space' && kind.chains === 1)) left -= 1
+    if (left === 0) return at
+  }
+  return -1
+}
+
+/** `to last 2 sts` of a mesh: some count its single chains among the stitches. */
+function orWithSpaces(work: Work, of: Target, count: number, usual: number, at: Span): number {
+  if (usual < 0 || !of.every((accept) => accept.kind === 'stitch')) return usual
+  const other = withSpaces(work, count)
+  return other <= usual || work.choose(`last ${at.start}`, 2) === 0 ? usual : other
+}
+
 /** Where an extent ends, as a place of the row below; a stop when there are too few. */
 export function extentEnd(work: Work, until: Until, at: Span): number | Stop {
   if (until.kind === 'end') return work.end
   if (until.kind === 'reaching') return reached(work, until, at)
   const of = target(work, until.of)
   const count = forSize(until.count, work.size)
-  const found = fromEnd(work, of, count)
+  const found = orWithSpaces(work, of, count, fromEnd(work, of, count), at)
   if (found >= 0) return found
   const there = countMeant(work, of, work.cursor, work.end)
   return { why: 'too few', at, wanted: `${countWords(count, of)} left`, there }
