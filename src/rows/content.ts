@@ -12,6 +12,7 @@ import type { Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader } from './reader.ts'
 import type { Step } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
+import { overWholeRow } from './whole-row.ts'
 import type { Word } from './words.ts'
 import { wordsOfText } from './words.ts'
 
@@ -75,7 +76,7 @@ function bySize(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch |
 function fromSteps(read: ReadSteps): ReadContent {
   const { stitch } = read
   if (read.steps === null) return { content: null, stitch, unread: read.unread }
-  return { content: { kind: 'steps', steps: read.steps }, stitch, unread: null }
+  return { content: { kind: 'steps', steps: overWholeRow(read.steps) }, stitch, unread: null }
 }
 
 /** Reads a row's words, without label and stated count. */

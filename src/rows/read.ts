@@ -159,7 +159,8 @@ function multiplied(reader: Reader, steps: readonly Step[], from: number): reado
   })
   if (times === null) return steps
   const all = times.kind === 'said' ? ({ kind: 'exactly', count: times.count } as const) : times
-  return [{ kind: 'repeat', body: steps, stop: null, ending: null, times: all, at: spanSince(reader, from) }]
+  const at = spanSince(reader, from)
+  return [{ kind: 'repeat', ofItem: true, body: steps, stop: null, ending: null, times: all, at }]
 }
 
 function apply(steps: Step[], repeated: Repeated): void {

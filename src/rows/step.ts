@@ -189,6 +189,8 @@ export type Step = {
    */
   | {
       readonly kind: 'repeat'
+      /** `inc x 6`: a number of times behind a single item, without brackets. */
+      readonly ofItem?: true
       readonly body: readonly Step[]
       readonly stop: number | null
       readonly ending: readonly Step[] | null
