@@ -1,4 +1,5 @@
 import { cover } from '../diagnostic/index.ts'
+import { withoutColours } from './colours.ts'
 import { asGroup, sweep } from './gather.ts'
 import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
@@ -252,7 +253,7 @@ function saysAll(reader: Reader, from: number): boolean {
  */
 export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadSteps {
   const { words: own, layered } = withoutLayers(words)
-  const reader = createReader(withoutLoops(own), vocabulary, readSequence, stitch)
+  const reader = createReader(withoutLoops(withoutColours(own)), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) {
     const whole = withLeft(withFirstSkip(withRing(withCounting(steps))))
