@@ -137,6 +137,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     lastTarget: null,
     endless: null,
     steps: 0,
+    swept: -1,
     passStart: 0,
     loops: 0,
   }

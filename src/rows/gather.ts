@@ -1,6 +1,6 @@
 import { cover } from '../diagnostic/index.ts'
 import { isPlaceless, partsOf } from './phrase/parts.ts'
-import type { Part, Step, StepOf, Target, Where } from './step.ts'
+import type { Part, Step, StepOf, Sweeping, Target, Where } from './step.ts'
 
 /*
  * What items of a row mean together: a comma list that goes into the place of its last item, and places of two kinds
@@ -62,17 +62,32 @@ function isSweeping(step: Step | undefined): step is StepOf<'work'> & { where: W
 }
 
 function isBetweenStitches(of: Target): boolean {
-  return of.every((accepts) => /^(?:space|corner|gap|chain)$/.test(accepts.kind))
+  return of.every((accepts) => /^(?:space|corner|gap)$/.test(accepts.kind))
 }
 
 /** Places that are told by what they are, whether they lie between stitches or are stitches themselves. */
 function isApart(of: Target): boolean {
-  return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named' && accepts.kind !== 'chain')
+  return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named')
+}
+
+/** Whether a target means none of the places of those before it. */
+function isOther(works: readonly Sweeping[], of: Target): boolean {
+  const own = new Set(of.map((accepts) => JSON.stringify(accepts)))
+  return works.every(({ where }) => where.of.every((accepts) => !own.has(JSON.stringify(accepts))))
 }
 
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
   const [first, second] = steps.slice(-2)
+  if (
+    steps.length - 2 >= from &&
+    first?.kind === 'sweep' &&
+    isSweeping(second) &&
+    isOther(first.works, second.where.of)
+  ) {
+    steps.splice(-2, 2, { ...first, works: [...first.works, second], at: cover(first.at, second.at) })
+    return
+  }
   if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
   if (first.where.until.kind !== 'end' || isApart(first.where.of) === isApart(second.where.of)) return
   steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })

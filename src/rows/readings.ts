@@ -79,8 +79,12 @@ function sharedWith(job: RowJob, size: number, steps: readonly Step[]): number {
   return size
 }
 
+/** What a row comes to by its stated count: all stitches, or the one kind that it names. */
 function statedTotal({ stated, checked }: RowJob, size: number): number | null {
-  const item = stated?.items.find((each) => each.of.kind === 'total' && each.by === null)
+  const items = stated?.items.filter(({ by }) => by === null) ?? []
+  const [only, ...others] = items
+  const kind = only?.of.kind === 'key' && !/^(?:space|chain|together)/.test(only.of.key) && others.length === 0
+  const item = items.find(({ of }) => of.kind === 'total') ?? (kind ? only : undefined)
   return item === undefined || !checked(size) ? null : statedFor(item, size)
 }
 
@@ -154,7 +158,8 @@ function isStated(job: RowJob): boolean {
  * Stitches that were jumped over are not worked by calling them something else.
  */
 function isMisnamed(job: RowJob, { worked, faults: [stopped, left, differs] }: Reading): boolean {
-  if (worked.some((result) => result?.stop?.why === 'no such place')) return true
+  if (worked.some((result) => result?.stop?.why === 'no such place' || result?.stop?.why === 'goes nowhere'))
+    return true
   return isStated(job) && (stopped > 0 || (differs > 0 && left === 0))
 }
 

@@ -115,6 +115,21 @@ function workSkip(work: Work, step: StepOf<'skip'>): Stop | null {
   return stop
 }
 
+/** Only the space of the turning chain and its top are left: `miss 2` passes over the chains of the one. */
+function leadsToTurn({ below, kinds, cursor, end }: Work): boolean {
+  const kind = (at: number) => kinds.list[below?.places[at] ?? -1]
+  const [space, top] = [kind(end - 2), kind(end - 1)]
+  return (
+    cursor === end - 2 && space?.what === 'space' && space.opening !== null && top?.what === 'stitch' && top.turning
+  )
+}
+
+/** `2 dc in every ch; miss the tr`: the words before have passed over them already. */
+function passedByName(work: Work, of: Target): boolean {
+  const swept = work.swept >= 0 && work.swept === work.cursor
+  return swept && of.every((accept) => accept.kind === 'named') && of !== work.lastTarget
+}
+
 function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const { where, at } = step
   if (skipsFoundation(work, where)) return skipFoundation(work, forSize(where.count, work.size), at)
@@ -125,9 +140,11 @@ function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const of = skipTarget(target(work, where.of))
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
+  const beforeTurn = leadsToTurn(work)
   const skipped = advance(work, of, asked)
+  if (beforeTurn && work.cursor === work.end) work.cursor -= 1
   if (skipped > 0) work.lastTarget = where.of === of ? of : spaceOrStitch
-  if (skipped === asked) return null
+  if (skipped === asked || passedByName(work, of)) return null
   return nowhere(work, of, at) ?? { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
 }
 

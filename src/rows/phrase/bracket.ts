@@ -1,9 +1,10 @@
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, maximalDepth, spanSince, take, textAt } from '../reader.ts'
-import type { Step, Times } from '../step.ts'
+import type { Counting, Step, Times } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { partsOf } from './parts.ts'
 import { isNote, isRemark } from './remark.ts'
+import { readStandsFor } from './stands-for.ts'
 import { readPlaces } from './stitch.ts'
 import { readTimes } from './times.ts'
 
@@ -30,6 +31,12 @@ function remark(reader: Reader, open: number, close: number): readonly Step[] {
   const counting = attempt(reader, readCounting)
   reader.at = close + 1
   return [{ kind: 'remark', counting, at: spanSince(reader, open) }]
+}
+
+/** `3 ch. (to stand for 1st tr.), …`: a sentence seems to end before it. */
+function readMeaning(reader: Reader): Counting | null {
+  const before = reader.words[reader.at - 2]?.text ?? ''
+  return /^chs?$|^chains?$/.test(before) && reader.words[reader.at - 1]?.text === '.' ? readStandsFor(reader) : null
 }
 
 /** `(2 dc, ch 2, 2 dc) in next sp` */
@@ -63,7 +70,9 @@ export const bracketPhrase: Phrase = {
     const from = reader.at
     const close = reader.closing.get(from)
     if (close === undefined || close >= reader.end) return null
-    const counting = attempt(reader, (inner) => (/count/.test(textAt(inner, 1)) ? readCounting(inner) : null))
+    const counting = attempt(reader, (inner) =>
+      /count/.test(textAt(inner, 1)) ? readCounting(inner) : readMeaning(inner),
+    )
     if (counting !== null) return [{ kind: 'remark', counting, at: spanSince(reader, from) }]
     const steps = content(reader, close)
     if (steps === null) return null

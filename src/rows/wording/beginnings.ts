@@ -2,11 +2,11 @@ import type { Rewording } from './rewrite.ts'
 import { chainsWord, chainWord, clauseEnd } from './vocabulary.ts'
 
 const place =
-  '(?:(?: (?:in|at|from|on|by|with) (?:the |one )?(?!#|a )(?:\\w+ )?(?:centre|center|middle|neck|top|toe|bottom|point|waist|edge|corner|crown|heel|end|side|back|front|wrist|foot|head|border|brim))?,?)'
+  '(?:(?: (?:in|at|from|on|by|with) (?:the |one )?(?!#|a )(?:\\w+ )?(?:centre|center|middle|neck|top|toe|bottom|point|waist|edge|corner|crown|heel|end|side|back|front|wrist|foot|head|border|brim))?(?: ,)?)'
 const begins = '(?:commence|commenced|commencing|begin|begun|beginning|began|start|started|starting)'
 const foundation = '(?:foundation chain|foundation|base chain|chain)'
 const required =
-  '(?:(?:of )?(?:the|any) (?:\\w+ )?(?:length|size)(?: (?:required|desired|wanted|wished|needed|necessary|you require))?|slightly longer than (?:desired|required)|as long as (?:required|desired|wished))'
+  '(?:(?:of )?(?:the|any) (?:\\w+ )?(?:length|size)(?: (?:required|desired|wanted|wished|needed|necessary|you require))?|slightly longer than (?:desired|required)(?: \\. \\( multiple of # (?:plus #)?)?|as long as (?:required|desired|wished))'
 const say = '(?:say|for trial|for example|for instance|as|here|in the model)'
 
 /** How a piece is begun: all that leads up to its chain goes, and `a chain of 50` is `ch 50`. */
@@ -25,6 +25,14 @@ export const beginnings: readonly Rewording[] = [
       `^${begins}${place}(?: (?:with|on|by making|by working|by)) (?=(?:a |# )?(?:long )?(?:ch|chain|foundation|length)|#)`,
     ),
     to: '',
+  },
+  {
+    opens: 'foundation',
+    from: new RegExp(
+      `^foundation(?: ${chainWord})? \\. (?:– )?(?=(?:make|work|begin|commence)? ?(?:with )?(?:a )?(?:${chainWord}|#))`,
+    ),
+    to: '',
+    after: /^$/,
   },
   {
     opens: 'start starting begin beginning',

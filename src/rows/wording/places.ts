@@ -94,6 +94,14 @@ export const loops: readonly Rewording[] = [
     ),
     to: 'in $det ch - $n sp',
   },
+  // `in next 2 ch. sp`: one of two chains, not two of them
+  {
+    opens: 'in into under over on',
+    from: new RegExp(
+      `^(?:in|into|under|over|on) (?<det>(?:the )?(?:next|first|last)) (?<n>#)(?: -)? ${chainWord} (?:sp|space|loop|lp|arch)`,
+    ),
+    to: 'in $det ch - $n sp',
+  },
   {
     opens: 'under over',
     from: new RegExp(`^(?:under|over) (?<det>(?:the )?(?:next|first|last)) (?<n>#) ${chainWord}(?! from)`),
@@ -244,6 +252,13 @@ export const asides: readonly Rewording[] = [
   { opens: ',', from: /^, (?:and )?(?=all (?:in|into|under|on|over) )/, to: '' },
   { opens: 'on', from: /^on (?:this|it|them)(?: chain| foundation| ring)?(?= work| make| crochet)/, to: '' },
   { opens: 'of', from: /^of (?:the )?turning(?= [,;.:)*]|$)/, to: 'of turning ch' },
+  {
+    opens: 'of',
+    from: /^of (?:the )?(?:ring|circle)/,
+    to: '',
+    after: new RegExp(`(?:${chainWord}|${stitchWord}|${loopWord})$`),
+  },
+  { opens: 'in at', from: /^(?:in|at) (?:the )?back(?: of (?:the )?work)?(?: ,)?(?= between| around)/, to: '' },
   { opens: 'from', from: /^from (?:the |your )?needle/, to: 'from hook' },
   {
     opens: '#th',

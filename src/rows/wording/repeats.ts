@@ -42,6 +42,7 @@ export const repeats: readonly Rewording[] = [
     to: 'ending with one',
     after: /,$/,
   },
+  { opens: '#', from: new RegExp(`^(?<n>#) times${clauseEnd}`), to: 'rep a total of $n times', after: /[^)*\]#] ,$/ },
   { opens: 'to', from: /^to (?:the )?last (?:(?:stitch|st) )?but one/, to: 'to last st' },
   {
     opens: 'finishing finish terminating terminate concluding conclude and end ending',
@@ -54,6 +55,15 @@ const rowStart = /(?:^|[.:–)])$/
 
 /** Rows that are worked as others. */
 export const references: readonly Rewording[] = [
+  // `same as the 2nd row, working 1 tr under each ch`: what follows says how
+  {
+    opens: 'the same as like',
+    from: new RegExp(
+      `^(?:the )?(?:same as|as|like) (?:the )?(?:#th|last|previous|preceding) ${roundWord} , (?:but )?(?:only )?(?:working|work|with)(?= #| a| one)`,
+    ),
+    to: '',
+    after: rowStart,
+  },
   {
     opens: 'like as repeat rep same the work similar',
     from: /^(?:work )?(?:the )?(?:like|as|repeat|rep|repeat as|same as|similar to)(?: in)? (?:the )?(?<a>#th)(?:(?<and> and) (?:the )?(?<b>#th))?(?= [.;]|$)/,

@@ -185,6 +185,8 @@ export interface Work {
   /** The last repeat that went to the end, what one pass of it uses, and what had been passed over by then. */
   endless: { readonly at: Span; readonly done: number; readonly uses: number; readonly passed: number } | null
   steps: number
+  /** Where words that go into each place of a kind have come to; -1 where none have been worked. */
+  swept: number
   /** Where the row, or this pass of a repeat, began in the row below. */
   passStart: number
   /** Repetitions around the step at hand: a chain in one is no opening chain. */

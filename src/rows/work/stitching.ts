@@ -215,7 +215,13 @@ function inChainFromHook(
 function closesRound(work: Work, where: Where, parts: readonly Part[]): boolean {
   const [part] = parts
   const single = part?.kind === 'stitch' && parts.length === 1 && forSize(part.count, work.size) === 1
-  return single && where.kind === 'first' && isBackAtFirst(work)
+  return single && where.kind === 'first' && (isBackAtFirst(work) || isBridged(work))
+}
+
+/** The chains made last lie over the stitches that are left before the first. */
+function isBridged({ kinds, made, below, cursor, end, passed }: Work): boolean {
+  const last = kinds.list[made.places.at(-1) ?? -1]
+  return below?.circular === true && cursor > 1 && last?.what === 'space' && cursor + last.chains >= end - passed
 }
 
 /** What so many decreases make: one stitch each, over `legs` of the places gone into. */

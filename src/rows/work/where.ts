@@ -66,6 +66,7 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
     // After the last space or shell the stitches beyond it are still there for the words that follow.
     if (!(where.until.kind === 'end' && of.every(isBetween))) work.cursor = Math.max(work.cursor, end)
     work.lastTarget = of
+    work.swept = work.cursor
     if (where.until.kind === 'end' && work.namesTurningChain) work.cursor = withoutTurningChain(work, end)
   }
   return stop
@@ -102,9 +103,9 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (asked < 0) return { why: 'below zero', at, number: asked }
   // A ring takes any number of stitches: `12 dc` needs no place of its own.
   const inRing = work.below?.ring === true && work.below.places.length === 0
-  if (work.below?.ring === true && where.of.every(isAnySpace)) return inPlaces(1)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
+  if (work.below?.ring === true && of.every(isAnySpace)) return inPlaces(1)
   if (where.bare === true && standsOn(work, of)) return inLast(work, inPlaces)
   passAfterSkip(work, of)
   backToGap(work, of)
@@ -168,7 +169,10 @@ function skippedPlaces(work: Work, where: Where & { kind: 'skipped' }, at: Span,
 function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPlaces: InPlaces): Stop | null {
   const of = target(work, where.of)
   const count = forSize(where.count, work.size)
+  const outer = work.end
+  if (work.namesTurningChain && count > 1) work.end = withoutTurningChain(work, work.end)
   const from = fromEnd(work, of, count)
+  work.end = outer
   if (from < 0) {
     const there = countMeant(work, of, work.cursor, work.end)
     return { why: 'too few', at, wanted: countWords(count, of), there }
