@@ -33,11 +33,13 @@ const shapes = new WeakMap<Row, Shape>()
 export function shapeOf(row: Row, kinds: Kinds): Shape {
   const known = shapes.get(row)
   if (known !== undefined) return known
-  const groups = groupsInPlaces(row, kinds)
+  const apart = groupsInPlaces(row, kinds)
+  const groups = opened(apart, row, kinds)
   const groupings = [
     { name: 'groups', groups },
+    { name: 'groups apart', groups: apart },
     { name: 'closed groups', groups: closed(groups) },
-    { name: 'parts of groups', groups: groupsInPlaces(row, kinds, true) },
+    { name: 'parts of groups', groups: opened(groupsInPlaces(row, kinds, true), row, kinds) },
     { name: 'runs', groups: closed(runsBetweenSpaces(row, kinds), row.circular && !endsInSpace(row, kinds)) },
   ]
   const several = groupings.map((each) => ({
@@ -73,16 +75,11 @@ function groupsInPlaces({ places, groups, names }: Row, kinds: Kinds, split = fa
     current = group
     found.at(-1)?.stitches.push(keyOf(kinds, place))
   })
-  return opened(found, places, groups, kinds)
+  return found
 }
 
 /** The opening chain and the stitches of its place are one group: `ch 3, 2 dc in same sp`. */
-function opened(
-  found: readonly Group[],
-  places: readonly number[],
-  groups: readonly number[],
-  kinds: Kinds,
-): readonly Group[] {
+function opened(found: readonly Group[], { places, groups }: Row, kinds: Kinds): readonly Group[] {
   const first = kinds.list[places[0] ?? -1]
   const [own, second, ...rest] = found
   if (first?.what !== 'stitch' || !first.turning || own === undefined || second === undefined) return found

@@ -5,7 +5,6 @@ import type { Word } from '../words.ts'
 import { chainApart, saidRule } from './aside.ts'
 import { bySize, namedSizes } from './by-size.ts'
 import type { CountingRule, StatedItem } from './item.ts'
-import { statedFor } from './item.ts'
 import { passSide, readNoun } from './noun.ts'
 
 /** The longest list of counts that is looked at, in words. */
@@ -95,22 +94,6 @@ function item(reader: Reader): StatedItem | null {
   return { shown, of, count, by: null }
 }
 
-/** One kind named twice is there as often as both say together. */
-function together(items: readonly StatedItem[]): readonly StatedItem[] {
-  if (new Set(items.map(({ shown }) => shown)).size < 2) return items
-  const found = new Map<string, StatedItem>()
-  for (const [at, item] of items.entries()) {
-    const name = item.of.kind === 'key' ? item.shown : `${at} ${item.shown}`
-    found.set(name, added(found.get(name), item))
-  }
-  return [...found.values()]
-}
-
-function added(before: StatedItem | undefined, item: StatedItem): StatedItem {
-  if (before === undefined || typeof before.count === 'function' || typeof item.count === 'function') return item
-  return { ...item, count: before.count.map((own, size) => (own === null ? null : own + (statedFor(item, size) ?? 0))) }
-}
-
 /** What a list of counts says beside the counts. */
 interface Found {
   readonly items: readonly StatedItem[]
@@ -147,7 +130,7 @@ function list(reader: Reader): Found | null {
   } while (more(reader))
   while (take(reader, '.'));
   if (reader.at < reader.end) return null
-  const all = bySize(items, reader.vocabulary.sizes) ?? together(items)
+  const all = bySize(items, reader.vocabulary.sizes) ?? items
   return { items: all.map((each) => follows(rule, each)), changes: changed }
 }
 

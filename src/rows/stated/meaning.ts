@@ -12,6 +12,7 @@ import {
   only,
   shape,
   sumOf,
+  withBridges,
 } from './ways.ts'
 
 /** What a stated number turns out to be. `unchecked`: its name has no meaning that fits. */
@@ -76,7 +77,7 @@ function totalMeant(by: StatedItem['by'], worked: Worked): readonly number[] {
   if (by !== null) return by.map((rule) => byRule(rule, worked))
   // Of a foundation the chains are counted.
   const chains = worked.total === 0 ? worked.tally.get('chain') : undefined
-  return chains === undefined ? [worked.total] : [worked.total, chains]
+  return [worked.total, chains ?? withBridges(worked)]
 }
 
 /** Stitches inside groups that are counted by a name of their own are not counted again: `3 groups, 1 dc`. */
@@ -91,7 +92,8 @@ function besides(item: StatedItem, { items }: Stated, size: number, stated: numb
     if (open < 1 || rest < 1) continue
     const within = withinGroups(worked, open, key)
     if (within.includes(rest)) return 'agrees'
-    if (within.length === 0 && open > 1 && rest % open === 0 && rest / open <= mostInGroup) found = 'unchecked'
+    const even = open > 1 && rest % open === 0 && rest / open <= mostInGroup
+    if (within.length === 0 && even) found = openVerdict(other, null, open, worked)
   }
   return found
 }

@@ -72,8 +72,27 @@ export function isApart(rule: CountingRule, tally: ReadonlyMap<string, number>):
   return chains !== undefined && (tally.get(`space:${chains}`) ?? 0) === 0
 }
 
-export function keyCount({ tally }: Worked, key: string): number {
-  return key === 'space' ? sumOf(tally, isSpace) : (tally.get(key) ?? 0)
+export function keyCount(worked: Worked, key: string): number {
+  const { tally } = worked
+  if (key === 'space') return sumOf(tally, isSpace)
+  // Beyond a foundation the chains of a row are those of its spaces: `7 sc + 3 ch`.
+  return tally.get(key) ?? (key === 'chain' ? chainsOf(worked) : 0)
+}
+
+/** The shortest chain over stitches that are passed, and how many there are of them at most, and stitches to each. */
+const bridge = { chains: 3, most: 2, stitches: 5 }
+
+/** `sc in next 10, ch 6, sk 6, sc to end. (26)`: the chain over a thumb or an armhole takes the place of its stitches. */
+export function withBridges({ tally, total }: Worked): number {
+  let chains = 0
+  let count = 0
+  for (const [key, times] of tally) {
+    const length = isSpace(key) ? Number(key.slice('space:'.length)) : 0
+    if (length < bridge.chains) continue
+    count += times
+    chains += times * length
+  }
+  return count > 0 && count <= bridge.most && total >= bridge.stitches * count ? total + chains : total
 }
 
 export function shape(worked: Worked): Shape | null {

@@ -193,7 +193,8 @@ function lacksAPlace(work: Work, body: readonly Step[], end: number): boolean {
 function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | null {
   const start = work.cursor
   let first = start
-  for (let done = 0; hasPlace(work, anyPlace, end); done += 1) {
+  let done = 0
+  for (; hasPlace(work, anyPlace, end); done += 1) {
     const from = work.cursor
     work.passStart = from
     const { sub } = work
@@ -202,7 +203,7 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
     if (done === 0) first = work.cursor
     if (stop !== null && isLack(stop) && done > 0) {
       restore(work, before)
-      if (lacksAPlace(work, loop.body, end)) return null
+      if (lacksAPlace(work, loop.body, end)) return noted(work, done)
     }
     if (stop !== null) {
       const uses = done === 0 ? 0 : stitchesFrom(work, start, first)
@@ -212,7 +213,7 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
     if (work.cursor === from && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
     done += copyPasses(work, loop.body, before, mostSteps)
   }
-  return null
+  return noted(work, done)
 }
 
 function times(work: Work, step: StepOf<'repeat'>): number | null {
@@ -235,7 +236,10 @@ export function workRepeat(work: Work, step: StepOf<'repeat'>, run: RunSteps): S
   const stop = repeated(work, step, run)
   work.loops -= 1
   if (stop !== null) return stop
-  const passes = times(work, step) ?? (work.endless === endless ? 0 : (work.endless?.done ?? 0))
+  return noted(work, times(work, step) ?? (work.endless === endless ? 0 : (work.endless?.done ?? 0)))
+}
+
+function noted(work: Work, passes: number): null {
   if (passes > 1) add(work.inside, `${passesKey}${passes}`, 1)
   return null
 }
