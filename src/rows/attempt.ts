@@ -121,6 +121,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     leftOpen: null,
     byEye: false,
     begunAt: 0,
+    intoRing: false,
     around: false,
     slippedInto: [],
     turningStitches: 0,

@@ -1,8 +1,10 @@
 import { cover } from '../diagnostic/index.ts'
 import { withoutColours } from './colours.ts'
+import { passFillers } from './fillers.ts'
 import { asGroup, sweep } from './gather.ts'
 import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
+import { multiply, readMultiple } from './multiple.ts'
 import { alongPhrase, crossingPhrase, passAside } from './phrase/aside.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
@@ -24,12 +26,11 @@ import { startingPhrase } from './phrase/starting.ts'
 import { stitchPhrase } from './phrase/stitch.ts'
 import { tailPhrase } from './phrase/tail.ts'
 import { takeTogetherPhrase } from './phrase/take-together.ts'
-import { readTimes } from './phrase/times.ts'
 import { timesFirstPhrase } from './phrase/times-first.ts'
 import { togetherPhrase } from './phrase/together.ts'
 import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
-import { attempt, createReader, numberAt, peek, spanSince, take, textAt } from './reader.ts'
+import { attempt, createReader, peek, spanSince, textAt } from './reader.ts'
 
 import { withCounting, withFirstSkip, withLeft, withRing } from './settled.ts'
 import { spread } from './spread.ts'
@@ -69,51 +70,10 @@ const phrases: readonly Phrase[] = [
   tipPhrase,
 ]
 
-const separators = [',', ';', '.', ':', '-', '–']
-const fillers = [
-  'work',
-  'make',
-  'crochet',
-  'then',
-  'and',
-  'also',
-  'ending',
-  'end',
-  'now',
-  'worked',
-  'place',
-  'you',
-  'but',
-]
-
 /** Steps of a row, or the words that stopped the reader. */
 export type ReadSteps =
   | { readonly steps: readonly Step[]; readonly stitch: Stitch; readonly unread: null }
   | { readonly steps: null; readonly stitch: Stitch; readonly unread: Unread }
-
-/** `working 3 sc in each corner`, where stitches follow at once: the word adds nothing. */
-function takeParticiple(reader: Reader): boolean {
-  if (!/^(?:working|making|placing)$/.test(textAt(reader))) return false
-  const next = textAt(reader, 1)
-  const { dictionary, specials } = reader.vocabulary
-  const makes =
-    numberAt(reader, 1) !== null || /^[([]$/.test(next) || dictionary.stitches.has(next) || specials.has(next)
-  return makes && take(reader, 'working', 'making', 'placing')
-}
-
-function passFillers(reader: Reader): void {
-  for (;;) {
-    const from = reader.at
-    if (!take(reader, ...separators) && !take(reader, ...fillers) && !takeParticiple(reader)) return
-    // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.
-    const filler = reader.words[from]?.text
-    if (filler === 'ending' || filler === 'end') take(reader, 'with', 'in', 'by')
-    if (filler === 'place' && /^(?:a|marker|markers|st)$/.test(textAt(reader))) {
-      reader.at = from
-      return
-    }
-  }
-}
 
 function remember(reader: Reader, at: number, expected: string, mark: string | null = null): void {
   const word = reader.words[at]
@@ -149,19 +109,6 @@ function item(reader: Reader): readonly Step[] | null {
     if (steps !== null) return steps
   }
   return null
-}
-
-/** `inc x 6`, `sc2tog twice`: the item itself is repeated. */
-function multiplied(reader: Reader, steps: readonly Step[], from: number): readonly Step[] {
-  const times = attempt(reader, (inner) => {
-    if (numberAt(inner) === null && !/^(?:x|twice|once|thrice|for)$/.test(textAt(inner))) return null
-    const found = readTimes(inner, false)
-    return found === null || found.kind === 'until' ? null : found
-  })
-  if (times === null) return steps
-  const all = times.kind === 'said' ? ({ kind: 'exactly', count: times.count } as const) : times
-  const at = spanSince(reader, from)
-  return [{ kind: 'repeat', ofItem: true, body: steps, stop: null, ending: null, times: all, at }]
 }
 
 function apply(steps: Step[], repeated: Repeated): void {
@@ -211,15 +158,16 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
       remember(reader, from, 'a stitch, chain, skip or repeat')
       whole = false
     } else {
-      const group = asGroup(
-        steps,
-        inLoops(reader, multiplied(reader, added, from), from),
-        open.at(-1)?.step ?? 0,
-        saysAll(reader, from),
-      )
+      const start = open.at(-1)?.step ?? 0
+      const looped = inLoops(reader, added, from)
+      const multiple = readMultiple(reader, open.length > 0)
+      const group =
+        multiple === null
+          ? asGroup(steps, looped, start, saysAll(reader, from))
+          : multiply(steps, looped, start, multiple)
       steps.push(...group)
-      sweep(steps, open.at(-1)?.step ?? 0)
-      spread(steps, open.at(-1)?.step ?? 0)
+      sweep(steps, start)
+      spread(steps, start)
       const deep = besideSkipped(steps)
       if (deep !== null) steps.splice(-2, 1, deep)
       passAside(reader)

@@ -46,6 +46,7 @@ export function withFirstSkip(steps: readonly Step[]): readonly Step[] {
 }
 
 function isInMagicRing(step: Step): boolean {
+  if (step.kind === 'ring') return step.all === true
   return step.kind === 'work' && step.where.kind === 'ring' && step.where.magic
 }
 

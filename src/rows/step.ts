@@ -180,7 +180,8 @@ export type Step = {
   /** `yarn`: where yarn is joined, which the row then begins in. */
   | { readonly kind: 'slip'; readonly where: Where; readonly yarn?: true }
   | { readonly kind: 'join' }
-  | { readonly kind: 'ring' }
+  /** `all`: the stitches that follow go into it, too, though they do not say so. */
+  | { readonly kind: 'ring'; readonly all?: true }
   | { readonly kind: 'turn'; readonly turns: boolean }
   | { readonly kind: 'leave' }
   /**

@@ -70,7 +70,8 @@ function closesFoundation({ below, made, opening, cursor, size }: Work, { where 
   return where.kind === 'first' && forSize(where.count, size) === 1
 }
 
-function workRing(work: Work): Stop | null {
+function workRing(work: Work, step: StepOf<'ring'>): Stop | null {
+  if (step.all === true) work.intoRing = true
   if (work.below?.ring === true) return null
   if (work.below?.foundation === true && work.made.places.length === 0) setBelow(work, joinedRow(work.below))
   else if (work.below === null) setBelow(work, ringRow)
@@ -217,8 +218,9 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.source(work, step)
     case 'layers':
       return workers.layers(work, step)
-    case 'join':
     case 'ring':
+      return workers.ring(work, step)
+    case 'join':
     case 'leave':
     case 'fastenOff':
     case 'remark':

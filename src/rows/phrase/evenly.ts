@@ -55,8 +55,8 @@ export function readWhichEnds(reader: Reader): 1 | 2 | null {
     take(reader, 'at')
     return take(reader, 'end') ? 2 : null
   }
-  take(reader, 'end', 'ends', 'side', 'sides', 'edge', 'edges')
-  return both ? 2 : 1
+  const named = take(reader, 'end', 'ends', 'side', 'sides', 'edge', 'edges')
+  return both ? (named ? 2 : null) : 1
 }
 
 /** `dec 1 st at each end`: what it changes in the whole row. */

@@ -19,7 +19,9 @@ import { anyStitch } from './target.ts'
 const increaseWords = ['inc', 'incs', 'increase', 'increases']
 
 function numberAfter(reader: Reader) {
-  return /^(?:times|time|x|more)$/.test(textAt(reader, 1)) ? null : takeNumber(reader)
+  const after = textAt(reader, 1)
+  if (after === 'x' && numberAt(reader, 2) !== null) return takeNumber(reader)
+  return /^(?:times|time|x|more)$/.test(after) ? null : takeNumber(reader)
 }
 
 /**

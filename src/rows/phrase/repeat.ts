@@ -101,7 +101,8 @@ function repeatFrom(
 export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]): Repeated | MissingMark | null {
   const start = reader.at
   if (!take(reader, 'rep', 'repeat', 'repeating')) return null
-  take(reader, 'instructions', 'pattern', 'sequence')
+  take(reader, 'instructions', 'pattern', 'sequence', 'that', 'this', 'it', 'these', 'all')
+  take(reader, 'steps', 'instructions', 'sequence')
   if (take(reader, 'from', 'bet', 'between') || isMark(textAt(reader))) return fromMark(reader, start, steps, marks)
   // `1 tr, 2 ch, miss 2; repeat.`: from the mark before it, or from where the row begins to be like itself.
   // A double star is where the last repeat ends, as a rule.
@@ -148,7 +149,7 @@ export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Ma
     }
   }
   const from = reader.at
-  take(reader, ',', ';', '.')
+  take(reader, ',', ';', '.', '-', '–')
   const repeats = take(reader, 'rep', 'repeat') || takeAll(reader, 'and', 'rep') || takeAll(reader, 'and', 'repeat')
   reader.at = from
   if (!repeats) return null

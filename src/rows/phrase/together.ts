@@ -26,6 +26,8 @@ interface Together {
   /** `in` leads to the place: one for all the legs. */
   readonly into: boolean
   readonly places: Where | null
+  /** `dec 4` */
+  readonly times?: Count
 }
 
 const decreaseWords = ['dec', 'decs', 'decrease', 'decreases', 'invdec', 'inv-dec']
@@ -66,12 +68,22 @@ function parted(reader: Reader): Together | null {
   return { stitch, name: null, legs, into, places: where ?? attempt(reader, readWhere) }
 }
 
+/** `dec 4`: so many of them; not the `4` of `dec 4 times` or of `dec 4 sts` */
+function timesAfter(reader: Reader): Count | null {
+  const count = takeNumber(reader)
+  if (count === null || /^(?:times|time|more|st|sts|stitch|stitches|tog|together|evenly)$/.test(textAt(reader)))
+    return null
+  return textAt(reader) === 'x' && numberAt(reader, 1) === null ? null : count
+}
+
 /** `dec`, `invdec`, `sc dec`, `dec over next 2 sts` */
 function decrease(reader: Reader): Together | null {
   const stitch = attempt(reader, takeStitch) ?? reader.stitch
   take(reader, 'inv', 'invisible')
   if (!take(reader, ...decreaseWords)) return null
   const legs = everySize(2, reader.vocabulary.sizes)
+  const times = attempt(reader, timesAfter)
+  if (times !== null) return { stitch, name: null, legs, into: false, places: null, times }
   const where = attempt(reader, readWhere)
   return { stitch, name: null, legs, into: false, places: where }
 }
@@ -127,7 +139,14 @@ export const togetherPhrase: Phrase = {
     if (together === null) return null
     const { stitch, name, legs } = together
     const at = spanSince(reader, from)
-    const over: Step = { kind: 'together', stitch, name, legs, where: placed(together, before ?? one(reader)), at }
+    const over: Step = {
+      kind: 'together',
+      stitch,
+      name,
+      legs,
+      where: placed(together, before ?? together.times ?? one(reader)),
+      at,
+    }
     const inOne = before === null ? inOnePlace(reader, together, at) : null
     if (inOne === null) return [over]
     return isOneByKind(together.places)

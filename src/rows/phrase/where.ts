@@ -34,10 +34,10 @@ function fromHook(reader: Reader): Where | null {
 
 /** `ring`, `center of ring`, `magic ring` */
 function ring(reader: Reader): Where | null {
-  take(reader, 'the', 'a')
+  take(reader, 'the', 'a', 'an')
   if (take(reader, 'center', 'centre', 'middle')) take(reader, 'of')
-  take(reader, 'the', 'a')
-  const magic = take(reader, 'magic', 'adjustable', 'sliding')
+  take(reader, 'the', 'a', 'an')
+  const magic = take(reader, 'magic', 'adjustable', 'sliding', 'double')
   if (magic && take(reader, 'loop')) return { kind: 'ring', magic }
   take(reader, 'ch', 'chain')
   if (take(reader, 'mr', 'mc', 'ml')) return { kind: 'ring', magic: true }

@@ -161,6 +161,8 @@ export interface Work {
   leftOpen: StepOf<'pickUp'> | null
   /** Some number in the row is left to the eye, and was estimated. */
   byEye: boolean
+  /** All that the row makes goes into its ring. */
+  intoRing: boolean
   /** The row goes around the end of its chain, or around an opening. */
   around: boolean
   /** The positions that slip stitches went into. */

@@ -98,11 +98,21 @@ function further(work: Work, of: Target, asked: number, at: Span): number {
   return advance(work, of, asked)
 }
 
+/** Whether a stitch without a place goes into the ring: as all do that follow one which says so, and where the words leave it open. */
+function goesIntoRing(work: Work, { of }: Where & { kind: 'next' }): boolean {
+  const { below } = work
+  if (below?.ring !== true) return false
+  if (below.places.length === 0) return true
+  if (!of.every((accept) => accept.kind === 'stitch' && !accept.said)) return false
+  if (!work.intoRing && work.cursor <= 1) work.intoRing = work.choose('into ring', 2) === 1
+  return work.intoRing
+}
+
 function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlaces: InPlaces): Stop | null {
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
   // A ring takes any number of stitches: `12 dc` needs no place of its own.
-  const inRing = work.below?.ring === true && work.below.places.length === 0
+  const inRing = goesIntoRing(work, where)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = target(work, where.of)
   if (work.below?.ring === true && of.every(isAnySpace)) return inPlaces(1)
@@ -281,6 +291,11 @@ function toRowEnds(work: Work, of: Target): void {
   if (nextMeant(work, of) < 0) takeUpRowEnds(work)
 }
 
+/** A ring, also `6 sc in a loop` before there is anything else to go into. */
+function isRing(where: Where): boolean {
+  return where.kind === 'ring' || (where.kind === 'next' && where.bare === true && where.of.every(isAnySpace))
+}
+
 /**
  * Goes to the place or places a phrase names and does `inPlaces` there, at most once.
  * `fromHook` and `ring` are settled by the caller, who knows what is made there.
@@ -290,7 +305,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
   const further = where.kind === 'each' || where.kind === 'next' ? inDepth(work, where) : null
   if (further !== null) return goTo(work, further, at, inPlaces)
   // `6 sc in magic ring` as the first words of a piece makes the ring too.
-  if (where.kind === 'ring' && work.below === null) work.below = ringRow
+  if (isRing(where) && work.below === null) work.below = ringRow
   if (turnsCorner(work, where)) return inPlaces(1)
   const down = downSpoke(work, where, at, inPlaces)
   if (down !== undefined) return down
@@ -315,8 +330,10 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
       return turningChain(work, where, at, inPlaces)
     case 'skipped':
       return skippedPlaces(work, where, at, inPlaces)
-    case 'aside':
     case 'ring':
+      work.intoRing = true
+      return inPlaces(1)
+    case 'aside':
     case 'fromHook':
       return inPlaces(1)
   }

@@ -1,0 +1,50 @@
+import type { Reader } from './reader.ts'
+import { numberAt, take, textAt } from './reader.ts'
+
+/*
+ * What may stand between two steps without meaning anything.
+ */
+
+const separators = [',', ';', '.', ':', '-', '–', '→']
+const fillers = [
+  'work',
+  'make',
+  'crochet',
+  'then',
+  'and',
+  'also',
+  'ending',
+  'end',
+  'now',
+  'worked',
+  'place',
+  'you',
+  'but',
+]
+
+const participles = ['working', 'making', 'placing', 'doing', 'start', 'starting', 'begin', 'beginning']
+
+/** `working 3 sc in each corner`, where stitches follow at once: the word adds nothing. */
+function takeParticiple(reader: Reader): boolean {
+  if (!participles.includes(textAt(reader))) return false
+  const next = textAt(reader, 1)
+  const { dictionary, specials } = reader.vocabulary
+  const makes =
+    numberAt(reader, 1) !== null || /^[([]$/.test(next) || dictionary.stitches.has(next) || specials.has(next)
+  return makes && take(reader, ...participles)
+}
+
+/** Passes marks and words between two steps. */
+export function passFillers(reader: Reader): void {
+  for (;;) {
+    const from = reader.at
+    if (!take(reader, ...separators) && !take(reader, ...fillers) && !takeParticiple(reader)) return
+    // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.
+    const filler = reader.words[from]?.text
+    if (filler === 'ending' || filler === 'end') take(reader, 'with', 'in', 'by')
+    if (filler === 'place' && /^(?:a|marker|markers|st)$/.test(textAt(reader))) {
+      reader.at = from
+      return
+    }
+  }
+}
