@@ -1,3 +1,4 @@
+import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
 import type { Accepts } from '../step.ts'
@@ -12,6 +13,12 @@ export const spaceWords = [...spaces, ...spaces.map((word) => `${word}s`), 'arch
 const chainSpace = /^(?:ch|chain)-(?:sp|space|loop|lp|arch|hole)(s|es)?$/
 const manySpaces = /^(?:sps|spaces|loops|lps|arches|archs|holes|meshes)$/
 
+/** Chains of a space whose number differs by size are told by the space alone. */
+function sameFor(count: Count): number | null {
+  const [first = null, ...rest] = count
+  return rest.every((value) => value === first) ? first : null
+}
+
 /** `loop of 3 chain`: the chains that are said after the noun. */
 function chainsAfter(reader: Reader): number | null {
   const number = attempt(reader, (inner) => {
@@ -21,7 +28,7 @@ function chainsAfter(reader: Reader): number | null {
     take(inner, '-')
     return take(inner, ...chainWords) ? of : null
   })
-  return number?.count[0] ?? null
+  return number === null ? null : sameFor(number.count)
 }
 
 /** `ch-2 sp`, `ch 2 sp`, `ch-sp`, `ch-2`, and bare `ch`. */
@@ -33,7 +40,7 @@ function chainNoun(reader: Reader): Accepts | null {
   if (!take(reader, ...chainWords)) return null
   const hyphen = textAt(reader) === '-' ? 1 : 0
   const number = numberAt(reader, hyphen)
-  const chains = number?.count[0] ?? null
+  const chains = number === null ? null : sameFor(number.count)
   const spaceFollows = spaceWords.includes(textAt(reader, hyphen + (number === null ? 0 : 1)))
   if (number !== null && (hyphen === 1 || spaceFollows || textAt(reader, 1) === 'corner')) {
     reader.at += hyphen + 1
@@ -56,7 +63,7 @@ export function numberedSpace(reader: Reader): Accepts | null {
   const together = chainSpace.exec(textAt(reader))
   if (together !== null) {
     reader.at += 1
-    return glued || together[1] === undefined ? { kind: 'space', chains: number.count[0] ?? null } : null
+    return glued || together[1] === undefined ? { kind: 'space', chains: sameFor(number.count) } : null
   }
   const hyphen = take(reader, '-')
   if (!take(reader, ...chainWords)) return null
@@ -66,8 +73,8 @@ export function numberedSpace(reader: Reader): Accepts | null {
   }
   take(reader, '-')
   const many = manySpaces.test(textAt(reader))
-  if (!take(reader, ...spaceWords)) return hyphen ? { kind: 'space', chains: number.count[0] ?? null } : null
-  return many && !(glued || hyphen) ? null : { kind: 'space', chains: number.count[0] ?? null }
+  if (!take(reader, ...spaceWords)) return hyphen ? { kind: 'space', chains: sameFor(number.count) } : null
+  return many && !(glued || hyphen) ? null : { kind: 'space', chains: sameFor(number.count) }
 }
 
 /** `corner`, `corner ch-2 sp`, `corner sp`, `corner 2-ch sp`, `corner dc` */
@@ -90,7 +97,7 @@ function groupName(word: string): string {
 /** `3-dc group`, `5 dc shell` */
 function sizedGroup(reader: Reader): Accepts | null {
   const number = numberAt(reader)
-  const size = number?.count[0] ?? null
+  const size = number === null ? null : sameFor(number.count)
   if (number === null || size === null) return null
   reader.at += 1
   take(reader, '-')
@@ -127,7 +134,7 @@ function markedNoun(reader: Reader): Accepts | null {
 /** Words that say which place, where the place is found by its order all the same. */
 const adjectives = (
   'center centre middle indicated designated specified given unworked unused underarm armhole sleeve held reserved skipped ' +
-  'parked live foundation base raglan'
+  'parked live foundation base raglan heel instep neck thumb gusset shoulder body cuff brim foot sole yoke collar hem waist'
 ).split(' ')
 
 /** `sp between groups` */

@@ -7,7 +7,7 @@ const starters = new Set(
   (
     'weave sew stuff place move mark pm sm change changing switch with using drop pick join carry carrying close pull ' +
     "block rs ws note insert do don’t don't right wrong facing be from slide remove tie secure leave as now keeping " +
-    'working rotate marker color colour continue do begin start'
+    'working rotate marker color colour continue do begin start stop slip complete leaving'
   ).split(' '),
 )
 
@@ -49,8 +49,15 @@ export const remarkPhrase: Phrase = {
     const from = reader.at
     const counting = attempt(reader, readCounting)
     if (counting !== null) return [{ kind: 'remark', counting, at: spanSince(reader, from) }]
+    let and = -1
     while (reader.at < reader.end && !endMarks.test(textAt(reader))) {
-      if (isWork(reader, 0)) return null
+      if (textAt(reader) === 'and' && reader.at > from) and = reader.at
+      // `RS facing and working in free loops`: up to the part that works.
+      if (isWork(reader, 0) && and < 0) return null
+      if (isWork(reader, 0)) {
+        reader.at = and
+        break
+      }
       reader.at += 1
     }
     return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]

@@ -1,7 +1,8 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import { withDepth } from './depth.ts'
+import { takePattern } from './pattern.ts'
 import { goingBack } from './rejoin.ts'
 import { anyStitch, readTarget } from './target.ts'
 import { readUntil } from './until.ts'
@@ -26,6 +27,35 @@ function rest(reader: Reader): boolean {
   return true
 }
 
+/** `all dc to next corner`, `to next corner sp` */
+function upTo(reader: Reader): Where | null {
+  take(reader, 'all', 'the')
+  const of = attempt(reader, (inner) => readTarget(inner, false)) ?? anyStitch
+  const until = readUntil(reader)
+  return until === null ? null : { kind: 'each', of, until }
+}
+
+function place(reader: Reader): Where | null {
+  return attempt(reader, upTo) ?? attempt(reader, counted) ?? readWhere(reader)
+}
+
+/** `…, next 26 sts and next ch-1 sp`: more that is skipped, which no stitch stands before. */
+function further(reader: Reader): Where | null {
+  take(reader, ',')
+  take(reader, 'and')
+  const said = /^(?:next|following|the|all|also)$/.test(textAt(reader)) || numberAt(reader) !== null
+  const where = said ? place(reader) : null
+  return where !== null && !/^(?:in|into|over|on)$/.test(textAt(reader)) ? where : null
+}
+
+/** `for armhole`, `for the left sleeve`: what the stitches are left for. */
+function passPurpose(reader: Reader): void {
+  takePattern(
+    reader,
+    /^(?:for|as|at) (?:(?:the|an?|left|right|first|second|front|back|center|centre|each|your|#) )*(?:armholes?|sleeves?|thumb|thumbhole|thumb hole|thumb opening|neck|neckline|underarm|buttonhole|body|front|back|eyelet|opening|hole|leg|tail|pocket|instep|heel)(?: (?:opening|hole|edge|sts?|stitches|side))?(?= |$)/,
+  )
+}
+
 /**
  * Stitches or spaces passed over.
  *
@@ -39,10 +69,14 @@ export const skipPhrase: Phrase = {
     const from = reader.at
     reader.at += 1
     if (attempt(reader, (inner) => (rest(inner) ? true : null))) return [{ kind: 'leave', at: spanSince(reader, from) }]
-    const until = attempt(reader, readUntil)
-    const where: Where | null =
-      until === null ? (attempt(reader, counted) ?? attempt(reader, readWhere)) : { kind: 'each', of: anyStitch, until }
-    if (where === null) return null
-    return goingBack({ kind: 'skip', where: withDepth(reader, where), at: spanSince(reader, from) })
+    const first = attempt(reader, place)
+    if (first === null) return null
+    const at = spanSince(reader, from)
+    const steps = [...goingBack({ kind: 'skip', where: withDepth(reader, first), at })]
+    for (let where = attempt(reader, further); where !== null; where = attempt(reader, further)) {
+      steps.push({ kind: 'skip', where, at: spanSince(reader, from) })
+    }
+    passPurpose(reader)
+    return steps
   },
 }

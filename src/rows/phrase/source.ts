@@ -65,7 +65,7 @@ function looseLoops(reader: Reader): Source | null {
 }
 
 const opening = turnOfPhrase(
-  '(?:working|work) (?:in|into|along|around|across|on|over) (?:[a-z#]+ ){0,6}?(?:skipped|underarm|underarms|armhole|thumbhole|thumb|held|parked)(?: [a-z#]+){0,8}?(?= [,;.:]|$)',
+  '(?:working|work) (?:in|into|along|around|across|on|over) (?:[a-z#]+ ){0,6}?(?:skipped|underarm|underarms|armhole|thumbhole|thumb|held|parked)(?: [a-z#-]+){0,8}?(?= [,;.:]|$)',
 )
 
 /** `working in the skipped sts and underarm chs,` */

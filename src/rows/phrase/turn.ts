@@ -1,7 +1,8 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
-import type { Step } from '../step.ts'
+import { attempt, passClause, spanSince, take, takeAll, takeNumber, textAt } from '../reader.ts'
+import type { Step, Where } from '../step.ts'
 import { takePattern } from './pattern.ts'
+import { readTarget } from './target.ts'
 
 function unworked(reader: Reader): boolean {
   const from = reader.at
@@ -41,12 +42,28 @@ export const turnPhrase: Phrase = {
 /** `leave last 5 sts`, `leave rem sts for instep` */
 const rest = /^(?:leave|leaving) (?:the )?(?:last|rem|remaining|rest|other|others|final)(?= |$)/
 
+/** `leave next 8 sts unworked for sleeve`, `place next 8 sts on hold`: the row goes on behind them. */
+function leftBehind(reader: Reader): Where | null {
+  take(reader, 'leave', 'leaving', 'place', 'placing', 'put', 'putting')
+  take(reader, 'the')
+  if (!take(reader, 'next', 'following')) return null
+  const count = takeNumber(reader)
+  const of = readTarget(reader, false)
+  if (count === null || of === null || takePattern(reader, held) === null) return null
+  passClause(reader)
+  return { kind: 'next', count, of }
+}
+
+const held = /^(?:unworked|unused|on hold|on a (?:holder|marker)|free|unwkd|for)(?= |$)/
+
 /** Stitches left on purpose: `leave rem sts unworked`, `leaving last 4 sts unworked`. */
 export const leavePhrase: Phrase = {
   name: 'leave',
-  opens: (reader) => /^(?:leave|leaving|rem|remaining)$/.test(textAt(reader)),
+  opens: (reader) => /^(?:leave|leaving|rem|remaining|place|placing|put|putting|next)$/.test(textAt(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
+    const on = attempt(reader, leftBehind)
+    if (on !== null) return [{ kind: 'skip', where: on, at: spanSince(reader, from) }]
     if (!attempt(reader, (inner) => (unworked(inner) ? true : null)) && takePattern(reader, rest) === null) return null
     passClause(reader)
     return [{ kind: 'leave', at: spanSince(reader, from) }]
