@@ -22,7 +22,8 @@ function ruleIn(text: string): readonly CountingRule[] {
   if (/\b(?:sl|ss|slip)\b/.test(text)) return [not ? 'stitches' : 'slips']
   if (/\b(?:sps?|spaces?|loops?|lps?|ch-sps?)\b/.test(text) && !opening)
     return not ? ['stitches'] : ['spaces', 'chains']
-  if (/\b(?:chs|chains)\b/.test(text) && !opening) return not ? ['stitches'] : ['chains', 'spaces']
+  if (/\b(?:chs|chains|(?:each|every|all) (?:ch|chain))\b/.test(text) && !opening)
+    return not ? ['stitches'] : ['chains', 'spaces']
   if (/\b(?:ch|chain|tch|t-ch)\b/.test(text)) return [not ? 'no opening' : 'stitches']
   return []
 }

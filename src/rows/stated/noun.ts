@@ -130,7 +130,9 @@ function plainNoun(reader: Reader): Noun | null {
     take(reader, ...stitchNouns)
     return total
   }
-  const group = attempt(reader, groupNoun)
+  // `3-dc clusters` may be a stitch of its own.
+  const numbered = numberAt(reader) === null ? null : attempt(reader, specialNoun)
+  const group = numbered ?? attempt(reader, groupNoun)
   if (group !== null) return group
   if (take(reader, ...stitchNouns)) return total
   const special = attempt(reader, specialNoun)
