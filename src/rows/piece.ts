@@ -72,7 +72,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
 const starters = new Set<Step['kind']>(['join', 'ring', 'turn', 'remark', 'fastenOff'])
 
 /** Whether a row begins a piece: a foundation, a ring, foundation stitches. */
-function startsPiece(row: ReadRow): boolean {
+export function startsPiece(row: ReadRow): boolean {
   if (row.content?.kind !== 'steps') return false
   const { steps } = row.content
   const at = steps.findIndex((step) => step.kind !== 'remark')

@@ -11,6 +11,7 @@ import type { Mismatch } from './mismatch.ts'
 import { mismatchCause, mismatchFinding, mismatchOf, uncheckedFinding } from './mismatch.ts'
 import { misspelt } from './nearest.ts'
 import type { Piece } from './piece.ts'
+import { startsPiece } from './piece.ts'
 import type { Entry, Plan } from './plan.ts'
 import type { Special } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
@@ -212,7 +213,21 @@ function countOn(piece: Piece, entries: readonly Entry[]): void {
   }
 }
 
-/** Labels that stand twice, and numbers that skip. */
+/** The first row of a piece that begins with another number than 1, for every size. */
+function lateStart(piece: Piece, row: ReadRow, first: Entry | undefined): Diagnostic | null {
+  const begun = piece.labels.size > 0 || piece.rows.some((rows) => rows > 0)
+  const numbers = first?.number?.filter((number) => number !== null) ?? []
+  // Without a foundation the row before was not found at all, which is told as such.
+  const founded = startsPiece(row) || piece.fabrics.some((fabric) => fabric.row !== null)
+  if (begun || !founded || piece.broken.includes(true) || row.label === null || row.only !== null) return null
+  if (first === undefined) return null
+  if (numbers.length === 0 || numbers.some((number) => number < 2)) return null
+  const details = { row: labelText(row.label, first.number) ?? '', piece: piece.name }
+  return diagnose('first-row-number', row.label.at, details)
+}
+
+/** Labels that stand twice, numbers that skip, and pieces that do not begin with the first. */
+
 export function labelFindings(
   piece: Piece,
   row: ReadRow,
@@ -225,6 +240,7 @@ export function labelFindings(
     return []
   }
   const [first] = entries
+  const late = lateStart(piece, row, first)
   const gaps = sizesWhere(sizes, (size) => expected(piece, row, first, size) !== null)
   const next = expected(piece, row, first, gaps[0] ?? -1)
   const twice = labelTwice(piece, row, entries)
@@ -237,6 +253,7 @@ export function labelFindings(
     })
   }
   if (twice !== null) return [twice]
+  if (late !== null) return [late]
   if (next === null || first === undefined) return []
   const details = { row: labelText(label, first.number) ?? '', expected: next }
   return [diagnose('row-number-gap', label.at, details, { sizes: gaps.length === sizes ? [] : gaps })]

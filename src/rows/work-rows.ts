@@ -1,6 +1,7 @@
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import { asAuthorWrites } from './author.ts'
+import { checkWords } from './check/index.ts'
 import type { ReadRow } from './cut.ts'
 import { cutRows } from './cut.ts'
 import type { Ledger, WrittenRow } from './ledger.ts'
@@ -89,6 +90,6 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
       terms: used.terms,
       unknown: unknownWords(cut.rows, dictionary, vocabulary.specials),
     },
-    diagnostics: [...diagnostics, ...cut.diagnostics, ...book.found],
+    diagnostics: [...diagnostics, ...cut.diagnostics, ...checkWords(cut.rows, others, vocabulary), ...book.found],
   }
 }

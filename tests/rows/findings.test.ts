@@ -35,6 +35,43 @@ const cases: readonly Case[] = [
     hint: /write “\(does not count as a st\)” after the chain/,
   },
   {
+    code: 'ordinal-ending',
+    text: `${twenty}‹2th› row: Sc across.`,
+    says: /“2th”: the number and its ending do not go together/,
+    hint: /^Write 2nd, or check the number/,
+  },
+  {
+    code: 'chain-sum',
+    text: `${twenty}Row 2: ‹Ch 4 (counts as dc and ch 2›), sk 1 sc, dc in next sc, leave rem sts unworked.`,
+    says: /a chain of 4 is not what it is said to count as, which takes 5/,
+  },
+  {
+    code: 'chain-named',
+    text: '## A\nCh 22.\nRow 1: Dc in 4th ch from hook and in each ch across.\nRow 2: Ch 3 (counts as dc), dc in next 18 dc, dc in ‹top of ch-2›.',
+    says: /Row 2: “top of ch-2” names a chain of 2, but none opens this row or the one below/,
+    hint: /3 or 4/,
+  },
+  {
+    code: 'row-named-twice',
+    text: `${twenty}Row 2: Sc across.\nRow 3: Sc across.\nRows 4–9: ‹Rep Rows 3 and 3.›`,
+    says: /Row 3 is named twice/,
+  },
+  {
+    code: 'range-length',
+    text: `${twenty}Rows 2–6 ‹(6 rows)›: Sc across.`,
+    says: /The label stands for 5 rows, but the words say 6/,
+  },
+  {
+    code: 'kind-counted-twice',
+    text: `${twenty}Row 2: Sc across. ‹(20 sc, 20 sc)›`,
+    says: /names sc twice/,
+  },
+  {
+    code: 'first-row-number',
+    text: '## A\nCh 21.\n‹Row 2:› Sc in 2nd ch from hook and in each ch across.',
+    says: /A: the first row is Row 2, and no row comes before it/,
+  },
+  {
     code: 'repeat-does-not-come-out',
     text: `${twenty}Row 2: *Sc in next 2 sts, inc; ‹rep from * across›.`,
     says: /6 whole repeats fit, 2 stitches are left over, and each uses 3 stitches/,

@@ -25,6 +25,44 @@ export const rowFindings = {
       `${row} comes out only if ${how}, against what the other rows or the trade’s convention say.`,
     hint: ({ write }) => `Check its numbers, or write ${write}.`,
   }),
+  'ordinal-ending': entry<{ words: string; instead: string }>({
+    severity: 'warning',
+    says: ({ words }) => `“${words}”: the number and its ending do not go together.`,
+    hint: ({ instead }) => `Write ${instead}, or check the number.`,
+  }),
+  'chain-sum': entry<{ words: string; chains: number; needs: number }>({
+    severity: 'warning',
+    says: ({ words, chains, needs }) =>
+      `“${words}”: a chain of ${chains} is not what it is said to count as, which takes ${needs}.`,
+    hint: () => 'Check both numbers.',
+  }),
+  'chain-named': entry<{ row: string; words: string; chains: number; made: readonly number[] }>({
+    severity: 'warning',
+    says: ({ row, words, chains }) =>
+      `${row}: “${words}” names a chain of ${chains}, but none opens this row or the one below.`,
+    hint: ({ made }) => (made.length === 0 ? undefined : `The chain there is one of ${made.join(' or ')}.`),
+  }),
+  'row-named-twice': entry<{ number: number }>({
+    severity: 'warning',
+    says: ({ number }) => `Row ${number} is named twice here.`,
+    hint: () => 'Check the numbers of the rows.',
+  }),
+  'range-length': entry<{ rows: number; words: number }>({
+    severity: 'warning',
+    says: ({ rows, words }) => `The label stands for ${plural(rows, 'row')}, but the words say ${words}.`,
+    hint: () => 'Check the label and the number of rows.',
+  }),
+  'kind-counted-twice': entry<{ kind: string }>({
+    severity: 'warning',
+    says: ({ kind }) => `This count names ${kind} twice.`,
+    hint: () => 'One of them may be another kind.',
+  }),
+  'first-row-number': entry<{ row: string; piece: string }>({
+    severity: 'warning',
+    says: ({ row, piece }) =>
+      `${piece === '' ? 'The first row here' : `${piece}: the first row`} is ${row}, and no row comes before it.`,
+    hint: () => 'Check its number, or add the rows that are missing.',
+  }),
   'repeat-does-not-come-out': entry<{
     row: string
     /** `M and L`; empty where all sizes are meant. */

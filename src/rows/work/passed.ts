@@ -17,6 +17,16 @@ function bridged(work: Work): number {
   return last?.what === 'space' ? last.chains : 0
 }
 
+/** Spaces of chains among the places that are meant; a gap between groups is none. */
+function countSpaces(work: Work, of: Target, from: number, to: number): number {
+  let count = 0
+  for (let at = from; at < to; at += 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    if (kind?.what === 'space') count += Math.min(1, countMeant(work, of, at, at + 1))
+  }
+  return count
+}
+
 function leave(work: Work, stitches: number, spaces: number): void {
   work.unsaid += stitches + spaces
   work.spacesPassed += spaces
@@ -25,7 +35,7 @@ function leave(work: Work, stitches: number, spaces: number): void {
 /** Notes what is passed over between here and `to`, the last place of a phrase that means `of`. */
 export function passOver(work: Work, to: number, of: Target): void {
   const over = bridged(work)
-  if (over === 0) leave(work, 0, countMeant(work, goesByStitch(of) ? work.spacesNamed : of, work.cursor, to))
+  if (over === 0) leave(work, 0, countSpaces(work, goesByStitch(of) ? work.spacesNamed : of, work.cursor, to))
   if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) return
   const passed = countMeant(work, work.stitchesNamed, work.cursor, to)
   if (passed > over) leave(work, passed, 0)
@@ -34,7 +44,7 @@ export function passOver(work: Work, to: number, of: Target): void {
 /** Notes spaces of a kind that the row goes into, where a phrase has gone past them from stitch to stitch. */
 export function passSpaces(work: Work, from: number, to: number, of: Target): void {
   if (work.spacesNamed.length === 0 || !goesByStitch(of) || bridged(work) > 0) return
-  leave(work, 0, countMeant(work, work.spacesNamed, from, to))
+  leave(work, 0, countSpaces(work, work.spacesNamed, from, to))
 }
 
 /** `sk 2 dc, sc in next dc`: after words that skip, the next place follows at once; what lies before it was not skipped. */

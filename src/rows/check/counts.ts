@@ -1,0 +1,23 @@
+import type { Diagnostic } from '../../diagnostic/index.ts'
+import { diagnose } from '../../diagnostic/index.ts'
+import type { ReadRow } from '../cut.ts'
+import type { Counted } from '../stated/item.ts'
+
+function kindOf(of: Counted): string | null {
+  if (of.kind === 'key') return of.key
+  return of.kind === 'special' || of.kind === 'named' ? `${of.kind} ${of.name}` : null
+}
+
+/** `24 dc, 4 ch-1 sps, 4 ch-1 sps`: a kind that stands twice in one count. */
+export function countedTwiceFindings({ stated, label }: ReadRow, sizes: number): readonly Diagnostic[] {
+  // `40 sc, 44 sc, 48 sc` is one count for each of three sizes.
+  if (stated === null || label === null || (sizes > 1 && stated.items.length === sizes)) return []
+  const seen = new Set<string>()
+  for (const { of, shown } of stated.items) {
+    const kind = kindOf(of)
+    if (kind === null) continue
+    if (seen.has(kind)) return [diagnose('kind-counted-twice', stated.at, { kind: shown })]
+    seen.add(kind)
+  }
+  return []
+}
