@@ -36,6 +36,7 @@ function named(reader: Reader): Named | null {
   if (before === null) take(reader, 'a', 'an', 'another', 'one')
   const special = takeSpecial(reader)
   if (special !== null) return { before, special, part: (count) => ({ kind: 'special', special, count }) }
+  take(reader, 'spike')
   const stitch = takeStitch(reader)
   if (stitch === null || stitch.base === 'slipStitch') return null
   // What increases and decreases are made of later: a foundation stitch is the first of its kind, not one to go on with.

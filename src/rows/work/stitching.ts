@@ -3,14 +3,15 @@ import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
-import type { Part, Special, Step, StepOf, Target, Where } from '../step.ts'
+import type { Part, Step, StepOf, Target, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
-import { alone, closePicot, isSpread, makeClosed, makeInPlaces, makeParts, openGroup, picotKey } from './make.ts'
+import { alone, closePicot, makeClosed, makeInPlaces, makeParts, picotKey } from './make.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
+import { overPlaces } from './over-places.ts'
 import { countMeant } from './place.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { beginOn, padded } from './state.ts'
+import { beginOn } from './state.ts'
 import { add } from './tally.ts'
 import { goTo, isBackAtFirst } from './where.ts'
 
@@ -91,31 +92,6 @@ export function startFromHook(work: Work, where: Where & { kind: 'fromHook' }, a
 /** A special stitch over several places: its steps are worked from here on. */
 export type RunSteps = (work: Work, steps: readonly Step[]) => Stop | null
 
-function spread(work: Work, special: Special, run: RunSteps): Stop | null {
-  const { makes, name } = special
-  if (makes === 'one stitch' || !('steps' in makes)) return null
-  const from = work.made.places.length
-  const before = new Map(work.tally.counts)
-  const group = openGroup(work, name)
-  const stop = run(work, makes.steps)
-  padded(work.made).fill(group, from)
-  for (const [key, count] of work.tally.counts) {
-    const added = count - (before.get(key) ?? 0)
-    if (added > 0) add(work.inside, key, added)
-  }
-  add(work.tally, `special:${name}`, 1)
-  return stop
-}
-
-function spreadPlaces(work: Work, where: Where, run: () => Stop | null): Stop | null {
-  const times = where.kind === 'next' ? forSize(where.count, work.size) : 1
-  for (let made = 0; made < times; made += 1) {
-    const stop = run()
-    if (stop !== null) return stop
-  }
-  return null
-}
-
 /** `2 dc in next 2 sts`: two in each, or, as some write it, one in each. */
 function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
   const { where, parts } = step
@@ -168,11 +144,8 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
     work.joined = true
     return null
   }
-  const first = parts[0]
-  if (first?.kind === 'special' && isSpread(first.special)) {
-    const { special } = first
-    return spreadPlaces(work, where, () => spread(work, special, run))
-  }
+  const over = overPlaces(work, step, run)
+  if (over !== 'in one place') return over
   const each = perPlace(work, step)
   return goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
 }
