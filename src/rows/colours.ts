@@ -4,7 +4,7 @@ const names = new Set(
   (
     'black white red blue green yellow orange pink purple brown grey gray cream beige tan navy teal turquoise violet lilac lavender ' +
     'gold golden silver ivory mint coral peach salmon rose maroon burgundy mustard olive charcoal rust magenta aqua lime skin main ' +
-    'contrast contrasting natural ecru off-white mc cc'
+    'contrast contrasting natural ecru off-white'
   ).split(' '),
 )
 const letters = /^[a-hc]$/
@@ -40,10 +40,10 @@ function trailing(words: readonly Word[], at: number): number {
   return length > 0 && (end >= words.length || ends.test(textAt(words, end))) ? end - at : 0
 }
 
-/** `(black)`, `(C1)` before stitches. */
+/** `(black)`, `(C1)`, `(MC)` before stitches. */
 function bracketed(words: readonly Word[], at: number): number {
   if (!/^[([]$/.test(textAt(words, at))) return 0
-  const length = colourWords(words, at + 1)
+  const length = /^[mc]c$/.test(textAt(words, at + 1)) ? 1 : colourWords(words, at + 1)
   return length > 0 && /^[)\]]$/.test(textAt(words, at + 1 + length)) ? length + 2 : 0
 }
 

@@ -79,6 +79,8 @@ function isOther(works: readonly Sweeping[], of: Target): boolean {
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
   const [first, second] = steps.slice(-2)
+  // Row ends lie along another edge, one after the other.
+  if (isSweeping(second) && second.where.of.some((accept) => accept.kind === 'rowEnd')) return
   if (
     steps.length - 2 >= from &&
     first?.kind === 'sweep' &&

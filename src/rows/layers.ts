@@ -96,6 +96,9 @@ function closing({ parts, where, at }: StepOf<'work'>): Step | null {
   // `9 sc across` says how many; `sc across` leaves it to what is there.
   if (where.kind === 'each') return { kind: 'layers', stitch: part.stitch, count: isOne ? null : each, at }
   const count = where.count.map((value, size) => (value === null ? null : value * (each[size] ?? 1)))
+  const unsaid = where.of.every((accept) => accept.kind === 'stitch' && !accept.said)
+  // `sc through both layers`: as many as there are.
+  if (unsaid && count.every((value) => value === 1)) return { kind: 'layers', stitch: part.stitch, count: null, at }
   return { kind: 'layers', stitch: part.stitch, count, at }
 }
 

@@ -1,3 +1,4 @@
+import { overAndOver } from './phrase/repeat.ts'
 import type { Step, StepOf, Where } from './step.ts'
 
 /*
@@ -44,7 +45,15 @@ function listTimes(steps: readonly Step[]): readonly Step[] | null {
   return [...steps.slice(0, from), either, ...steps.slice(at + 1)]
 }
 
+/** `(sc, inc)` and no more: over and over. */
+function bracketRow(steps: readonly Step[]): readonly Step[] | null {
+  const making = steps.filter((step) => !beside.has(step.kind))
+  const [only, ...others] = making
+  if (only?.kind !== 'sequence' || others.length > 0 || only.body.length < 2) return null
+  return steps.with(steps.indexOf(only), overAndOver(only.body, only.at))
+}
+
 /** The steps of a row, its few words taken for the whole of it where they may be. */
 export function overWholeRow(steps: readonly Step[]): readonly Step[] {
-  return bareRow(steps) ?? listTimes(steps) ?? steps
+  return bareRow(steps) ?? bracketRow(steps) ?? listTimes(steps) ?? steps
 }

@@ -13,10 +13,19 @@ describe('places passed over', () => {
   it.each([
     [`${twenty}Row 2: Ch 1, sc in next 5 sts, ch 3, skip next 8 sts for armhole, sc in last 7 sts. (12)`, 12],
     [`${twenty}Row 2: Ch 1, sc in next 5 sts, ch 3, sk 8 sts for the left sleeve, sc in each st to end. (12)`, 12],
-    [`${twenty}Row 2: Ch 1, sc in next 5 sts, ch 3, leave next 8 sts unworked for sleeve, sc in each st to end. (12)`, 12],
+    [
+      `${twenty}Row 2: Ch 1, sc in next 5 sts, ch 3, leave next 8 sts unworked for sleeve, sc in each st to end. (12)`,
+      12,
+    ],
     [`${twenty}Row 2: Ch 1, sc in next 5 sts, ch 3, place next 8 sts on hold, sc in each st to end. (12)`, 12],
-    [`${corners}Row 3: Ch 1, sc in next 6 sts, ch 3, skip ch-1 sp, next 10 sts and next ch-1 sp, sc in last 6 sts. (12)`, 12],
-    [`${corners}Row 3: Ch 1, sc in next 6 sts, sc in ch-1 sp, skip all sts to next ch-1 sp, sc in ch-1 sp, sc in last 6 sts. (14)`, 14],
+    [
+      `${corners}Row 3: Ch 1, sc in next 6 sts, ch 3, skip ch-1 sp, next 10 sts and next ch-1 sp, sc in last 6 sts. (12)`,
+      12,
+    ],
+    [
+      `${corners}Row 3: Ch 1, sc in next 6 sts, sc in ch-1 sp, skip all sts to next ch-1 sp, sc in ch-1 sp, sc in last 6 sts. (14)`,
+      14,
+    ],
     [`${twenty}Row 2: Ch 1, sc in each of the 20 neck sts. (20)`, 20],
     [`${twenty}Row 2: Ch 1, sc in next 10 sts, STOP and turn.`, 10],
   ])('%s', (text, made) => {

@@ -185,3 +185,15 @@ describe('along edges by their names', () => {
     expect(last(`${panel}\n### Edging\n${row}`)).toMatch(new RegExp(`^(?:Row|Rnd) \\d+: ${made}$`))
   })
 })
+
+describe('the foundation named by itself', () => {
+  const cloth =
+    '## Cloth\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRows 2–4: Ch 1, turn, sc in each st across.\n'
+  it.each([
+    ['Row 5: Working along foundation ch, sc in each ch across. (10)', 10],
+    ['Row 5: Sc in each ch of foundation. (10)', 10],
+    ['Rnd 5: Ch 1, sc in each st across, sc in each row end, sc in each ch across, sc in each row end, join. (28)', 28],
+  ])('%s', (row, made) => {
+    expect(last(`${cloth}${row}`)).toMatch(new RegExp(`^R(?:ow|nd) 5: ${made}$`))
+  })
+})

@@ -32,3 +32,28 @@ describe('few words for a whole row', () => {
     expect(work(text).codes).toEqual([code])
   })
 })
+
+describe('repeats without a word of how often', () => {
+  it.each([
+    [`${twelve}Rnd 3: *sc, inc* (18)`, 'Rnd 3: 18'],
+    [`${twelve}Rnd 3: (sc, inc) (18)`, 'Rnd 3: 18'],
+    [`${twelve}Rnd 3: (1, inc) x 6 (18)`, 'Rnd 3: 18'],
+    [`${twelve}Rnd 3: (inc, 1) x 6 (18)`, 'Rnd 3: 18'],
+  ])('%s', (text, made) => {
+    expect(last(text)).toBe(made)
+  })
+
+  it('but no wrong count', () => {
+    expect(work(`${twelve}Rnd 3: *sc, inc* (17)`).codes).toEqual(['count-mismatch'])
+  })
+})
+
+describe('joins to the top of a chain that goes without saying', () => {
+  it.each(['sl st to top', 'sl st to 3rd ch', 'sl st to the top', 'sl st to first'])('%s', (join) => {
+    expect(
+      last(
+        `## A\nCh 4, join.\nRnd 1: Ch 3 (counts as dc), 11 dc in ring, ${join}. (12)\nRnd 2: Ch 3, dc in same st, 2 dc in each st around, ${join}. (24)`,
+      ),
+    ).toBe('Rnd 2: 24')
+  })
+})

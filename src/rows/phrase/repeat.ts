@@ -119,6 +119,28 @@ export function readRepeat(reader: Reader, steps: readonly Step[], marks: Mark[]
   }
 }
 
+/** `*sc, inc*` with nothing after it: over and over as a rule, else once. */
+function pairAlone(reader: Reader, start: number, steps: readonly Step[], marks: Mark[], mark: Mark): Repeated | null {
+  const body = bodyOf(reader, steps.slice(mark.step))
+  if (reader.at < reader.end && !/^[.;]$/.test(textAt(reader))) return null
+  if (mark.step > 0 || body.length < 2) return null
+  marks.splice(lastOf(marks, mark.name))
+  return { from: mark.step, step: overAndOver(body, spanSince(reader, start)) }
+}
+
+/** Steps repeated to the end of the row, or, where that does not come out, worked once. */
+export function overAndOver(body: readonly Step[], at: Step['at']): Step {
+  const repeat: Step = {
+    kind: 'repeat',
+    body,
+    stop: null,
+    ending: null,
+    times: { kind: 'until', until: { kind: 'end' } },
+    at,
+  }
+  return { kind: 'either', options: [[repeat], body], about: 'over and over', at }
+}
+
 /**
  * The second of two paired stars.
  *
@@ -152,7 +174,7 @@ export function readPairedStar(reader: Reader, steps: readonly Step[], marks: Ma
   take(reader, ',', ';', '.', '-', '–')
   const repeats = take(reader, 'rep', 'repeat') || takeAll(reader, 'and', 'rep') || takeAll(reader, 'and', 'repeat')
   reader.at = from
-  if (!repeats) return null
+  if (!repeats) return pairAlone(reader, start, steps, marks, mark)
   mark.close = steps.length
   return 'closed'
 }

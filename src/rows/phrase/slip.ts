@@ -3,11 +3,16 @@ import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
+import { takePattern } from './pattern.ts'
 import { readPiece } from './piece-named.ts'
 import { goingBack, readUnworked } from './rejoin.ts'
 import { readSourceAfter, readUnderarm } from './source.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
+
+/** `to top`, `to 3rd ch`: of the opening chain, which goes without saying. */
+const toTop =
+  /^to (?:the )?(?:top|(?:first|second|third|fourth|1st|2nd|3rd|4th|5th)(?: (?:ch|chain))?|beg|beginning|start)(?= [,;.)]|$)/
 
 /**
  * Slip stitches: to travel, to bind off, or to join.
@@ -28,6 +33,7 @@ export const slipPhrase: Phrase = {
       passClause(reader, 'and', 'turn')
       return [{ kind: 'join', at: spanSince(reader, from) }]
     }
+    if (before === null && takePattern(reader, toTop) !== null) return [{ kind: 'join', at: spanSince(reader, from) }]
     const places = readPlaces(reader)
     const closes = attempt(reader, (inner) => (take(inner, 'to') && take(inner, 'join', 'close', 'form') ? true : null))
     if (closes) passClause(reader, 'and', 'turn')

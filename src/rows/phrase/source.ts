@@ -29,6 +29,10 @@ const otherSide = turnOfPhrase(
 const underneath = turnOfPhrase(
   `${turning}${working}${along}(?:bottom|underside|${free} (?:loops?|lps?|sides?|edge|chs?)) (?:of|on|from|along) ${foundation}`,
 )
+/** `working along foundation ch`, and behind a place `of foundation` */
+const alongFoundation = turnOfPhrase(
+  `${turning}${working}(?:(?:along|across|on|of|around) )+(?:the |your )*(?:foundation|original)(?: (?:ch|chs|chain|chains|edge|row))?`,
+)
 /** `working in the free front loops of Rnd 3` */
 const freeOfRow = turnOfPhrase(
   `${working}(?:behind (?:the )?[a-z]+ )?${along}(?:${free} )*(?:(?:front|back) )?(?:loops?|lps?) (?:only )?(?:left )?(?:of|from|in|on) (?:the )?(?:rnd|round|row)`,
@@ -48,7 +52,9 @@ const underarm = turnOfPhrase(
 )
 
 function otherSideOf(reader: Reader): Source | null {
-  return (takePattern(reader, otherSide) ?? takePattern(reader, underneath)) ? { kind: 'otherSide' } : null
+  const found =
+    takePattern(reader, otherSide) ?? takePattern(reader, underneath) ?? takePattern(reader, alongFoundation)
+  return found === null ? null : { kind: 'otherSide' }
 }
 
 /** The number of the row that the words ended with; null, and nothing taken, where none follows. */

@@ -1,7 +1,7 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
-import { rowNumbered } from '../past.ts'
+import { foundationOf, rowNumbered } from '../past.ts'
 import type { Accepts, Target, Where } from '../step.ts'
 import { countWords, extentEnd, isNowhere, noSuchPlace, target } from './extent.ts'
 import { advanceEvery } from './interval.ts'
@@ -10,7 +10,7 @@ import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver, passSpaces } from './passed.ts'
 import { advance, countMeant, fromEnd, nextMeant } from './place.ts'
 
-import { goAround, takeUp, takeUpRowEnds } from './source.ts'
+import { goAround, takeUp, takeUpRowEnds, workSource } from './source.ts'
 import { downSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
@@ -286,6 +286,13 @@ function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | 
   return isBelow ? plain : { ...plain, of: anyPlace }
 }
 
+/** Chains that are named after the row below has been worked to its end are those of the foundation. */
+function isBeyond(work: Work, where: Where): boolean {
+  if (!('of' in where) || !where.of.every((accept) => accept.kind === 'chain')) return false
+  const done = work.made.places.length > 0 && work.below?.foundation === false && work.cursor >= work.end
+  return done && foundationOf(work.past) !== null
+}
+
 /** The side of the piece is taken up when it is first named. */
 function toRowEnds(work: Work, of: Target): void {
   if (nextMeant(work, of) < 0) takeUpRowEnds(work)
@@ -313,6 +320,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
   const missing = where.kind === 'same' || where.kind === 'ring' ? null : nothingThere(work, at)
   if (missing !== null) return missing
   if ('of' in where && where.of.some((accept) => accept.kind === 'rowEnd')) toRowEnds(work, where.of)
+  if (isBeyond(work, where)) workSource(work, { kind: 'source', source: { kind: 'otherSide' }, at })
   switch (where.kind) {
     case 'next':
       return nextPlaces(work, where, at, inPlaces)
