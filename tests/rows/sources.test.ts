@@ -197,3 +197,12 @@ describe('the foundation named by itself', () => {
     expect(last(`${cloth}${row}`)).toMatch(new RegExp(`^R(?:ow|nd) 5: ${made}$`))
   })
 })
+
+describe('a repeat that names chains and has run out', () => {
+  it('does not begin again on the foundation', () => {
+    const draft = work(
+      '## A\nCh 120, join.\nRnd 1: Sc in each ch around, join.\nRnd 2: *Ch 4, sk 3, sl st in next st; rep from * around.\nRnd 3: *Ch 4, sl st in next ch; rep from * around.',
+    )
+    expect(draft.ledger.rows.length).toBe(4)
+  })
+})

@@ -288,6 +288,8 @@ function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | 
 
 /** Chains that are named after the row below has been worked to its end are those of the foundation. */
 function isBeyond(work: Work, where: Where): boolean {
+  // Once a row, and by words of its own: a repeat that runs out has run out.
+  if (work.around || work.loops > 0) return false
   if (!('of' in where) || !where.of.every((accept) => accept.kind === 'chain')) return false
   const done = work.made.places.length > 0 && work.below?.foundation === false && work.cursor >= work.end
   return done && foundationOf(work.past) !== null
