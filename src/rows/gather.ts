@@ -35,6 +35,15 @@ function isScallop(list: readonly Step[], where: Where): boolean {
   return list.length > 1 && (where.kind === 'each' || where.kind === 'next') && isBetweenStitches(where.of)
 }
 
+/** `2 tr, 2 ch, 2 tr, all in the same loop`: in one loop, where no words before have been in one. */
+function allTogether(where: Where, before: Step | undefined, part: Part): Where {
+  if (where.kind !== 'same' || where.noun === undefined || where.start) return where
+  const stands =
+    before?.kind === 'slip' || before?.kind === 'work' || before?.kind === 'join' || before?.kind === 'chain'
+  if (stands || part.kind === 'picot') return where
+  return { kind: 'next', count: part.count.map(() => 1), of: where.noun }
+}
+
 /** The last item of a comma list may bring the place for the whole list. */
 export function asGroup(steps: Step[], added: readonly Step[], from: number, all: boolean): readonly Step[] {
   const [placed, ...others] = added
@@ -42,14 +51,15 @@ export function asGroup(steps: Step[], added: readonly Step[], from: number, all
   if (!(isSinglePlace(placed.where) || placed.where.kind === 'each')) return added
   const [part] = placed.parts
   const start = part === undefined ? -1 : listBefore(steps, from, part)
-  if (start < 0) return added
+  if (part === undefined || start < 0) return added
   const list = steps.slice(start)
   const parts = partsOf(list)
   const spaced = list.some((step) => step.kind === 'chain')
   if (parts === null || !(spaced || all || isScallop(list, placed.where))) return added
   steps.splice(start)
   const at = cover(list[0]?.at ?? placed.at, placed.at)
-  const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where: placed.where, at }
+  const where = all ? allTogether(placed.where, steps.at(-1), part) : placed.where
+  const whole: Step = { kind: 'work', parts: [...parts, ...placed.parts], where, at }
   if (all) return [whole]
   // A space or corner takes the whole list as a rule, a stitch only the last item.
   const apart = [...list, placed]

@@ -163,12 +163,18 @@ function isMisnamed(job: RowJob, { worked, faults: [stopped, left, differs] }: R
   return isStated(job) && (stopped > 0 || (differs > 0 && left === 0))
 }
 
+/** Choices that need a witness: nouns taken loosely; a repeat worked less often than it fits, for the words after it. */
+interface Witnessed {
+  readonly nouns: boolean
+  readonly fewer: boolean
+}
+
 /** Single departures from the first reading, then pairs of them. */
-function* departures(met: ReadonlyMap<string, Met>, witnessed: boolean): Generator<Choices> {
+function* departures(met: ReadonlyMap<string, Met>, witnessed: Witnessed): Generator<Choices> {
   const single: [string, number][] = []
   for (const [key, { options, first }] of met) {
-    // Taking nouns loosely needs a witness: the stated count, or that there is no such place at all.
-    if (key === 'nouns' && !witnessed) continue
+    if (key === 'nouns' && !witnessed.nouns) continue
+    if (key.startsWith('fewer') && !witnessed.fewer) continue
     for (let option = 0; option < Math.min(options, 9); option += 1) if (option !== first) single.push([key, option])
   }
   for (const choice of single) yield new Map([choice])
@@ -185,6 +191,10 @@ function staysAsKept({ kept }: RowJob, { faults: [stopped, left] }: Reading): bo
   return kept !== null && stopped === 0 && left === 0
 }
 
+function stopsLess(reading: Reading, best: Reading): boolean {
+  return reading.right === best.right && reading.faults[0] < best.faults[0]
+}
+
 /**
  * Works a row for every size by the reading under which it comes out: no stop, nothing left, stated
  * counts met. Where none does for all, the one that does for most: a slip in one size must not be told of
@@ -195,10 +205,11 @@ export function bestReading(job: RowJob): Reading {
   if (comesOut(first) || first.met.size === 0 || staysAsKept(job, first)) return first
   let best = first
   let tried = 0
-  for (const choices of departures(first.met, isMisnamed(job, first))) {
+  const nouns = isMisnamed(job, first)
+  for (const choices of departures(first.met, { nouns, fewer: first.faults[0] > 0 })) {
     const reading = readingWith(job, choices)
     if (comesOut(reading)) return reading
-    if (reading.right > best.right) best = reading
+    if (reading.right > best.right || (nouns && stopsLess(reading, best))) best = reading
     tried += 1
     if (tried === mostReadings) break
   }

@@ -60,6 +60,8 @@ export type Where =
       readonly of: Target
       readonly depth?: Depth
       readonly bare?: boolean
+      /** The noun is left out: `in the next` after a loop is the next loop. */
+      readonly elliptic?: true
       readonly each?: true
     }
   | {
@@ -79,7 +81,7 @@ export type Where =
   /** The nth place from the beginning of the row or of this pass of a repeat: `in the third`. */
   | { readonly kind: 'nth'; readonly nth: Count; readonly of: Target }
   /** The place used last; at the start of a row the first one. `start`: `in same st as beg ch-3`. */
-  | { readonly kind: 'same'; readonly start: boolean }
+  | { readonly kind: 'same'; readonly start: boolean; readonly noun?: Target }
   /** `in 2nd ch from hook`; `said` is false for `in the 2nd ch`, which may be the second of those ahead. */
   | { readonly kind: 'fromHook'; readonly nth: Count; readonly counting: Counting | null; readonly said: boolean }
   /** `magic`: the words make the ring by naming it. */

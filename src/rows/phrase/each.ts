@@ -23,7 +23,9 @@ export function readDetermined(reader: Reader, kind: 'next' | 'first' | 'last', 
   if (noun !== null) return { kind, count: one(reader), of: noun }
   const count = takeNumber(reader) ?? fallback
   if (count === null) return null
-  return { kind, count, of: readTarget(reader, false) ?? anyStitch }
+  const of = readTarget(reader, false)
+  if (of !== null) return { kind, count, of }
+  return kind === 'next' ? { kind, count, of: anyStitch, elliptic: true } : { kind, count, of: anyStitch }
 }
 
 /** `each 4 ch`: a loop told by its chains */

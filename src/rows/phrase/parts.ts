@@ -3,7 +3,11 @@ import type { Part, Step, StepOf, Where } from '../step.ts'
 
 /** Whether a step names no place: `3 dc`, `shell`. */
 export function isPlaceless(where: Where): boolean {
-  return where.kind === 'next' && where.of.every((accepts) => accepts.kind === 'stitch' && !accepts.said)
+  return (
+    where.kind === 'next' &&
+    where.elliptic !== true &&
+    where.of.every((accepts) => accepts.kind === 'stitch' && !accepts.said)
+  )
 }
 
 function product(first: Count, second: Count): Count {

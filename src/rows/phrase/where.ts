@@ -61,9 +61,9 @@ function same(reader: Reader): Where | null {
   take(reader, 'the', 'that', 'this')
   if (take(reader, 'it')) return { kind: 'same', start: false }
   if (!take(reader, 'same')) return null
-  if (!take(reader, 'place', 'spot')) attempt(reader, (inner) => readTarget(inner, false))
+  const noun = take(reader, 'place', 'spot') ? null : attempt(reader, (inner) => readTarget(inner, false))
   take(reader, 'where', 'just')
-  if (!take(reader, 'as')) return { kind: 'same', start: false }
+  if (!take(reader, 'as')) return noun === null ? { kind: 'same', start: false } : { kind: 'same', start: false, noun }
   take(reader, 'the')
   const start = /^(?:beg|beginning|join|joining|joined|first|starting|sl|ss|turning|tch|t-ch)$/.test(textAt(reader))
   while (!atClauseEnd(reader) && textAt(reader) !== 'and') reader.at += 1

@@ -78,6 +78,11 @@ export const amongOthers: readonly Rewording[] = [
 
 /** The loops of the row below, by the chains that they are made of. */
 export const loops: readonly Rewording[] = [
+  {
+    opens: 'under over round',
+    from: new RegExp(`^(?:under|over|round) (?:this|that) ${chainWord}(?! -)`),
+    to: 'in ring',
+  },
   // `under each loop of 3 chain`
   {
     opens: opensPlace,

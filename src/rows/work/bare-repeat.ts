@@ -27,6 +27,11 @@ function isRepeated(body: readonly Step[], chain: StepOf<'chain'>, first: number
   return last?.kind !== 'chain' && !standsForStitch(chain, rest, size)
 }
 
+/** Whether it says something that steps come out so: one stitch alone comes out on any row. */
+function tells(body: readonly Step[]): boolean {
+  return body.length > 1 && body.some((step) => /^(?:skip|chain|together)$/.test(step.kind))
+}
+
 /**
  * Where the body of a repeat without a mark may begin, the likeliest first: with all that is no turning
  * chain; what comes out decides between them.
@@ -38,7 +43,9 @@ export function bodyStarts(body: readonly Step[], size: number): readonly number
   const found = body.findIndex((step) => !leading.has(step.kind))
   const first = Math.max(0, found)
   const before = body.slice(0, first).findLastIndex((step) => step.kind === 'chain')
-  const later = Array.from({ length: Math.max(1, body.length - first) }, (_, index) => first + index)
+  const later = Array.from({ length: Math.max(1, body.length - first) }, (_, index) => first + index).filter(
+    (start) => start === first || tells(body.slice(start)),
+  )
   const chain = body[before]
   if (chain?.kind !== 'chain') return later.slice(0, mostStarts)
   const starts = isRepeated(body, chain, first, size) ? [before, ...later] : [first, before, ...later.slice(1)]

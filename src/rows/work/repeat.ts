@@ -261,9 +261,5 @@ export function workRepeatAll(work: Work, step: StepOf<'repeatAll'>, run: RunSte
   const lead = run(work, step.body.slice(0, start))
   if (lead !== null) return lead
   const { times: said, at } = step
-  return workRepeat(
-    work,
-    { kind: 'repeat', at, body: step.body.slice(start), stop: null, ending: null, times: said },
-    run,
-  )
+  return run(work, [{ kind: 'repeat', at, body: step.body.slice(start), stop: null, ending: null, times: said }])
 }

@@ -3,6 +3,7 @@ import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import { foundationOf, rowNumbered } from '../past.ts'
 import type { Accepts, Target, Where } from '../step.ts'
+import { leaveSlipped, nounBefore } from './ellipsis.ts'
 import { countWords, extentEnd, isNowhere, noSuchPlace, target } from './extent.ts'
 import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
@@ -114,11 +115,12 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   // A ring takes any number of stitches: `12 dc` needs no place of its own.
   const inRing = goesIntoRing(work, where)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
-  const of = target(work, where.of)
+  const of = (where.elliptic === true ? nounBefore(work, at) : null) ?? target(work, where.of)
   if (work.below?.ring === true && of.every(isAnySpace)) return inPlaces(1)
   if (where.bare === true && standsOn(work, of)) return inLast(work, inPlaces)
   passAfterSkip(work, of)
   backToGap(work, of)
+  leaveSlipped(work, of)
   const from = work.cursor
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at) || intoTurning(work, of, asked)
   if (used > 0) passSpaces(work, from, work.last, of)
