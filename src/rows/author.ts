@@ -2,6 +2,7 @@ import type { ReadRow } from './cut.ts'
 import type { Habits } from './habits.ts'
 import { byHabits } from './habits.ts'
 import type { Book } from './ledgering.ts'
+import type { CountingRule } from './stated/item.ts'
 import type { Agreement } from './stated/rule.ts'
 import { isBorneOut, likelyRules, rowsCountedBy } from './stated/rule.ts'
 import { isFirmOpening } from './work/opening.ts'
@@ -12,12 +13,19 @@ function agreementOf({ rows }: Book): Agreement {
   return { agreeing: count(true), differing: count(false) }
 }
 
+type Working = (rows: readonly ReadRow[], habits: Habits) => Book
+
+/** Who counts spaces as stitches counts them among the last stitches, too. */
+function habitsBy(rule: CountingRule, habits: Habits): Habits {
+  return rule === 'spaces' || rule === 'chains' ? new Map([...habits, ['last', 1]]) : habits
+}
+
 /** The rows as worked; by the author's own way of counting where nearly all of them bear it out. */
-function countedByAuthor(book: Book, rows: readonly ReadRow[], work: (rows: readonly ReadRow[]) => Book): Book {
+function countedByAuthor(book: Book, rows: readonly ReadRow[], work: Working): Book {
   const usual = agreementOf(book)
   let best = book
   for (const rule of likelyRules(book.evidence)) {
-    const own = work(rowsCountedBy(rows, rule))
+    const own = work(rowsCountedBy(rows, rule), habitsBy(rule, book.habits))
     const agreement = agreementOf(own)
     if (isBorneOut(usual, agreement) && agreement.agreeing > agreementOf(best).agreeing) best = own
     if (agreement.differing === 0) break
@@ -26,14 +34,10 @@ function countedByAuthor(book: Book, rows: readonly ReadRow[], work: (rows: read
 }
 
 /** Works the rows of a pattern in the way in which its author writes and counts, as far as the rows themselves tell. */
-export function asAuthorWrites(
-  rows: readonly ReadRow[],
-  rules: OpeningRules,
-  work: (rows: readonly ReadRow[], habits: Habits) => Book,
-): Book {
+export function asAuthorWrites(rows: readonly ReadRow[], rules: OpeningRules, work: Working): Book {
   const book = byHabits(
     (habits) => work(rows, habits),
     (habit) => habit === 'each' || isFirmOpening(rules, habit),
   )
-  return countedByAuthor(book, rows, (counted) => work(counted, book.habits))
+  return countedByAuthor(book, rows, work)
 }

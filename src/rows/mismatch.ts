@@ -146,7 +146,7 @@ export function mismatchFinding(
 
 /** `6 groups in one place, 12 spaces`: what a row makes that designers count by names of their own. */
 function madeBeside(worked: Worked): string {
-  const meant = openMeanings(worked, null)
+  const meant = openMeanings(worked, { name: '', size: null })
   const shown = [
     ['groups', 'group in one place', 'groups in one place'],
     ['spaces', 'space', 'spaces'],

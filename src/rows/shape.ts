@@ -8,6 +8,10 @@ export interface Group {
   readonly name: string
   /** Their kinds, one entry a stitch. */
   readonly stitches: readonly string[]
+  /** Worked into one place. */
+  readonly placed: boolean
+  /** Chains stand between them. */
+  readonly spaced: boolean
 }
 
 /** A way of taking a row's stitches as groups. */
@@ -18,7 +22,7 @@ export interface Grouping {
 
 /** How a row is made up, beyond its single stitches: what designers count under names of their own. */
 export interface Shape {
-  /** Stitches in one place; the same with the first and the last of a round as one; stitches between spaces. Two or more each. */
+  /** Stitches in one place; the same parted by spaces; where there are none, stitches between spaces. Two or more each. */
   readonly groupings: readonly Grouping[]
   readonly corners: number
   /** Stitches between one corner and the next. In a flat row what stands before the first and after the last are sides too. */
@@ -33,14 +37,14 @@ const shapes = new WeakMap<Row, Shape>()
 export function shapeOf(row: Row, kinds: Kinds): Shape {
   const known = shapes.get(row)
   if (known !== undefined) return known
-  const apart = groupsInPlaces(row, kinds)
-  const groups = opened(apart, row, kinds)
+  const groups = wholeGroups(groupsInPlaces(row, kinds), row, kinds)
+  const parts = wholeGroups(groupsInPlaces(row, kinds, true), row, kinds)
+  const alone = groups.every((group) => group.stitches.length < 2)
   const groupings = [
     { name: 'groups', groups },
-    { name: 'groups apart', groups: apart },
-    { name: 'closed groups', groups: closed(groups) },
-    { name: 'parts of groups', groups: opened(groupsInPlaces(row, kinds, true), row, kinds) },
-    { name: 'runs', groups: closed(runsBetweenSpaces(row, kinds), row.circular && !endsInSpace(row, kinds)) },
+    { name: 'parts of groups', groups: parts },
+    // Only where nothing is worked in one place.
+    { name: 'runs', groups: alone ? wholeGroups(runsBetweenSpaces(row, kinds), row, kinds) : [] },
   ]
   const several = groupings.map((each) => ({
     ...each,
@@ -63,32 +67,60 @@ function keyOf(kinds: Kinds, place: number): string {
 
 /** The stitches of each group, in order; a stitch that belongs to none is a group of one. `split`: spaces part them. */
 function groupsInPlaces({ places, groups, names }: Row, kinds: Kinds, split = false): readonly Group[] {
-  const found: { name: string; stitches: string[] }[] = []
+  const found: { name: string; stitches: string[]; placed: boolean; spaced: boolean }[] = []
   let current = -1
   places.forEach((place, at) => {
+    const group = groups[at] ?? -1
+    const last = found.at(-1)
     if (!isStitch(kinds, place)) {
       if (split) current = -1
+      else if (last !== undefined && group >= 0 && group === current) last.spaced = true
       return
     }
-    const group = groups[at] ?? -1
-    if (group < 0 || group !== current) found.push({ name: names[group] ?? '', stitches: [] })
+    if (group < 0 || group !== current) {
+      found.push({ name: names[group] ?? '', stitches: [], placed: group >= 0, spaced: false })
+    }
     current = group
     found.at(-1)?.stitches.push(keyOf(kinds, place))
   })
   return found
 }
 
-/** The opening chain and the stitches of its place are one group: `ch 3, 2 dc in same sp`. */
-function opened(found: readonly Group[], { places, groups }: Row, kinds: Kinds): readonly Group[] {
-  const first = kinds.list[places[0] ?? -1]
-  const [own, second, ...rest] = found
-  if (first?.what !== 'stitch' || !first.turning || own === undefined || second === undefined) return found
-  const next = kinds.list[places[1] ?? -1]?.what === 'space' ? 2 : 1
-  return (groups[next] ?? -1) >= 0 ? [joined(own, second), ...rest] : found
+/** The commonest number of stitches in groups; 0 where there are none. */
+function usualSize(groups: readonly Group[]): number {
+  const counts = new Map<number, number>()
+  for (const { stitches } of groups) {
+    if (stitches.length > 1) counts.set(stitches.length, (counts.get(stitches.length) ?? 0) + 1)
+  }
+  return [...counts].reduce((best, each) => (each[1] > best[1] ? each : best), [0, 0])[0]
+}
+
+/** Groups with their beginnings: `ch 3, 2 dc in same sp` is one of threes, and a round may begin with half of its last. */
+function wholeGroups(found: readonly Group[], row: Row, kinds: Kinds): readonly Group[] {
+  const [first, second, ...rest] = found
+  if (first === undefined || second === undefined) return found
+  const usual = usualSize(found.slice(1))
+  const kind = kinds.list[row.places[0] ?? -1]
+  const opens = kind?.what === 'stitch' && kind.turning && first.stitches.length === 1
+  // `ch 4, dc in same sp` is a V among V-stitches; elsewhere a single stitch is not known to share the chain's place.
+  const shares = second.placed || rest.some((group) => group.spaced && group.stitches.length === usual)
+  const size = first.stitches.length + second.stitches.length
+  const whole = opens && shares && size === usual ? [joined(first, second), ...rest] : found
+  return row.circular ? closed(whole, usual) : whole
+}
+
+/** A round that begins with a part of the group that it ends with. */
+function closed(groups: readonly Group[], usual: number): readonly Group[] {
+  const [first, ...rest] = groups
+  const last = rest.at(-1)
+  if (first === undefined || last === undefined) return groups
+  const halves = [first, last].every(({ stitches }) => stitches.length < usual)
+  const size = first.stitches.length + last.stitches.length
+  return halves && size === usual ? [joined(last, first), ...rest.slice(0, -1)] : groups
 }
 
 function joined(first: Group, second: Group): Group {
-  return { name: second.name, stitches: [...first.stitches, ...second.stitches] }
+  return { ...second, stitches: [...first.stitches, ...second.stitches] }
 }
 
 /** Stitches that stand side by side between two spaces. */
@@ -99,20 +131,7 @@ function runsBetweenSpaces({ places }: Row, kinds: Kinds): readonly Group[] {
     if (kind?.what === 'stitch') found.at(-1)?.push(keyOf(kinds, place))
     else if (kind?.what === 'space') found.push([])
   }
-  return found.map((stitches) => ({ name: '', stitches }))
-}
-
-function endsInSpace({ places }: Row, kinds: Kinds): boolean {
-  return kinds.list[places.at(-1) ?? -1]?.what === 'space'
-}
-
-/** A round may begin with the second half of the group that it ends with. */
-function closed(groups: readonly Group[], closes = true): readonly Group[] {
-  const [first, ...rest] = groups
-  const last = rest.at(-1)
-  if (first === undefined || last === undefined) return groups
-  const halves = first.stitches.length > 1 && last.stitches.length > 1
-  return !halves || !closes ? groups : [joined(last, first), ...rest.slice(0, -1)]
+  return found.map((stitches) => ({ name: '', stitches, placed: false, spaced: false }))
 }
 
 function sidesOf(row: Row, kinds: Kinds): Pick<Shape, 'corners' | 'sides' | 'innerSides'> {

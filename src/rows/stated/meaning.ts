@@ -1,6 +1,7 @@
 import type { Worked } from '../attempt.ts'
 import type { Stated, StatedItem } from './item.ts'
 import { statedFor } from './item.ts'
+import type { OpenName } from './names.ts'
 import { openMeanings, specialMeant, withinGroups } from './names.ts'
 import {
   byRule,
@@ -48,8 +49,15 @@ function hasEqualSides(worked: Worked): boolean {
   return sides.length > 2 && sides.every((side) => side === sides[0])
 }
 
-function openVerdict(item: StatedItem, size: number | null, stated: number, worked: Worked): Verdict {
-  for (const [meaning, count] of openMeanings(worked, size)) {
+/** `3-dc cluster` says how many stitches each has. */
+function nameOf({ of, shown }: StatedItem): OpenName {
+  if (of.kind === 'named') return of
+  const size = /^\d+(?=[ -]?\p{L})/u.exec(shown)?.[0]
+  return { name: shown, size: size === undefined ? null : Number(size) }
+}
+
+function openVerdict(item: StatedItem, stated: number, worked: Worked): Verdict {
+  for (const [meaning, count] of openMeanings(worked, nameOf(item))) {
     if (count === stated && (item.by === null || item.by.includes(meaning))) return 'agrees'
   }
   return 'unchecked'
@@ -64,7 +72,7 @@ function numbersMeant(item: StatedItem, worked: Worked, stated: Stated): readonl
     case 'key':
       return kindMeant(item, of.key, worked, stated)
     case 'special':
-      return specialMeant(of.name, worked)
+      return specialMeant(of.name, worked, stated)
     case 'side':
       return sideMeant(of.key, worked)
     case 'corner':
@@ -81,26 +89,29 @@ function totalMeant(by: StatedItem['by'], worked: Worked): readonly number[] {
 }
 
 /** Stitches inside groups that are counted by a name of their own are not counted again: `3 groups, 1 dc`. */
-function besides(item: StatedItem, { items }: Stated, size: number, stated: number, worked: Worked): Verdict {
+function besides(item: StatedItem, all: Stated, size: number, stated: number, worked: Worked): Verdict {
   const { of } = item
   if (of.kind !== 'key' && of.kind !== 'total') return 'differs'
   const key = of.kind === 'total' ? null : of.key
   const rest = (key === null ? worked.total : keyCount(worked, key)) - stated
   let found: Verdict = 'differs'
-  for (const other of items) {
-    const open = isOpen(other, worked) ? (statedFor(other, size) ?? 0) : 0
+  for (const other of all.items) {
+    const open = isOpen(other, worked, all) ? (statedFor(other, size) ?? 0) : 0
     if (open < 1 || rest < 1) continue
     const within = withinGroups(worked, open, key)
     if (within.includes(rest)) return 'agrees'
     const even = open > 1 && rest % open === 0 && rest / open <= mostInGroup
-    if (within.length === 0 && even) found = openVerdict(other, null, open, worked)
+    if (within.length === 0 && even) found = openVerdict(other, open, worked)
   }
   return found
 }
 
 /** A name that the row itself does not use. */
-function isOpen({ of }: StatedItem, worked: Worked): boolean {
-  return of.kind === 'named' || (of.kind === 'special' && specialMeant(of.name, worked).every((count) => count === 0))
+function isOpen({ of }: StatedItem, worked: Worked, stated: Stated): boolean {
+  return (
+    of.kind === 'named' ||
+    (of.kind === 'special' && specialMeant(of.name, worked, stated).every((count) => count === 0))
+  )
 }
 
 /** The most stitches that a group of its own is taken to have. */
@@ -113,12 +124,12 @@ export function verdictOn(item: StatedItem, all: Stated, worked: Worked, size: n
   const numbers = numbersMeant(item, worked, all)
   if (numbers?.includes(stated)) return 'agrees'
   const { of } = item
-  if (of.kind === 'named') return openVerdict(item, of.size, stated, worked)
-  if (of.kind === 'corner') return openVerdict(item, null, stated, worked)
+  if (of.kind === 'named') return openVerdict(item, stated, worked)
+  if (of.kind === 'corner') return openVerdict(item, stated, worked)
   if (of.kind === 'side') return hasEqualSides(worked) && numbers?.length !== 0 ? 'differs' : 'unchecked'
   // A stitch that the row spells out, and only the count names.
   if (of.kind === 'special' && (numbers ?? []).every((number) => number === 0)) {
-    const open = openVerdict(item, null, stated, worked)
+    const open = openVerdict(item, stated, worked)
     return open === 'unchecked' && of.defined ? 'differs' : open
   }
   return besides(item, all, size, stated, worked)
