@@ -41,9 +41,11 @@ function place(reader: Reader): Where | null {
 
 /** `…, next 26 sts and next ch-1 sp`: more that is skipped, which no stitch stands before. */
 function further(reader: Reader): Where | null {
-  take(reader, ',')
-  take(reader, 'and')
-  const said = /^(?:next|following|the|all|also)$/.test(textAt(reader)) || numberAt(reader) !== null
+  const comma = take(reader, ',')
+  const joined = take(reader, 'and')
+  // `miss 2, 1 dc` goes on with a stitch.
+  const counts = joined && !comma && numberAt(reader) !== null
+  const said = /^(?:next|following|the|all|also)$/.test(textAt(reader)) || counts
   const where = said ? place(reader) : null
   return where !== null && !/^(?:in|into|over|on)$/.test(textAt(reader)) ? where : null
 }
