@@ -67,6 +67,11 @@ const cases: readonly Case[] = [
     says: /names sc twice/,
   },
   {
+    code: 'count-of-other-row',
+    text: `${twenty}Rows 2–4: Sc across. 20 sc at ‹end of Row 5›.`,
+    says: /that of row 5, but stands at row 4/,
+  },
+  {
     code: 'first-row-number',
     text: '## A\nCh 21.\n‹Row 2:› Sc in 2nd ch from hook and in each ch across.',
     says: /A: the first row is Row 2, and no row comes before it/,

@@ -57,6 +57,10 @@ export const rowFindings = {
     says: ({ kind }) => `This count names ${kind} twice.`,
     hint: () => 'One of them may be another kind.',
   }),
+  'count-of-other-row': entry<{ number: number; last: number }>({
+    severity: 'warning',
+    says: ({ number, last }) => `This count is said to be that of row ${number}, but stands at row ${last}.`,
+  }),
   'first-row-number': entry<{ row: string; piece: string }>({
     severity: 'warning',
     says: ({ row, piece }) =>

@@ -2,6 +2,8 @@ import type { Diagnostic } from '../../diagnostic/index.ts'
 import { diagnose } from '../../diagnostic/index.ts'
 import type { ReadRow } from '../cut.ts'
 import type { Counted } from '../stated/item.ts'
+import type { RowText } from './source.ts'
+import { spanOf } from './source.ts'
 
 function kindOf(of: Counted): string | null {
   if (of.kind === 'key') return of.key
@@ -18,6 +20,23 @@ export function countedTwiceFindings({ stated, label }: ReadRow, sizes: number):
     if (kind === null) continue
     if (seen.has(kind)) return [diagnose('kind-counted-twice', stated.at, { kind: shown })]
     seen.add(kind)
+  }
+  return []
+}
+
+const atEndOf = /\b(?:end of|after) (?:rows?|rnds?|rounds?)\.?\s*(\d+)\b/gi
+
+/** `12 sc at end of Row 8` in a row that is, or ends on, another: the row's count names it. */
+export function countedRowFindings({ label, stated }: ReadRow, row: RowText): readonly Diagnostic[] {
+  if (label?.numbers.kind !== 'list' || stated === null) return []
+  const own = new Set(label.numbers.items.flat())
+  const last = label.numbers.items.at(-1)?.[0] ?? null
+  for (const match of row.text.matchAll(atEndOf)) {
+    const at = spanOf(row, match)
+    const inCount = stated.at.start <= at.start && at.end <= stated.at.end
+    if (inCount && last !== null && !own.has(Number(match[1]))) {
+      return [diagnose('count-of-other-row', at, { number: Number(match[1]), last })]
+    }
   }
   return []
 }

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../diagnostic/index.ts'
 import type { ReadRow } from '../cut.ts'
 import type { Vocabulary } from '../reader.ts'
 import type { Section } from '../written.ts'
-import { countedTwiceFindings } from './counts.ts'
+import { countedRowFindings, countedTwiceFindings } from './counts.ts'
 import { chainSumFindings } from './counts-as.ts'
 import { namedTwiceFindings, rangeFindings } from './numbers.ts'
 import { ordinalFindings } from './ordinals.ts'
@@ -25,6 +25,7 @@ export function checkWords(
         ...namedTwiceFindings(row),
         ...rangeFindings(row, text),
         ...countedTwiceFindings(row, sizes),
+        ...countedRowFindings(row, text),
       ]
     }),
     ...chainSumFindings(own.map(textOf), dictionary),
