@@ -20,6 +20,7 @@ const fillers = [
   'place',
   'you',
   'but',
+  'stop',
 ]
 
 const participles = ['working', 'making', 'placing', 'doing', 'start', 'starting', 'begin', 'beginning']

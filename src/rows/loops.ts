@@ -1,7 +1,7 @@
 import type { LoopCode } from './past.ts'
 import type { Word } from './words.ts'
 
-const openers = new Set(['blo', 'flo', 'tbl', 'the', 'back', 'front', 'both', 'bk', 'ft'])
+const openers = new Set(['blo', 'flo', 'tbl', 'the', 'back', 'front', 'both', 'bk', 'ft', 'third', '3rd', 'camel'])
 const prepositions = /^(?:in|into|through|working|work|using)$/
 const followers = /^(?:each|next|same|first|last|every|the|sts?|rem|following|\d)$/
 /** Loops that an earlier row has left free are places of their own, not a manner of working. */
@@ -14,7 +14,8 @@ function loopWords(words: readonly Word[], at: number): number {
   const text = (ahead: number): string => words[at + ahead]?.text ?? ''
   if (/^(?:blo|flo|tbl)$/.test(text(0))) return 1
   const the = text(0) === 'the' ? 1 : 0
-  if (!/^(?:back|front|both|bk|ft)$/.test(text(the)) || !/^(?:loops?|lps?)$/.test(text(the + 1))) return 0
+  if (!/^(?:back|front|both|bk|ft|third|3rd|camel)$/.test(text(the)) || !/^(?:loops?|lps?)$/.test(text(the + 1)))
+    return 0
   const length = the + 2 + (text(the + 2) === 'only' ? 1 : 0)
   const of = text(length) === 'of' ? (text(length + 1) === 'the' ? 2 : 1) : 0
   return of > 0 && earlier.test(text(length + of)) ? 0 : length
@@ -49,6 +50,18 @@ function takeOut(words: readonly Word[], at: number, length: number, out: Word[]
   return next
 }
 
+const closed = /^(?:(.+)-|(sc|hdc|dc|tr|htr|dtr|esc|sl))(blo|flo)$/
+
+/** `hdc-blo`, `dcflo`: the stitch and its loop, closed up */
+function parted(word: Word): readonly Word[] {
+  const match = word.kind === 'word' ? closed.exec(word.text) : null
+  if (match === null) return [word]
+  return [
+    { ...word, text: match[1] ?? match[2] ?? '' },
+    { ...word, text: match[3] ?? '', glued: true },
+  ]
+}
+
 /**
  * Takes out which loop is worked: it changes the look, not the count. A word beside it keeps it in mind, for itself or,
  * where it leads a clause, for all that follows.
@@ -56,7 +69,8 @@ function takeOut(words: readonly Word[], at: number, length: number, out: Word[]
  *     sc in back loop of next st   →   sc in next st
  *     sc in BLO across             →   sc across
  */
-export function withoutLoops(words: readonly Word[]): readonly Word[] {
+export function withoutLoops(written: readonly Word[]): readonly Word[] {
+  const words = written.some((word) => closed.test(word.text)) ? written.flatMap(parted) : written
   if (!words.some((_, at) => loopWords(words, at) > 0)) return words
   const out: Word[] = []
   for (let at = 0; at < words.length; ) {

@@ -153,3 +153,38 @@ describe('the first place is the first once', () => {
     ).toBe(12)
   })
 })
+
+describe('what a row goes past, in words of its own', () => {
+  it.each([
+    ['Row 2: Ch 1, sc in first 5 sts, skip sl st, sc in next 15 sts.', 20],
+    ['Row 2: Ch 3 (counts as dc), miss st at base of ch, dc in each st across.', 20],
+    ['Row 2: Ch 1, sc in each of 20 sts across, turn.', 20],
+    ['Row 2: Ch 1, hdc-blo in first 8 sts, scflo in last 12 sts.', 20],
+    ['Row 2: Ch 1, sc in ea st across.', 20],
+    ['Row 2: Ch 2, hdc in third loop of each st across.', 20],
+    ['Row 2: Ch 1, sc in each st across. Work in rows.', 20],
+    ['Row 2: Ch 1, dec 1 sc, sc in each sc to last 2 sc, dec 1 sc.', 18],
+    ['Row 2: Ch 1, sc in each st until the last one, 3 sc in last st.', 22],
+    ['Row 2: Ch 1, skip wibble, sc in each st.', null],
+  ])('%s', (row, made) => {
+    expect(last(twenty + row)).toBe(made)
+  })
+
+  it('stitches beside those of a group keep their own', () => {
+    const row = 'Row 2: Ch 1, sc in each st across, working 3 sc in center dc of each 5-dc group.'
+    expect(last(shells + row)).toBe(25)
+  })
+})
+
+describe('post stitches by their British names', () => {
+  it.each([
+    ['*1 rtrf round next st, 1 rtrb round next st; rep from * to end.', 20],
+    ['*Raised treble front round next st, raised treble back round next st; rep from * to end.', 20],
+    ['*1 fptr round next tr, 1 bptr round next tr; rep from * to end.', 20],
+    ['*1 rwibblef round next st; rep from * to end.', null],
+  ])('%s', (row, made) => {
+    expect(last(`Make 22 ch.\nRow 1: 1 tr in 4th ch from hook, 1 tr in each ch to end.\nRow 2: ${row}`, 'uk')).toBe(
+      made,
+    )
+  })
+})

@@ -40,6 +40,13 @@ function allOf(reader: Reader, interval: Interval | null): Where {
   return interval === null ? { kind: 'each', of, until } : { kind: 'each', of, until, interval }
 }
 
+/** `each of next 6 ch around`: the number says how far. */
+function countedTo(reader: Reader): Where | null {
+  const where = readDetermined(reader, 'next', one(reader))
+  if (/^(?:across|around)$/.test(textAt(reader))) attempt(reader, readUntil)
+  return where
+}
+
 /** `2 sc in each of next 3`: two in each, beyond doubt. */
 function inEach(where: Where | null): Where | null {
   return where?.kind === 'next' ? { ...where, each: true } : where
@@ -48,7 +55,7 @@ function inEach(where: Where | null): Where | null {
 function ofEach(reader: Reader): Where | null {
   const of = take(reader, 'of')
   take(reader, 'the', 'these', 'those')
-  if (take(reader, 'next', 'following', 'foll')) return inEach(readDetermined(reader, 'next', one(reader)))
+  if (take(reader, 'next', 'following', 'foll')) return inEach(countedTo(reader))
   if (take(reader, 'first')) return readDetermined(reader, 'first', one(reader))
   if (take(reader, 'last')) return readDetermined(reader, 'last', one(reader))
   if (take(reader, 'others', 'rest')) {
@@ -78,7 +85,7 @@ function countedOf(reader: Reader): Where | null {
  */
 export function readEach(reader: Reader): Where | null {
   if (textAt(reader) === 'alternate') return allOf(reader, readInterval(reader))
-  if (!take(reader, 'each', 'every', 'all')) return null
+  if (!take(reader, 'each', 'every', 'all', 'ea')) return null
   const interval = attempt(reader, readInterval)
   if (interval !== null) return allOf(reader, interval)
   take(reader, 'single', 'one')

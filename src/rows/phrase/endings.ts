@@ -109,7 +109,13 @@ function added(reader: Reader): Ending | null {
 /** `omitting last sc`, `omitting last 2 dc, ch 1`: as many steps as are named. */
 function left(reader: Reader): Ending | null {
   if (takePattern(reader, omitting) === null) return null
+  const outer = reader.end
+  const joined = reader.words.findIndex(
+    (word, at) => at > reader.at && word.text === 'and' && /^(?:end|join)/.test(reader.words[at + 1]?.text ?? ''),
+  )
+  if (joined > 0 && joined < outer) reader.end = joined
   const steps = clauseSteps(reader)
+  reader.end = outer
   return steps === null ? null : { kind: 'without', count: Math.max(1, steps.length) }
 }
 

@@ -1,6 +1,6 @@
 import { cover } from '../../diagnostic/index.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, spanSince, take, textAt } from '../reader.ts'
+import { attempt, one, spanSince, take, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import { partsOf } from './parts.ts'
 import { readWhere } from './where.ts'
@@ -89,6 +89,11 @@ function inPlace(where: Where, { steps, joined }: List): readonly Step[] | null 
   return [{ kind: 'either', options, about: 'list', at: whole.at }]
 }
 
+/** `Corner (3 dc, ch 2, 3 dc)` */
+function nextCorner(reader: Reader): Where {
+  return { kind: 'next', count: one(reader), of: [{ kind: 'corner' }], bare: true }
+}
+
 /**
  * The place before the stitches.
  *
@@ -97,10 +102,12 @@ function inPlace(where: Where, { steps, joined }: List): readonly Step[] | null 
  */
 export const frontedPhrase: Phrase = {
   name: 'place first',
-  opens: (reader) => /^(?:in|into|on|under|over|between)$/.test(textAt(reader)),
+  opens: (reader) =>
+    /^(?:in|into|on|under|over|between)$/.test(textAt(reader)) ||
+    (/^corners?$/.test(textAt(reader)) && /^[([:]$/.test(textAt(reader, 1))),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    const where = attempt(reader, readWhere)
+    const where = attempt(reader, take(reader, 'corner', 'corners') ? nextCorner : readWhere)
     if (where === null) return null
     take(reader, ',', ':')
     take(reader, 'work', 'make')

@@ -1,6 +1,6 @@
 import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, numberAt, peek, take, takeSpecial, takeStitch, textAt } from '../reader.ts'
+import { attempt, numberAt, peek, take, takeNumber, takeSpecial, takeStitch, textAt } from '../reader.ts'
 import type { Accepts } from '../step.ts'
 import { amongNoun } from './among.ts'
 import { takePattern } from './pattern.ts'
@@ -121,7 +121,16 @@ export function readGroup(reader: Reader): Accepts | null {
   const word = textAt(reader)
   if (!groupWords.test(word)) return null
   reader.at += 1
-  return { kind: 'special', name: groupName(word) }
+  const size = attempt(reader, ofSize)
+  return size === null ? { kind: 'special', name: groupName(word) } : { kind: 'special', name: groupName(word), size }
+}
+
+/** `group of 3` */
+function ofSize(reader: Reader): number | null {
+  if (!take(reader, 'of')) return null
+  const size = takeNumber(reader)?.[0] ?? null
+  takeStitch(reader)
+  return size
 }
 
 const marked =
@@ -167,6 +176,7 @@ export function readNoun(reader: Reader): Accepts | null {
   const named = attempt(reader, markedNoun)
   if (named !== null) return named
   while (take(reader, ...adjectives));
+  if (stitchWords.includes(textAt(reader, 1))) take(reader, 'post')
   const group = attempt(reader, readGroup)
   if (group !== null) return group
   const stitch = attempt(reader, takeStitch)

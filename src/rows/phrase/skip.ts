@@ -1,7 +1,9 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import { withDepth } from './depth.ts'
+import { numberedSpace } from './nouns.ts'
+import { readOpeningChain } from './opening-chain.ts'
 import { takePattern } from './pattern.ts'
 import { goingBack } from './rejoin.ts'
 import { anyStitch, readTarget } from './target.ts'
@@ -10,10 +12,10 @@ import { readWhere } from './where.ts'
 
 /** `2 sts`, `2`, `1 ch`, `dc` */
 function counted(reader: Reader): Where | null {
-  const noun = attempt(reader, (inner) => (textAt(inner, 1) === '-' ? readTarget(inner, false) : null))
-  if (noun !== null) return { kind: 'next', count: one(reader), of: noun }
   take(reader, 'the')
   take(reader, 'center', 'centre', 'middle', 'next')
+  const noun = attempt(reader, numberedSpace)
+  if (noun !== null) return { kind: 'next', count: one(reader), of: [noun] }
   const count = takeNumber(reader)
   const of = attempt(reader, (inner) => readTarget(inner, false))
   if (count === null && of === null) return null
@@ -35,19 +37,31 @@ function upTo(reader: Reader): Where | null {
   return until === null ? null : { kind: 'each', of, until }
 }
 
+/** `miss st at base of 3 ch` */
+function base(reader: Reader): Where | null {
+  const where = readOpeningChain(reader)
+  return where?.kind === 'same' ? where : null
+}
+
 function place(reader: Reader): Where | null {
-  return attempt(reader, upTo) ?? attempt(reader, counted) ?? readWhere(reader)
+  return attempt(reader, base) ?? attempt(reader, upTo) ?? attempt(reader, counted) ?? readWhere(reader)
 }
 
 /** `…, next 26 sts and next ch-1 sp`: more that is skipped, which no stitch stands before. */
 function further(reader: Reader): Where | null {
-  const comma = take(reader, ',')
+  take(reader, ',')
   const joined = take(reader, 'and')
-  // `miss 2, 1 dc` goes on with a stitch.
-  const counts = joined && !comma && numberAt(reader) !== null
-  const said = /^(?:next|following|the|all|also)$/.test(textAt(reader)) || counts
-  const where = said ? place(reader) : null
-  return where !== null && !/^(?:in|into|over|on)$/.test(textAt(reader)) ? where : null
+  const said = /^(?:next|following|the|all|also)$/.test(textAt(reader))
+  const where = said || numberAt(reader) !== null ? place(reader) : null
+  if (where === null || /^(?:in|into|over|on)$/.test(textAt(reader))) return null
+  // `miss 1, 1 treble` goes on with a stitch; `miss 1-ch sp, 18 tr and next 1-ch sp` is a list.
+  return said || joined || textAt(reader) === 'and' ? where : null
+}
+
+/** `skip sl st`: it is no place of the row below. */
+function passSlip(reader: Reader): true | null {
+  while (take(reader, 'the', 'first', 'a'));
+  return takeStitch(reader)?.base === 'slipStitch' ? true : null
 }
 
 /** `for armhole`, `for the left sleeve`: what the stitches are left for. */
@@ -70,6 +84,7 @@ export const skipPhrase: Phrase = {
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     reader.at += 1
+    if (attempt(reader, passSlip)) return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
     if (attempt(reader, (inner) => (rest(inner) ? true : null))) return [{ kind: 'leave', at: spanSince(reader, from) }]
     const first = attempt(reader, place)
     if (first === null) return null

@@ -1,6 +1,6 @@
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
+import { atClauseEnd, attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { takePattern } from './pattern.ts'
@@ -10,6 +10,8 @@ import { readSourceAfter, readUnderarm } from './source.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
 
+/** `sl st to ch 2`: to the chain that the round began with */
+const openingChain = /^(?:to|into|in|on) (?:the )?(?:top of )?(?:ch|chain)(?: (?:- )?#)?(?= |$)/
 /** `to top`, `to 3rd ch`: of the opening chain, which goes without saying. */
 const toTop =
   /^to (?:the )?(?:top|(?:first|second|third|fourth|1st|2nd|3rd|4th|5th)(?: (?:ch|chain))?|beg|beginning|start)(?= [,;.)]|$)/
@@ -33,6 +35,9 @@ export const slipPhrase: Phrase = {
       passClause(reader, 'and', 'turn')
       return [{ kind: 'join', at: spanSince(reader, from) }]
     }
+    take(reader, 'loosely', 'tightly')
+    if (attempt(reader, (inner) => (takePattern(inner, openingChain) === null || !atClauseEnd(inner) ? null : true)))
+      return [{ kind: 'join', at: spanSince(reader, from) }]
     if (before === null && takePattern(reader, toTop) !== null) return [{ kind: 'join', at: spanSince(reader, from) }]
     const places = readPlaces(reader)
     const closes = attempt(reader, (inner) => (take(inner, 'to') && take(inner, 'join', 'close', 'form') ? true : null))

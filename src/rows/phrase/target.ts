@@ -1,7 +1,7 @@
 import type { Reader } from '../reader.ts'
-import { attempt, peek, take } from '../reader.ts'
+import { attempt, numberAt, peek, take } from '../reader.ts'
 import type { Accepts, Target } from '../step.ts'
-import { readNoun } from './nouns.ts'
+import { numberedSpace, readNoun } from './nouns.ts'
 
 /** A phrase that names no noun: `next 5`, `sk 2`. */
 export const anyStitch: Target = [{ kind: 'stitch', said: false }]
@@ -12,6 +12,8 @@ function further(reader: Reader, joined: boolean): Accepts | null {
   if (!take(reader, ...(joined ? ['and', 'or'] : ['or']))) return null
   take(reader, 'in', 'into')
   take(reader, 'each', 'every')
+  const numbered = numberAt(reader) !== null && attempt(reader, numberedSpace)
+  if (numbered) return numbered
   if (peek(reader)?.kind !== 'word' || take(reader, 'next', 'last', 'same', 'first', 'corner')) return null
   return readNoun(reader)
 }

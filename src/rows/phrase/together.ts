@@ -3,6 +3,7 @@ import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import {
+  atClauseEnd,
   attempt,
   isWordAhead,
   namesShaping,
@@ -68,12 +69,19 @@ function parted(reader: Reader): Together | null {
   return { stitch, name: null, legs, into, places: where ?? attempt(reader, readWhere) }
 }
 
+/** `dec 1 sc`: the stitch that the decrease makes, and nothing after it. */
+function passNoun(reader: Reader): void {
+  attempt(reader, (inner) => (takeStitch(inner) !== null && atClauseEnd(inner) ? true : null))
+}
+
 /** `dec 4`: so many of them; not the `4` of `dec 4 times` or of `dec 4 sts` */
 function timesAfter(reader: Reader): Count | null {
   const count = takeNumber(reader)
   if (count === null || /^(?:times|time|more|st|sts|stitch|stitches|tog|together|evenly)$/.test(textAt(reader)))
     return null
-  return textAt(reader) === 'x' && numberAt(reader, 1) === null ? null : count
+  if (textAt(reader) === 'x' && numberAt(reader, 1) === null) return null
+  passNoun(reader)
+  return count
 }
 
 /** `dec`, `invdec`, `sc dec`, `dec over next 2 sts` */

@@ -2,6 +2,7 @@ import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, numberAt, one, peek, take, takeAll, takeNumber, textAt } from '../reader.ts'
 import type { Target, Until } from '../step.ts'
+import { numberedSpace } from './nouns.ts'
 import { readOpeningChain } from './opening-chain.ts'
 import { passEdge } from './row-ends.ts'
 import { anyStitch, readTarget, saidStitch } from './target.ts'
@@ -35,10 +36,13 @@ function last(reader: Reader): { count: Count; of: Target } | null {
   take(reader, 'the')
   if (!take(reader, 'last', 'final', 'remaining')) return null
   if (takeAll(reader, 'but', 'one')) return { count: one(reader), of: anyStitch }
-  const count = takeNumber(reader) ?? one(reader)
-  const of = readTarget(reader, false) ?? anyStitch
+  const space = attempt(reader, numberedSpace)
+  const count = space === null ? (takeNumber(reader) ?? one(reader)) : one(reader)
+  const of = space === null ? (readTarget(reader, false) ?? anyStitch) : [space]
+  take(reader, 'one', 'ones')
   const more = attempt(reader, andMore)
-  if (more === null) return { count, of }
+  // `last 1-ch sp and dc`: what is left begins at the space.
+  if (more === null || isRare(of)) return { count, of }
   return { count: count.map((value, size) => (value === null ? null : value + (more[size] ?? 0))), of: saidStitch }
 }
 
@@ -136,7 +140,7 @@ function to(reader: Reader): Until | null {
 
 /** `fpdc around next dc`, `over 4 sts`: the word leads to a place, it is no extent. */
 function leadsToPlace(reader: Reader): boolean {
-  if (numberAt(reader) !== null) return true
+  if (numberAt(reader) !== null || reader.vocabulary.dictionary.stitches.has(textAt(reader))) return true
   return /^(?:next|each|every|post|posts|first|last|same|the|both|corner|following|top|that|this)$/.test(textAt(reader))
 }
 

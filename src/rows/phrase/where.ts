@@ -60,7 +60,8 @@ function passedBefore(reader: Reader): Where | null {
 function same(reader: Reader): Where | null {
   take(reader, 'the', 'that', 'this')
   if (take(reader, 'it')) return { kind: 'same', start: false }
-  if (!take(reader, 'same')) return null
+  // `in that sp`, not yet a noun of its own
+  if (!take(reader, 'same') && !/^(?:that|this)$/.test(reader.words[reader.at - 1]?.text ?? '')) return null
   const noun = take(reader, 'place', 'spot') ? null : attempt(reader, (inner) => readTarget(inner, false))
   take(reader, 'where', 'just')
   if (!take(reader, 'as')) return noun === null ? { kind: 'same', start: false } : { kind: 'same', start: false, noun }
@@ -120,7 +121,7 @@ function bare(reader: Reader, preposition: string): Where | null {
 }
 
 const belonging =
-  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^of (?:the )?(?:yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
+  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
 
 /** `of previous row`, `of next block`: which of the like it is, where its place tells that already. */
 function passBelonging(reader: Reader): void {
@@ -150,9 +151,11 @@ const finders: readonly ((reader: Reader) => Where | null)[] = [
 export function readWhere(reader: Reader): Where | null {
   const extent = attempt(reader, readUntil)
   if (extent !== null) return { kind: 'each', of: anyStitch, until: extent }
-  take(reader, 'all', 'both')
+  if (prepositions.includes(textAt(reader, 1))) take(reader, 'all', 'both')
   const preposition = textAt(reader)
   const said = take(reader, ...prepositions)
+  // `sl st over to the corner`
+  if (said && preposition !== 'to') take(reader, 'to')
   for (const find of finders) {
     const where = attempt(reader, find)
     if (where !== null) return settled(reader, where)

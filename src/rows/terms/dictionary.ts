@@ -22,11 +22,20 @@ const styles: Readonly<
   foundation: { short: ['f'], long: ['foundation '], print: 'F', name: 'foundation ' },
 }
 
+const side: Readonly<Partial<Record<StitchStyle, string>>> = { frontPost: 'front', backPost: 'back' }
+
+/** British names of post stitches: `rtrf`, `raised treble front`, `front raised treble`. */
+function raised(name: string, which: string): readonly string[] {
+  const short = name.includes(' ') ? [] : [`r${name}${which.charAt(0)}`, `${which.charAt(0)}r${name}`]
+  return [...short, `raised ${name} ${which}`, `${which} raised ${name}`, `raised ${which} ${name}`]
+}
+
 function spellings(term: StitchTerm, style: StitchStyle): readonly string[] {
   const { short, long } = styles[style]
   if (style !== 'plain' && term.stitch === 'slipStitch') return []
   const names = [term.abbreviation, term.name, ...term.also]
-  return names.flatMap((name) => (/ |^.{5}/.test(name) ? long : short).map((before) => before + name))
+  const fronted = names.flatMap((name) => (/ |^.{5}/.test(name) ? long : short).map((before) => before + name))
+  return [...fronted, ...(side[style] === undefined ? [] : names.flatMap((name) => raised(name, side[style] ?? '')))]
 }
 
 function plurals(spelling: string): readonly string[] {

@@ -70,7 +70,7 @@ export const amongOthers: readonly Rewording[] = [
   {
     opens: opensPlace,
     from: new RegExp(
-      `^${into} (?:the )?(?:${middle}|top|tip)(?: ${one}| ${stitchName})? of (?<each>each |every )?(?:the |these |those )?(?:next |first |last |following )?(?=${groupWord}(?! st))`,
+      `^${into} (?:the )?(?:${middle}|top|tip)(?: ${one}| ${stitchName})? of (?<each>each |every )?(?:the |these |those )?(?:next |first |last |following )?(?=${groupWord}(?! st| of #))`,
     ),
     to: 'in $each middle-of',
   },

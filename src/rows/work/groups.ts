@@ -1,6 +1,6 @@
 import { groupEnd } from '../corners.ts'
 import type { Kinds, Row } from '../fabric.ts'
-import type { Accepts } from '../step.ts'
+import type { Accepts, Member } from '../step.ts'
 
 type Grouped = Accepts & { readonly kind: 'special' }
 
@@ -50,22 +50,25 @@ function middleOf(kinds: Kinds, row: Row, at: number): number {
   return middle
 }
 
-/** A place of a group, and where the hook stands after it: past the whole group, unless one place of it is named. */
-export function placeInGroup(
-  kinds: Kinds,
-  row: Row,
-  at: number,
-  { member }: Grouped,
-): { readonly at: number; readonly cursor: number } {
-  if (member === undefined) return { at: middleOf(kinds, row, at), cursor: groupEnd(row, at) }
-  const stitches = stitchesOf(kinds, row, at)
-  const named = member === 'first' ? stitches[0] : member === 'last' ? stitches.at(-1) : stitches[nthOf(member)]
-  const place = member === 'middle' ? middleOf(kinds, row, at) : (named ?? middleOf(kinds, row, at))
-  return { at: place, cursor: place + 1 }
+/** The place of a whole group that is gone into, and where the hook stands after it. */
+export function placeInGroup(kinds: Kinds, row: Row, at: number): { readonly at: number; readonly cursor: number } {
+  return { at: middleOf(kinds, row, at), cursor: groupEnd(row, at) }
 }
 
-function nthOf(member: number | string): number {
-  return typeof member === 'number' ? member - 1 : 0
+function memberOf(kinds: Kinds, row: Row, start: number, member: Member): number {
+  if (member === 'middle') return middleOf(kinds, row, start)
+  const stitches = stitchesOf(kinds, row, start)
+  const named = member === 'first' ? stitches[0] : member === 'last' ? stitches.at(-1) : stitches[member - 1]
+  return named ?? -1
+}
+
+/** Whether a place is the one of its group that a phrase names: `3rd dc of next shell`. */
+export function isMember(kinds: Kinds, row: Row, at: number, group: Grouped, member: Member): boolean {
+  const number = row.groups[at] ?? -1
+  if (number < 0) return false
+  let start = at
+  while (start > 0 && row.groups[start - 1] === number) start -= 1
+  return isGroupStart(kinds, row, start, group) && memberOf(kinds, row, start, member) === at
 }
 
 /** Whether a gap comes after a place: between two groups, a group and what stands beside it, or two stitches. */

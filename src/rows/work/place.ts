@@ -4,7 +4,7 @@ import { closedName } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { isAmong } from './among.ts'
-import { isGap, isGroupStart, placeInGroup } from './groups.ts'
+import { isGap, isGroupStart, isMember, placeInGroup } from './groups.ts'
 import type { Work } from './state.ts'
 
 /** How freely the row's nouns are taken: as written, any stitch for a named one, or chains as stitches too. */
@@ -92,12 +92,18 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
   for (const accept of target) {
     if (accept.kind === 'corner' && cornersOf(row, work.kinds).has(at)) return true
     if (accept.kind === 'gap' && isGap(work.kinds, row, at, accept.between)) return true
-    if (accept.kind === 'special' && isGroupStart(work.kinds, row, at, accept)) return true
+    if (accept.kind === 'special' && isOfGroup(work.kinds, row, at, accept)) return true
     if (accept.kind === 'marked' && row.marks?.includes(at) === true) return true
     if (accept.kind === 'run' && isAmong(work.kinds, row, accept, at)) return true
     if (accept.kind === 'middle' && groupMiddles(row).has(at)) return true
   }
   return false
+}
+
+/** Whether a group begins here, or this is the one of its places that is named. */
+function isOfGroup(kinds: Kinds, row: Row, at: number, accept: Accepts & { readonly kind: 'special' }): boolean {
+  const { member } = accept
+  return member === undefined ? isGroupStart(kinds, row, at, accept) : isMember(kinds, row, at, accept, member)
 }
 
 /** A place that has been found, and where the next search starts. */
@@ -109,8 +115,10 @@ interface Found {
 
 function found(work: Work, row: Row, target: Target, at: number, sub: number): Found {
   const kind = work.kinds.list[row.places[at] ?? -1]
-  const special = target.find((accept) => accept.kind === 'special' && isGroupStart(work.kinds, row, at, accept))
-  if (special?.kind === 'special') return { ...placeInGroup(work.kinds, row, at, special), sub: 0 }
+  const special = target.find(
+    (accept) => accept.kind === 'special' && accept.member === undefined && isGroupStart(work.kinds, row, at, accept),
+  )
+  if (special !== undefined) return { ...placeInGroup(work.kinds, row, at), sub: 0 }
   const byChain = kind?.what === 'space' && target.some((accept) => accept.kind === 'chain')
   if (byChain && sub + 1 < kind.chains) return { at, cursor: at, sub: sub + 1 }
   return { at, cursor: at + 1, sub: 0 }
