@@ -144,7 +144,10 @@ export type Times =
   | { readonly kind: 'until'; readonly until: Until }
 
 /** Whether an opening chain counts, as far as the words say it. */
-export type Counting = { readonly counts: false } | { readonly counts: true; readonly as: Stitch | null }
+/** `space`: it counts as a space of so many chains. */
+export type Counting =
+  | { readonly counts: false; readonly space?: number }
+  | { readonly counts: true; readonly as: Stitch | null }
 
 /** What goes into each place of a kind. */
 export interface Sweeping {

@@ -1,15 +1,6 @@
 import type { Count } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import {
-  atClauseEnd,
-  attempt,
-  numberAt,
-  passClause,
-  spanSince,
-  takeNumber,
-  takeStitch,
-  textAt,
-} from '../reader.ts'
+import { atClauseEnd, attempt, numberAt, passClause, spanSince, takeNumber, takeStitch, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import { plain } from '../terms/stitch.ts'
 import { takePattern } from './pattern.ts'
@@ -76,6 +67,8 @@ export const ringPhrase: Phrase = {
       passClause(reader)
       return [{ kind: 'ring', at: spanSince(reader, from) }]
     }
-    return takePattern(reader, ring) === null ? null : withStitches(reader, from)
+    const match = takePattern(reader, ring)
+    // `with MC` is the main colour.
+    return match === null || /with mc$/.test(match[0]) ? null : withStitches(reader, from)
   },
 }

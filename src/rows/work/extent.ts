@@ -1,9 +1,10 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
+import { habitKey } from '../habits.ts'
 import type { Target, Until } from '../step.ts'
 import type { Freedom } from './place.ts'
-import { countMeant, freely, fromEnd, nextMeant } from './place.ts'
+import { countMeant, freely, fromEnd, isMeantAt, nextMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
 
 /** Words for the places a phrase asks for, for a finding. */
@@ -107,6 +108,8 @@ function stitchesBefore(work: Work, place: number, count: number): number {
 function reached(work: Work, until: Until & { kind: 'reaching' }, at: Span): number | Stop {
   const next = nextMeant(work, target(work, until.of))
   if (next >= 0) return stitchesBefore(work, next, until.before === undefined ? 0 : forSize(until.before, work.size))
+  // Up to the last of them, where that ends the repeat: it lies just beyond.
+  if (work.end < (work.below?.places.length ?? 0) && isMeantAt(work, target(work, until.of), work.end)) return work.end
   // The marker of a spiral hangs where its round began.
   if (until.of.every((accept) => accept.kind === 'marked') && work.below?.circular === true && work.cursor > 0)
     return work.end
@@ -130,7 +133,7 @@ function withSpaces(work: Work, count: number): number {
 function orWithSpaces(work: Work, of: Target, count: number, usual: number, at: Span): number {
   if (usual < 0 || !of.every((accept) => accept.kind === 'stitch')) return usual
   const other = withSpaces(work, count)
-  return other <= usual || work.choose(`last ${at.start}`, 2) === 0 ? usual : other
+  return other <= usual || work.choose(habitKey('last', at.start), 2) === 0 ? usual : other
 }
 
 /** Where an extent ends, as a place of the row below; a stop when there are too few. */

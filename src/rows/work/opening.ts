@@ -128,6 +128,8 @@ export function settleOpening(work: Work): Stop | null {
   const counting = decide(work, opening, work.rowStitch, 'opening')
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
   if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
+  if (!counting.counts && counting.space !== undefined)
+    return makeSpace(work, counting.space, alone, opening.at, opening.chains)
   if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at, -1)
   standOnFirst(work)
   const stitch = counting.as ?? standsFor(opening.chains, work.rowStitch)
@@ -156,6 +158,8 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   if (said === null && height < 2 && opening.chains >= leastLoop) return settleLoop(work, opening)
   if (said === null && (height < 2 || over < 0)) return push(work, turning, 1, -1, opening.at, -1)
   const counting = said ?? decide(work, opening, stitch, 'skipped')
+  if (counting !== 'space' && !counting.counts && counting.space !== undefined)
+    return makeSpace(work, counting.space, alone, opening.at, opening.chains)
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
   const spare = over <= 1 ? Math.max(0, over) : Math.ceil(over / 2)

@@ -19,7 +19,17 @@ function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
 
 const closedNames = /^(?:cluster|cl|bobble|puff|popcorn|group)$/
 
-function accepts(accept: Accepts, kind: PlaceKind): boolean {
+/** Whether the row below has spaces of so many chains between its stitches. */
+function hasSpaces(work: Work, chains: number): boolean {
+  return (
+    work.below?.places.some((number) => {
+      const kind = work.kinds.list[number]
+      return kind?.what === 'space' && kind.chains === chains && kind.opening === null
+    }) ?? false
+  )
+}
+
+function accepts(accept: Accepts, kind: PlaceKind, work: Work): boolean {
   switch (accept.kind) {
     case 'stitch':
       return kind.what === 'stitch' || kind.what === 'chain' || kind.what === 'rowEnd'
@@ -27,8 +37,9 @@ function accepts(accept: Accepts, kind: PlaceKind): boolean {
       return isNamed(kind, accept.stitch)
     case 'space':
       if (kind.what !== 'space') return false
-      // `ch-5 sp` of a ch 5 that counts as dc and ch 2.
-      return accept.chains === null || accept.chains === kind.chains || accept.chains === kind.opening
+      if (accept.chains === null || accept.chains === kind.chains) return true
+      // `ch-5 sp` of a ch 5 that counts as dc and ch 2, where there is no other.
+      return accept.chains === kind.opening && !hasSpaces(work, accept.chains)
     case 'chain':
       return kind.what === 'chain' || kind.what === 'space'
     case 'rowEnd':
@@ -69,11 +80,11 @@ function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
   return fresh
 }
 
-function acceptsKind(kinds: Kinds, target: Target, acceptance: Acceptance, number: number): boolean {
+function acceptsKind(work: Work, target: Target, acceptance: Acceptance, number: number): boolean {
   const known = acceptance.byKind[number]
   if (known !== undefined) return known
-  const kind = kinds.list[number]
-  const accepted = kind !== undefined && target.some((accept) => accepts(accept, kind))
+  const kind = work.kinds.list[number]
+  const accepted = kind !== undefined && target.some((accept) => accepts(accept, kind, work))
   acceptance.byKind[number] = accepted
   return accepted
 }
@@ -87,7 +98,7 @@ export function isMeantAt(work: Work, target: Target, at: number): boolean {
 function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, at: number): boolean {
   const number = row.places[at]
   if (number === undefined) return false
-  if (acceptsKind(work.kinds, target, acceptance, number)) return true
+  if (acceptsKind(work, target, acceptance, number)) return true
   if (acceptance.simple) return false
   for (const accept of target) {
     if (accept.kind === 'corner' && cornersOf(row, work.kinds).has(at)) return true
@@ -152,7 +163,7 @@ function advancePlainly(work: Work, row: Row, target: Target, most: number): num
     // Most places are like the one before.
     if (number !== kind) {
       kind = number
-      meant = acceptsKind(work.kinds, target, acceptance, number)
+      meant = acceptsKind(work, target, acceptance, number)
     }
     if (!meant) continue
     passed += 1

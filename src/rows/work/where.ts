@@ -109,6 +109,13 @@ function goesIntoRing(work: Work, { of }: Where & { kind: 'next' }): boolean {
   return work.intoRing
 }
 
+/** Yarn is joined in a place, which stitches without a place of their own then begin in. */
+function beginAtYarn(work: Work, of: Target): void {
+  const unsaid = of.every((accept) => accept.kind === 'stitch' && !accept.said)
+  const joined = work.yarnJoined && work.stitches === 0 && work.cursor === work.last + 1
+  if (unsaid && joined) work.cursor = work.last
+}
+
 function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPlaces: InPlaces): Stop | null {
   const asked = forSize(where.count, work.size)
   if (asked < 0) return { why: 'below zero', at, number: asked }
@@ -117,6 +124,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = (where.elliptic === true ? nounBefore(work, at) : null) ?? target(work, where.of)
   if (work.below?.ring === true && of.every(isAnySpace)) return inPlaces(1)
+  beginAtYarn(work, of)
   if (where.bare === true && standsOn(work, of)) return inLast(work, inPlaces)
   passAfterSkip(work, of)
   backToGap(work, of)
