@@ -92,5 +92,5 @@ export function multiply(
   steps.splice(start)
   const { ofItem: _, ...whole } = repeatOf([...list, ...added], times)
   const options = [[whole], [...list, repeated]]
-  return [{ kind: 'either', options, about: 'times', at: whole.at }]
+  return [{ kind: 'either', options, about: 'list times', at: whole.at }]
 }

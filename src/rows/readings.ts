@@ -163,18 +163,12 @@ function isMisnamed(job: RowJob, { worked, faults: [stopped, left, differs] }: R
   return isStated(job) && (stopped > 0 || (differs > 0 && left === 0))
 }
 
-/** Choices that need a witness: nouns taken loosely; a repeat worked less often than it fits, for the words after it. */
-interface Witnessed {
-  readonly nouns: boolean
-  readonly fewer: boolean
-}
-
 /** Single departures from the first reading, then pairs of them. */
-function* departures(met: ReadonlyMap<string, Met>, witnessed: Witnessed): Generator<Choices> {
+function* departures(met: ReadonlyMap<string, Met>, witnessed: boolean): Generator<Choices> {
   const single: [string, number][] = []
   for (const [key, { options, first }] of met) {
-    if (key === 'nouns' && !witnessed.nouns) continue
-    if (key.startsWith('fewer') && !witnessed.fewer) continue
+    // Taking nouns loosely needs a witness: the stated count, or that there is no such place at all.
+    if (key === 'nouns' && !witnessed) continue
     for (let option = 0; option < Math.min(options, 9); option += 1) if (option !== first) single.push([key, option])
   }
   for (const choice of single) yield new Map([choice])
@@ -206,7 +200,7 @@ export function bestReading(job: RowJob): Reading {
   let best = first
   let tried = 0
   const nouns = isMisnamed(job, first)
-  for (const choices of departures(first.met, { nouns, fewer: first.faults[0] > 0 })) {
+  for (const choices of departures(first.met, isMisnamed(job, first))) {
     const reading = readingWith(job, choices)
     if (comesOut(reading)) return reading
     if (reading.right > best.right || (nouns && stopsLess(reading, best))) best = reading

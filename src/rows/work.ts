@@ -1,5 +1,6 @@
 import { forSize } from './count.ts'
 import { chainRow, joinedRow, ringRow, rotated, turned } from './fabric.ts'
+import { habitKey } from './habits.ts'
 import type { Step, StepOf, Target, Where } from './step.ts'
 import { nowhere, target } from './work/extent.ts'
 import { skipFoundation, skipsFoundation } from './work/first-skip.ts'
@@ -149,8 +150,13 @@ function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   return nowhere(work, of, at) ?? { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
 }
 
+/** Alternatives between which an author does not change from row to row. */
+const habitual = new Set(['first skip', 'scope', 'list times'])
+
 function workEither(work: Work, step: StepOf<'either'>): Stop | null {
-  const option = step.options[work.choose(`${step.about} ${step.at.start}`, step.options.length)]
+  const { about, at } = step
+  const key = habitual.has(about) ? habitKey(about, at.start) : `${about} ${at.start}`
+  const option = step.options[work.choose(key, step.options.length)]
   return option === undefined ? null : run(work, option)
 }
 

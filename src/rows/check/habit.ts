@@ -19,17 +19,42 @@ function openingOtherwise(chains: string, before: string, option: number): Other
   return { how: `${which} ${verb[option] ?? ''} as a stitch`, write: `${said} after the chain` }
 }
 
+/** By habit, for each way of taking it. */
+const others: Readonly<Record<string, readonly Otherwise[]>> = {
+  times: [
+    { how: 'the number of repeats does not count the first time', write: '“more times”' },
+    { how: 'the number of repeats counts the first time', write: '“times in all”' },
+  ],
+  each: [
+    { how: 'the number before a stitch is meant for each of the next places', write: '“in each of next”' },
+    { how: 'the number before a stitch is meant for all of the next places together', write: 'the stitch without it' },
+  ],
+  'first skip': [
+    {
+      how: 'the stitch skipped at its beginning is the one that the opening chain stands on',
+      write: '“skip first st”',
+    },
+    { how: 'the stitch skipped at its beginning is the one after the opening chain', write: '“skip next st”' },
+  ],
+  scope: [
+    { how: 'the number of times belongs to its last step alone', write: 'brackets around that step' },
+    { how: 'the number of times belongs to the whole list', write: 'brackets around the list' },
+  ],
+  'list times': [
+    { how: 'the number of times belongs to the whole list', write: 'brackets around the list' },
+    { how: 'the number of times belongs to its last step alone', write: 'brackets around that step' },
+  ],
+  last: [
+    { how: 'the last stitches are counted without spaces', write: 'what is left in full' },
+    { how: 'the last stitches are counted with the spaces between them', write: 'what is left in full' },
+  ],
+}
+
 function otherwise({ habit, option }: Departure): Otherwise | null {
-  const [name = '', chains = ''] = habit.split(' ')
-  if (name === 'opening' || name === 'skipped') return openingOtherwise(chains, name, option)
-  if (name === 'times') {
-    return option === 0
-      ? { how: 'the number of repeats does not count the first time', write: '“more times”' }
-      : { how: 'the number of repeats counts the first time', write: '“times in all”' }
-  }
-  return option === 0
-    ? { how: 'the number before a stitch is meant for each of the next places', write: '“in each of next”' }
-    : { how: 'the number before a stitch is meant for all of the next places together', write: 'the stitch without it' }
+  const own = others[habit]?.[option]
+  if (own !== undefined) return own
+  const [before = '', chains = ''] = habit.split(' ')
+  return before === 'opening' || before === 'skipped' ? openingOtherwise(chains, before, option) : null
 }
 
 /** A row that comes out, but not in the way in which the rest of the pattern is written. */

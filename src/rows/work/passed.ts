@@ -27,16 +27,36 @@ function countSpaces(work: Work, of: Target, from: number, to: number): number {
   return count
 }
 
+function isSpace(target: Target): boolean {
+  return target.every((accept) => accept.kind === 'space')
+}
+
 function leave(work: Work, stitches: number, spaces: number): void {
   work.unsaid += stitches + spaces
   work.spacesPassed += spaces
+}
+
+/** Places that a repeat to the end was going into, passed right after it; not the space that the turning chain itself brings. */
+function missedByRepeat(work: Work, going: Target, to: number, of: Target): number {
+  if (work.endless === null || work.endless.cursor !== work.cursor) return 0
+  let count = 0
+  for (let at = work.cursor; at < to; at += 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    const turning = of.length === 0 && kind?.what === 'space' && kind.opening !== null
+    if (!turning) count += Math.min(1, countMeant(work, going, at, at + 1))
+  }
+  return count
 }
 
 /** Notes what is passed over between here and `to`, the last place of a phrase that means `of`. */
 export function passOver(work: Work, to: number, of: Target): void {
   const over = bridged(work)
   if (over === 0) leave(work, 0, countSpaces(work, goesByStitch(of) ? work.spacesNamed : of, work.cursor, to))
-  if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) return
+  if (work.lastTarget !== null && !goesByStitch(work.lastTarget)) {
+    // Without chains over them spaces are counted already.
+    if (over > 0 || !isSpace(work.lastTarget)) leave(work, 0, missedByRepeat(work, work.lastTarget, to, of))
+    return
+  }
   const passed = countMeant(work, work.stitchesNamed, work.cursor, to)
   if (passed > over) leave(work, passed, 0)
 }

@@ -146,7 +146,8 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     if (loop.stop === null && loop.ending === null) done += copyPasses(work, loop.body, before, mostSteps)
   }
   giveBack(work, loop, snapshots)
-  work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first), passed: work.unsaid }
+  const { unsaid: passed, cursor } = work
+  work.endless = { at: loop.at, done, uses: stitchesFrom(work, start, first), passed, cursor }
   return null
 }
 

@@ -184,8 +184,14 @@ export interface Work {
   fastened: boolean
   /** The step that used a place last, to tell what was left of its kind. */
   lastTarget: Target | null
-  /** The last repeat that went to the end, what one pass of it uses, and what had been passed over by then. */
-  endless: { readonly at: Span; readonly done: number; readonly uses: number; readonly passed: number } | null
+  /** The last repeat that went to the end, what one pass of it uses, what had been passed over by then, and where it ended. */
+  endless: {
+    readonly at: Span
+    readonly done: number
+    readonly uses: number
+    readonly passed: number
+    readonly cursor: number
+  } | null
   steps: number
   /** Where words that go into each place of a kind have come to; -1 where none have been worked. */
   swept: number
