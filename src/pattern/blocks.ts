@@ -55,15 +55,24 @@ function block(node: RootContent, building: Building): Block[] {
 /** A paragraph may hold prose, rows, or prose with rows below it; its rows never share a block. */
 function paragraph(node: Paragraph, at: Span, building: Building): Block[] {
   const rows = rowsWithin(at, building.ledger)
-  const first = rows[0]
-  if (first === undefined) return [{ type: 'paragraph', children: opening(inlines(node.children, building.printing)) }]
-  const before = { start: at.start, end: first.at.start }
-  const lead =
-    textAt(building.printing.draft, before).trim() === ''
-      ? []
-      : sourceInlines(before, node.children, [], building.printing)
-  const prose: Block[] = lead.length === 0 ? [] : [{ type: 'paragraph', children: lead }]
-  return [...prose, ...rows.map((row) => rowBlock(row, node, building))]
+  if (rows.length === 0) return [{ type: 'paragraph', children: opening(inlines(node.children, building.printing)) }]
+  const blocks: Block[] = []
+  let from = at.start
+  for (const row of rows) {
+    blocks.push(...besideRows({ start: from, end: row.at.start }, node, building), rowBlock(row, node, building))
+    from = row.at.end
+  }
+  return [...blocks, ...besideRows({ start: from, end: at.end }, node, building)]
+}
+
+/** What stands before, between and after the rows of a paragraph, without the marks of emphasis around a label. */
+function besideRows(between: Span, node: Paragraph, { printing }: Building): Block[] {
+  const text = textAt(printing.draft, between)
+  if (!/[\p{L}\d]/u.test(text)) return []
+  const start = between.start + (/^[\s*_>]*(?:[-+]\s)?/.exec(text)?.[0].length ?? 0)
+  const end = between.end - (/[\s*_]*$/.exec(text)?.[0].length ?? 0)
+  const children = sourceInlines({ start, end: Math.max(start, end) }, node.children, [], printing)
+  return children.length === 0 ? [] : [{ type: 'paragraph', children }]
 }
 
 function rowsWithin(at: Span, ledger: Ledger): WrittenRow[] {

@@ -1,5 +1,4 @@
 import type { Root } from 'mdast'
-import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { Solver } from '../formula/index.ts'
@@ -110,21 +109,16 @@ function rowAround(draft: Draft, ledger: Ledger): (placeholder: Placeholder) => 
   }
 }
 
-/** What is wrong with the text itself: things left open, passages for sizes that there are not, rows made headings. */
+/** What is wrong with the text itself: things left open, passages for sizes that there are not. */
 function* textFindings(draft: Draft): Generator<Diagnostic> {
   for (const node of walk(bodyNodes(draft))) {
     const at = spanOf(draft, node)
     if (node.type === 'text') yield* unclosed(draft, at)
-    if (node.type === 'heading' && rowHeading.test(plainText(node))) {
-      yield diagnose('heading-is-label', at, { label: plainText(node).replace(/[:.]$/, '') })
-    }
     if (!isOnlySizes(node)) continue
     yield* sizesOf(draft, node).diagnostics
     if (isUnclosed(draft, node)) yield diagnose('passage-unclosed', { start: at.start, end: at.start + 8 }, {})
   }
 }
-
-const rowHeading = /^(?:rows?|rnds?|rounds?)\.?\s*\d+(?:\s*[-–]\s*\d+)?\s*(?:\((?:RS|WS)\))?\s*[:.]?$/i
 
 function* unclosed(draft: Draft, at: Diagnostic['at']): Generator<Diagnostic> {
   for (const match of textAt(draft, at).matchAll(/(?<!\\)\{\{/g)) {

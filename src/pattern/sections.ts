@@ -1,10 +1,11 @@
-import type { BlockContent, DefinitionContent, Heading, ListItem, Nodes, RootContent } from 'mdast'
+import type { BlockContent, DefinitionContent, Heading, List, ListItem, Nodes, RootContent, TableCell } from 'mdast'
 import { toString as plainText } from 'mdast-util-to-string'
 import type { Span } from '../diagnostic/index.ts'
 import type { Hole, HoleContent, Passage, Section } from '../rows/written.ts'
 import { bodyNodes, type Draft, spanOf, textAt } from './draft.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 import type { Placeholder } from './placeholder.ts'
+import { rowsOfTable } from './row-tables.ts'
 
 /** What a placeholder comes to in a row. */
 export type HoleOf = (placeholder: Placeholder) => HoleContent
@@ -19,7 +20,8 @@ export function cutSections(draft: Draft, holeOf: HoleOf): Section[] {
   const around: Surroundings = { draft, holeOf }
   const sections: { head: Heading | null; nodes: RootContent[] }[] = [{ head: null, nodes: [] }]
   for (const node of bodyNodes(draft)) {
-    if (node.type === 'heading') sections.push({ head: node, nodes: [] })
+    // A label made a heading names its row, not a piece.
+    if (node.type === 'heading' && !rowHeading.test(plainText(node))) sections.push({ head: node, nodes: [] })
     else sections.at(-1)?.nodes.push(node)
   }
   return sections.map(({ head, nodes }) => ({
@@ -30,17 +32,28 @@ export function cutSections(draft: Draft, holeOf: HoleOf): Section[] {
   }))
 }
 
+const rowHeading =
+  /^(?:(?:foundation|set-?up|base|next) (?:row|rnd|round)|(?:rows?|rnds?|rounds?|rds?)\.?\s*\d+(?:\s*(?:[-–,&]|to|and)\s*\d+)*|\d+(?:st|nd|rd|th) (?:row|rnd|round)|R\d+(?:\s*[-–]\s*R?\d+)?)\s*(?:[([](?:RS|WS)[)\]])?\s*(?:[:.]?$|[:.–-]\s*(?=.*\b(?:sc|hdc|dc|tr|htr|ch|inc|dec)\b))/i
+
 type Only = readonly number[] | null
 
 function passagesOf(node: RootContent, around: Surroundings, only: Only): Passage[] {
   if (node.type === 'paragraph') return [passage('paragraph', node, spanOf(around.draft, node), around, only)]
-  if (node.type === 'list')
-    return node.children.flatMap((item) => itemPassages(item, node.ordered === true, around, only))
+  if (node.type === 'heading') {
+    return [passage('heading', node, inner(node.children, around.draft) ?? spanOf(around.draft, node), around, only)]
+  }
+  if (node.type === 'list') return listPassages(node, around, only)
   if (node.type === 'table') {
+    const rows = rowsOfTable(
+      node,
+      (at) => textAt(around.draft, at),
+      (part) => (part.type === 'tableRow' ? spanOf(around.draft, part) : contents(part, around.draft)),
+    )
+    if (rows !== null) {
+      return rows.map(({ row, at, asRead }) => ({ ...passage('tableRow', row, at, around, only), asRead }))
+    }
     return node.children.flatMap((row) =>
-      row.children.map((cell) =>
-        passage('cell', cell, inner(cell.children, around.draft) ?? spanOf(around.draft, cell), around, only),
-      ),
+      row.children.map((cell) => passage('cell', cell, contents(cell, around.draft), around, only)),
     )
   }
   if (isOnlySizes(node)) {
@@ -48,6 +61,18 @@ function passagesOf(node: RootContent, around: Surroundings, only: Only): Passag
     return node.children.flatMap((child) => passagesOf(child, around, sizes))
   }
   return 'children' in node ? node.children.flatMap((child) => passagesOf(child, around, only)) : []
+}
+
+function listPassages(list: List, around: Surroundings, only: Only): Passage[] {
+  const ordered = list.ordered === true
+  const marks = list.children.map((item) => /^\d+/.exec(textAt(around.draft, spanOf(around.draft, item)))?.[0])
+  // `1.` before each item: its place tells which it is.
+  const alike = ordered && marks.length > 1 && marks.every((mark) => mark !== undefined && mark === marks[0])
+  return list.children.flatMap((item, index) => {
+    const [first, ...others] = itemPassages(item, ordered, around, only)
+    if (first === undefined) return []
+    return [alike ? { ...first, position: (list.start ?? 1) + index } : first, ...others]
+  })
 }
 
 /**
@@ -73,6 +98,11 @@ function inner(children: readonly Nodes[], draft: Draft): Span | null {
   return first === undefined || last === undefined
     ? null
     : { start: spanOf(draft, first).start, end: spanOf(draft, last).end }
+}
+
+function contents(cell: TableCell, draft: Draft): Span {
+  const { start } = spanOf(draft, cell)
+  return inner(cell.children, draft) ?? { start, end: start }
 }
 
 function holesIn(node: Nodes, around: Surroundings): Hole[] {

@@ -25,6 +25,8 @@ export interface Label {
   readonly side: Side | null
   /** What later rows may call it: `dec row`. */
   readonly called: string | null
+  /** It says of what it is a row, `1st row of yoke`: its numbers are not those of the rows before. */
+  readonly ofPart: boolean
   /** A colon or its like says that steps follow; without one, prose may begin this way. */
   readonly sure: boolean
 }
@@ -35,9 +37,10 @@ const separators = ['.', ')', '-', '–', '=', '=>', '|', '~', ';']
 /** The marks after a label: one, or a full stop with a dash. True for a colon, null where there is none. */
 function passSeparators(cursor: Cursor): boolean | null {
   if (takeText(cursor, ':')) return true
+  if (takeText(cursor, ',')) return null
   if (!takeText(cursor, ...separators)) return null
   if (takeText(cursor, ':')) return true
-  while (takeText(cursor, '-', '–'));
+  while (takeText(cursor, '-', '–', '=>'));
   return false
 }
 
@@ -66,7 +69,8 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   const closed = bold && !boldEnds && emphasis.test(textAt(cursor))
   if (closed) cursor.at += 1
   const ended = cursor.at >= words.length
-  if ((head.weak || trail.needsColon || further.needsColon) && !(separated === true || boldEnds || closed)) return null
+  const weak = head.weak && !(head.marked === true && separated !== null && cursor.at < words.length)
+  if ((weak || trail.needsColon || further.needsColon) && !(separated === true || boldEnds || closed)) return null
   const start = words[first]?.at
   const last = words[cursor.at - 1 - (closed ? 1 : 0)]?.at
   if (start === undefined || last === undefined) return null
@@ -81,6 +85,7 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
     style,
     numbers: head.numbers,
     side: before ?? trail.side ?? further.side ?? inside,
+    ofPart: trail.ofPart || further.ofPart,
     called: trail.called ?? further.called ?? head.called,
     // `1. Sew the shoulders`: a bare number begins many a list that holds no rows.
     sure: name !== '' && head.known && (separated !== null || boldEnds || closed || ended),

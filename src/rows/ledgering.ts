@@ -15,6 +15,7 @@ import type { Departure, Habits } from './habits.ts'
 import { habitOf } from './habits.ts'
 import type { Label } from './label.ts'
 import { longestRange } from './label.ts'
+import { labelFindings } from './label-findings.ts'
 import type { LedgerRow } from './ledger.ts'
 import type { FabricRow } from './past.ts'
 import type { Piece } from './piece.ts'
@@ -25,7 +26,7 @@ import { planRow } from './plan.ts'
 import type { Choices, Reading, RowJob } from './readings.ts'
 import { bestReading, choicesOf, departuresOf } from './readings.ts'
 import type { Names, Reporting } from './report.ts'
-import { entryFindings, labelFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
+import { entryFindings, planFinding, specialUnread, unreadFinding, wordsUnread } from './report.ts'
 import { wordsOf } from './row-words.ts'
 import { followSides } from './side-check.ts'
 import type { Evidence } from './stated/rule.ts'
@@ -387,6 +388,7 @@ export function enterRow(book: Book, row: ReadRow): void {
   const piece = pieceFor(book.piece, row, book.settings.sizes.length, book.order)
   if (piece !== book.piece) book.pieces.push(piece)
   book.piece = piece
+  if (row.afterEnd) piece.fastened = true
   const { label } = row
   if (label?.numbers.kind === 'backwards') enterBackwards(book, piece, row, label, label.numbers.from)
   else if (isEndless(row)) enterEndless(book, piece, row)

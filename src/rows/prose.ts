@@ -52,3 +52,11 @@ function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
 export function isProse(words: readonly Word[], vocabulary: Vocabulary): boolean {
   return sentencesOf(words).every((sentence) => !mayWork(sentence, vocabulary))
 }
+
+/** Whether words begin as steps do: with a stitch, chains, or how many of them. */
+export function beginsWithWork(words: readonly Word[], vocabulary: Vocabulary): boolean {
+  const [first, second] = words
+  if (first === undefined) return false
+  if (first.kind === 'number') return second !== undefined && isStitch(second, vocabulary)
+  return isStitch(first, vocabulary) || /^(?:ch|chain|sk|skip|miss|inc|dec|\*|\()$/.test(first.text)
+}

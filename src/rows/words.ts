@@ -51,11 +51,31 @@ const numberWords = numbered(
 const ordinalWords = numbered(
   'second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth',
 )
-const plainForms: Readonly<Record<string, string>> = { '×': 'x', '&': 'and', '—': '–', '−': '-', '‐': '-', '‑': '-' }
+/** An arrow leads from the label to the steps, or from these to the count. */
+function arrows(signs: string): Readonly<Record<string, string>> {
+  return Object.fromEntries([...signs].map((sign) => [sign, '=>']))
+}
+
+const plainForms: Readonly<Record<string, string>> = {
+  '×': 'x',
+  '&': 'and',
+  '—': '–',
+  '−': '-',
+  '‐': '-',
+  '‑': '-',
+  '✖': 'x',
+  '✕': 'x',
+  '✳': '*',
+  '✴': '*',
+  '∗': '*',
+  '⁎': '*',
+  ...arrows('→➜➔⇒⟶➝➞➡⮕⇨'),
+}
 
 const lexeme = new RegExp(
   [
-    '(\\s+|__+|\\\\(?=\\s|$))', // blank; a backslash at the end of a line breaks it
+    // blank; a backslash at the end of a line breaks it; pictures and bullets say nothing
+    '(\\s+|__+|\\\\(?=\\s|$)|(?:(?![→➡✖✕✳✴⮕])\\p{Extended_Pictographic}|[\\ufe0e\\ufe0f\\u200d•◦▪▫■□●○◆◇►▸▹◂☐☑]|[\\u{1f3fb}-\\u{1f3ff}])+)',
     '\\\\([^\\s\\w])', // escaped
     '(\\d*(?:1st|2nd|3rd|\\dth|[23]d(?!\\.|\\s?(?:c|tr)\\b)))(?![a-z])', // ordinal
     '(\\d+(?:\\.\\d+)?)', // number

@@ -61,7 +61,6 @@ describe('a slip is found at its place', () => {
       ['5:16 reader-unknown'],
     ],
     ['a passage for some sizes never closed', draft(':::sizes{only="M"}\nWord.'), ['7:1 passage-unclosed']],
-    ['a row label made a heading', draft('## Mat\n\n### Row 2\n\nSc in each st.'), ['9:1 heading-is-label']],
     ['a passage for a size that there is not', draft(':::sizes{only="XL"}\nWord.\n:::'), ['7:1 size-unknown']],
   ])('%s', (_, text, expected) => {
     expect(found(text)).toEqual(expected)

@@ -92,11 +92,6 @@ export const draftFindings = {
     says: () => 'This passage for some sizes is never closed, so the rest of the draft would be for those sizes only.',
     hint: () => 'Put a line with only `:::` after its last line.',
   }),
-  'heading-is-label': entry<{ label: string }>({
-    severity: 'warning',
-    says: ({ label }) => `“${label}” is a heading here, so the steps below it are not read as a row.`,
-    hint: ({ label }) => `Start the paragraph with the label instead: \`**${label}:** …\`.`,
-  }),
   'directive-without-sizes': entry<Nothing>({
     severity: 'error',
     says: () => 'This passage does not say for which sizes it is.',

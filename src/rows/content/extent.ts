@@ -1,8 +1,9 @@
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
+import { takePattern } from '../phrase/pattern.ts'
 import { readTimes } from '../phrase/times.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, passClause, peek, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
+import { attempt, numberAt, passClause, peek, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
 
 /** How many rows something goes on for. */
 export type Extent =
@@ -52,12 +53,39 @@ function length(reader: Reader): Count | null {
     return word.centimetres
   }
   if (word?.kind !== 'number') return null
+  const values = attempt(reader, listedLengths) ?? plainLength(reader)
+  const unit = centimetresIn[textAt(reader)]
+  if (values === null || unit === undefined) return null
+  reader.at += 1
+  passOtherSystem(reader)
+  return values.map((value) => (value === null ? null : value * unit))
+}
+
+/** `14½`, `22 (24)` */
+function plainLength(reader: Reader): Count | null {
+  const word = peek(reader)
+  if (word?.kind !== 'number') return null
   reader.at += 1
   const part = fraction(reader)
-  const unit = centimetresIn[textAt(reader)]
-  if (unit === undefined) return null
-  reader.at += 1
-  return word.count.map((value) => (value === null ? null : (value + part) * unit))
+  return word.count.map((value) => (value === null ? null : value + part))
+}
+
+/** `14 (14, 14½, 15)`: with a fraction in it a list is no list of counts. */
+function listedLengths(reader: Reader): Count | null {
+  const values = [plainLength(reader)?.[0] ?? null]
+  if (!take(reader, '(', '[')) return null
+  do values.push(plainLength(reader)?.[0] ?? null)
+  while (take(reader, ',', ':', '/'))
+  if (!take(reader, ')', ']') || values.includes(null)) return null
+  return values.length === reader.vocabulary.sizes ? values : null
+}
+
+/** `[76 cm]`, `(12 in)`, `/ 30 cm`: the same length once more. */
+function passOtherSystem(reader: Reader): void {
+  const close = /^[([]$/.test(textAt(reader)) ? reader.closing.get(reader.at) : undefined
+  const inside = close === undefined ? [] : reader.words.slice(reader.at + 1, close)
+  if (close !== undefined && inside.some((word) => centimetresIn[word.text] !== undefined)) reader.at = close + 1
+  else if (textAt(reader) === '/' && numberAt(reader, 1) !== null) reader.at += 3
 }
 
 function fraction(reader: Reader): number {
@@ -123,8 +151,11 @@ function untilRows(reader: Reader): Extent | null {
   return null
 }
 
-/** `until it fits around the wrist` */
+/** `until it fits around the wrist`, `for desired length`, `to length desired` */
 function untilSomething(reader: Reader): Extent | null {
+  const wished =
+    /^(?:for|to) (?:the |your )?(?:(?:desired|required|preferred|needed|wished) (?:length|size|height|width)|(?:length|size) (?:desired|required|wanted|needed))(?= |$)/
+  if (takePattern(reader, wished) !== null) return { kind: 'open' }
   if (!take(reader, 'until', 'till', 'til')) return null
   while (reader.at < reader.end && textAt(reader) !== '.') {
     if (peek(reader)?.kind === 'number') return null

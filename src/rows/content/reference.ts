@@ -28,10 +28,18 @@ export interface Reference {
   readonly then: readonly Step[]
 }
 
+/** `Keeping continuity of pattern,` */
+function passLead(reader: Reader): true | null {
+  if (!take(reader, 'keeping', 'continuing', 'maintaining', 'working')) return null
+  passClause(reader)
+  return take(reader, ',') ? true : null
+}
+
 type Opening = 'rep' | 'work' | 'bare'
 
 /** `Rep`, `Work`, `Same as`: after the last a number alone names a row. */
 function opens(reader: Reader): Opening | null {
+  attempt(reader, passLead)
   take(reader, 'then', 'and', 'now')
   const works = take(reader, 'work', 'worked', 'working', 'cont', 'continue', 'continuing')
   if (works && take(reader, 'to')) return take(reader, 'rep', 'repeat') ? 'rep' : null
@@ -114,6 +122,10 @@ function howOften(reader: Reader, rows: RowsNamed): Again {
 function again(reader: Reader): Again | null {
   const how = opens(reader)
   if (how === null) return null
+  // `The same.`
+  if (how === 'bare' && /^[.,;]?$/.test(textAt(reader)) && reader.words[reader.at - 1]?.text === 'same') {
+    return { rows: { kind: 'back', back: 1 }, extent: null, spaced: null }
+  }
   const rows = readRowsNamed(reader, how === 'bare')
   return rows === null || (how === 'work' && rows.kind === 'called') ? null : howOften(reader, rows)
 }
@@ -145,6 +157,16 @@ function isForAnotherPiece(reader: Reader): boolean {
   return found
 }
 
+/** `but working in every stitch`, `except for the last st`: not the same, unless only the colour is another. */
+function isChanged(reader: Reader): boolean {
+  const from = reader.at
+  take(reader, ',', ';')
+  const changed = take(reader, 'but', 'except', 'excepting', 'only', 'however', 'omitting', 'replacing')
+  const colour = changed && inColour(reader)
+  reader.at = colour ? reader.at : from
+  return changed && !colour
+}
+
 /**
  * Rows worked as earlier ones.
  *
@@ -158,7 +180,7 @@ export function readReference(reader: Reader): Reference | null {
   const at = spanSince(reader, from)
   const all: Again[] = [first]
   for (let next = attempt(reader, further); next !== null; next = attempt(reader, further)) all.push(next)
-  if (isForAnotherPiece(reader)) return null
+  if (isForAnotherPiece(reader) || isChanged(reader)) return null
   const then = readTail(reader)
   return then === null ? null : { again: all, at, then }
 }

@@ -74,9 +74,17 @@ function timed(reader: Reader, change: Change): readonly Part[] | null {
   return timings.map((timing) => ({ ...timing, change: { ...change, over: null }, at }))
 }
 
+/** `dec 2 sts every other rnd`: in the whole row */
+function readWhole(reader: Reader): Change | null {
+  const change = readChange(reader)
+  const count = change === null ? null : takeNumber(reader)
+  if (change === null || count === null || !take(reader, 'st', 'sts', 'stitch', 'stitches')) return null
+  return /^(?:every|each|on|in|this|next|evenly)$/.test(textAt(reader)) ? { change, count } : null
+}
+
 /** `dec 1 st at each end of every 4th row 6 times, then of every 6th row 3 times` */
 function slope(reader: Reader): readonly Part[] | null {
-  const change = readEnds(reader)
+  const change = attempt(reader, readEnds) ?? attempt(reader, readWhole)
   if (change === null) return null
   const legs = several(reader, (inner) => timed(inner, change)).flat()
   return legs.length === 0 ? null : legs
@@ -218,6 +226,7 @@ export function readOpening(reader: Reader): readonly Step[] {
 function opening(reader: Reader): { readonly steps: readonly Step[]; readonly works: boolean } {
   const steps = readOpening(reader)
   const works = attempt(reader, passStitch) !== null
+  attempt(reader, (inner) => (take(inner, 'continue', 'cont', 'begin', 'start') && take(inner, 'to') ? true : null))
   while (take(reader, ',', '.', ';'));
   return { steps, works }
 }

@@ -1,8 +1,9 @@
 import { isProse } from '../prose.ts'
 import { readSteps } from '../read.ts'
 import type { Reader } from '../reader.ts'
-import { take, textAt } from '../reader.ts'
+import { attempt, take, takeNumber, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
+import { rowWord } from './extent.ts'
 
 const idle = new Set<Step['kind']>(['remark', 'turn', 'fastenOff', 'join', 'leave', 'ring'])
 
@@ -11,6 +12,20 @@ function isIdle(step: Step, at: number, steps: readonly Step[]): boolean {
   // `ch 1, turn` begins the row to come; `sl st in first st` closes a round.
   if (step.kind === 'chain') return steps.slice(at + 1).every((each) => each.kind === 'turn' || each.kind === 'remark')
   return step.kind === 'slip'
+}
+
+/** `72 rows worked.`: how many rows that were. */
+function passRowCount(reader: Reader): true | null {
+  while (take(reader, '.', ',', ';', '–', '-', '=', '(', '[', '/'));
+  take(reader, 'a', 'total')
+  take(reader, 'total', 'of')
+  take(reader, 'of')
+  if (takeNumber(reader) === null || !rowWord.test(textAt(reader))) return null
+  reader.at += 1
+  take(reader, 'worked', 'total', 'made', 'completed', 'in')
+  take(reader, 'all', 'total')
+  while (take(reader, ')', ']', '/'));
+  return /^[.,;]?$/.test(textAt(reader)) ? true : null
 }
 
 /**
@@ -23,6 +38,7 @@ function isIdle(step: Step, at: number, steps: readonly Step[]): boolean {
  */
 export function readTail(reader: Reader): readonly Step[] | null {
   const from = reader.at
+  attempt(reader, passRowCount)
   while (take(reader, '.', ',', ';', ':', '–', '-'));
   if (reader.at >= reader.end) return []
   const before = reader.words[reader.at - 1]?.text ?? ''

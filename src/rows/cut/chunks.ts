@@ -11,9 +11,11 @@ const lookAhead = 400
 const rows = '(?:rows?|rnds?|rounds?)'
 const some = '(?:\\d+|two|three|four|five|six|eight|ten)'
 
+const lead = '(?:(?:keeping|continuing|maintaining|working)\\b[^,.]{0,40},\\s*)?'
+
 /** Sentences that stand for rows of their own: repetitions of earlier rows. */
 const repeats = new RegExp(
-  `^[\\s*_]*(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:\\p{L}[\\w-]*\\s+){1,2}${rows}\\b)`,
+  `^[\\s*_]*${lead}(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:\\p{L}[\\w-]*\\s+){1,2}${rows}\\b)`,
   'iu',
 )
 
@@ -23,7 +25,7 @@ const elsewhere =
 
 /** Lines that do: shaping, and rows that change nothing. */
 const goesOn = new RegExp(
-  `^[\\s*_]*(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
+  `^[\\s*_]*${lead}(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
   'i',
 )
 
@@ -36,19 +38,25 @@ function startsLabel(chunk: Chunk, wording: Wording): Prepared | null {
   return prepared.label === null ? null : prepared
 }
 
-/** `Sizes S and M only:` on a line of its own belongs to the row below it. */
+/** `Sizes S and M only:` on a line of its own */
 function isSizesAlone(chunk: Chunk, wording: Wording): boolean {
   if (chunk.text.length > 300) return false
   const { opens, alone } = prepare(chunk, wording)
   return opens !== null && alone
 }
 
+/** After this no row goes on. */
+const yarnCut = /\b(?:fasten off|cut yarn|break off|break yarn|finish off)[^.\n]{0,40}\.?[\s*_)]*$/i
 const sentenceEnd = /[.!?)\]}:]["'”’*_\s]*$/
+
+const endsPiece = /^(?:fasten|finish|turn|do not|join|break|cut|fo\b|weave|stuff|sew|repeat|rep\b|end\b|with\b)/i
 
 /** A line of few words, none of which is worked: `First Strap`, `**Shape top**` */
 export function isTitle(text: string, { vocabulary }: Wording, words: () => Prepared): boolean {
   const line = text.replace(/[*_#:]+/g, ' ').trim()
-  if (line.length > 50 || line.split(/\s+/).length > 6 || !/^\p{Lu}/u.test(line) || /[.,;]$/.test(line)) return false
+  const count = line.split(/\s+/).length
+  if (line.length > 50 || count > 6 || !/^\p{Lu}/u.test(line) || /[,;]$/.test(line)) return false
+  if (endsPiece.test(line) || (count > 3 && line.endsWith('.'))) return false
   return isProse(
     words().own.flatMap((own) => own.words),
     vocabulary,
@@ -57,7 +65,7 @@ export function isTitle(text: string, { vocabulary }: Wording, words: () => Prep
 
 /** Whether a line without a label opens a chunk of its own after what stands above it. */
 function opensAfter(above: Chunk, chunk: Chunk, wording: Wording): boolean {
-  if (isRowOfItsOwn(chunk.text)) return true
+  if (isRowOfItsOwn(chunk.text) || yarnCut.test(above.text)) return true
   if (!sentenceEnd.test(above.text)) return false
   const prepared = prepare(chunk, wording)
   if (prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)) return true
@@ -83,9 +91,8 @@ function byLabel(passage: Passage, wording: Wording): readonly Chunk[] {
   const chunks: Chunk[] = []
   for (const line of lines(passage)) {
     const last = chunks.at(-1)
-    if (last === undefined) chunks.push(line)
-    else if (isSizesAlone(last, wording) || !begins(last, line, wording)) chunks[chunks.length - 1] = joined(last, line)
-    else chunks.push(line)
+    if (last === undefined || isSizesAlone(last, wording) || begins(last, line, wording)) chunks.push(line)
+    else chunks[chunks.length - 1] = joined(last, line)
   }
   return chunks
 }

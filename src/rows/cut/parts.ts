@@ -29,7 +29,7 @@ export interface Parts {
 
 const labelZone = 120
 const label =
-  /^[\s*_>#•~()[\]☐]*(?:(?:RS|WS)[)\]]?\s+)?(?:\p{L}[\p{L}'’-]*\s+){0,4}(?:(?:rows?|rnds?|rds?|rounds?|r)\b\.?\s*#?(?:\d|one\b)|(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|next)\s+(?:rows?|rnds?|rounds?)|\d+[.):])/iu
+  /^[\s*_>#•~()[\]☐]*(?:(?:RS|WS)[)\]]?\s+)?(?:\p{L}[\p{L}'’-]*\s+){0,4}(?:(?:rows?|rnds?|rds?|rounds?)\b\.?\s*#?(?:\d|one\b)|r\s?\d|(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|next)\s+(?:rows?|rnds?|rounds?)|\d+[.):])/iu
 
 export function bothOnly(first: Only, second: Only): Only {
   if (first === null) return second

@@ -1,7 +1,9 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { cover } from '../../diagnostic/index.ts'
+import { everySize } from '../count.ts'
 import type { Label } from '../label.ts'
 import { readLabel } from '../label.ts'
+import { isProse } from '../prose.ts'
 import type { Vocabulary } from '../reader.ts'
 import type { SizeLists } from '../sizelist.ts'
 import { foldSizeLists } from '../sizelist.ts'
@@ -32,6 +34,8 @@ export interface Prepared {
   readonly only: Only
   /** Words after the label; further ones for the sizes that each is for. */
   readonly own: readonly OwnWords[]
+  /** A name before steps that have no label: `Second shoulder: skip next 8 sts, …`; null for none. */
+  readonly title: string | null
   /** All of its words. */
   readonly at: Span | null
   readonly lists: SizeLists['lists']
@@ -79,6 +83,35 @@ function sourceOf({ passage }: Chunk): (span: Span) => string {
   return (span) => passage.text.slice(span.start - passage.at.start, span.end - passage.at.start)
 }
 
+/** The number of an item in a list whose marks do not count. */
+function atPosition(label: Label, { passage, start }: Chunk, sizes: number): Label {
+  const { position } = passage
+  if (position === undefined || label.name !== '' || start !== passage.at.start) return label
+  return { ...label, numbers: { kind: 'list', items: [everySize(position, sizes)] } }
+}
+
+const mostTitle = 4
+
+/** How many words a name before a colon takes; 0 where none stands there. */
+function titleEnd(words: readonly Word[], vocabulary: Vocabulary): number {
+  const colon = words.slice(0, mostTitle + 1).findIndex(({ text }) => text === ':')
+  if (colon < 1 || colon === words.length - 1) return 0
+  const name = words.slice(0, colon)
+  const sound = name.every((word) => isNameWord(word) && !/^(?:note|tip|with|in|for|at|work|using)$/.test(word.text))
+  return sound && isProse(name, vocabulary) && !name.some(({ text }) => /^(?:ch|chain|ring|loop)$/.test(text))
+    ? colon + 1
+    : 0
+}
+
+function isNameWord(word: Word): boolean {
+  return word.kind === 'word' || (word.kind === 'number' && word.ordinal)
+}
+
+function titleText(words: readonly Word[], source: (span: Span) => string): string {
+  const [first] = words
+  return first === undefined ? '' : source(cover(first.at, words.at(-1)?.at ?? first.at))
+}
+
 export function prepare(chunk: Chunk, wording: Wording): Prepared {
   const { vocabulary, names } = wording
   const { passage } = chunk
@@ -86,15 +119,19 @@ export function prepare(chunk: Chunk, wording: Wording): Prepared {
   const folded = parts.map((part) => fold(chunk, part, bothOnly(passage.only, bothOnly(only, part.only)), wording))
   const words = folded.flatMap((part) => part.words)
   const [first] = folded
-  const label = first === undefined ? null : readLabel(first.words, sourceOf(chunk), vocabulary.sizes)
+  const read = first === undefined ? null : readLabel(first.words, sourceOf(chunk), vocabulary.sizes)
+  const label = read === null ? null : atPosition(read, chunk, vocabulary.sizes)
   const own = folded.map((part, index): OwnWords => {
     const after = index === 0 && label !== null ? withoutBold(part.words, label.end) : part.words
     return { only: parts[index]?.only ?? null, words: after }
   })
+  const title = label === null ? titleEnd(own[0]?.words ?? [], vocabulary) : 0
   return {
     label,
     only,
-    own,
+    own:
+      title === 0 ? own : own.map((each, index) => (index === 0 ? { ...each, words: each.words.slice(title) } : each)),
+    title: title === 0 ? null : titleText(own[0]?.words.slice(0, title - 1) ?? [], sourceOf(chunk)),
     at: words[0] === undefined ? null : cover(words[0].at, words.at(-1)?.at ?? words[0].at),
     lists: folded.flatMap((part) => part.lists.lists),
     wrong: folded.flatMap((part) => part.lists.wrong),

@@ -1,11 +1,13 @@
 import type { PerSize } from '../../measure/value.ts'
 import type { Content } from '../content.ts'
+import type { Label } from '../label.ts'
 import { isProse } from '../prose.ts'
 import type { Vocabulary } from '../reader.ts'
 import type { Read } from '../row-reading.ts'
 import { readWordsOfRow } from '../row-reading.ts'
 import type { Stated, StatedItem } from '../stated/item.ts'
 import type { Stitch } from '../terms/stitch.ts'
+import type { Word } from '../words.ts'
 import type { OwnWords, Prepared } from './prepare.ts'
 
 interface ReadPart {
@@ -79,8 +81,23 @@ function readSeveral(
 
 /** Reads what a chunk says after its label, for all sizes or for each of those that it names. */
 export function readPrepared(prepared: Prepared, vocabulary: Vocabulary, stitch: Stitch | null): Read {
-  const { own, opensLine } = prepared
+  const { own, opensLine, label } = prepared
   const [first] = own
   if (own.length > 1) return readSeveral(own, prepared, vocabulary, stitch)
-  return readWordsOfRow(first?.words ?? [], vocabulary, stitch, opensLine)
+  const words = first?.words ?? []
+  return readWordsOfRow(label === null ? withoutLead(words) : afterName(label, words), vocabulary, stitch, opensLine)
+}
+
+/** `Next, increase in every stitch.` */
+function withoutLead(words: readonly Word[]): readonly Word[] {
+  const leads = /^(?:next|then|now|finally|lastly|first|after)$/.test(words[0]?.text ?? '')
+  return leads && words[1]?.text === ',' ? words.slice(2) : words
+}
+
+/** `Foundation chain: 40` */
+function afterName({ name, at }: Label, words: readonly Word[]): readonly Word[] {
+  const [first, second] = words
+  const alone = first?.kind === 'number' && !/^\p{L}/u.test(second?.text ?? '')
+  if (!alone || !/\b(?:chain|ch)$/i.test(name)) return words
+  return [{ at, text: 'ch', glued: false, kind: 'word' }, ...words]
 }

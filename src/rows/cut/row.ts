@@ -26,6 +26,10 @@ export interface ReadRow {
   readonly run: readonly Stated[]
   readonly lists: SizeLists['lists']
   readonly words: readonly Word[]
+  /** Something else than rows stands between it and the row before: what follows may count anew. */
+  readonly afterBreak: boolean
+  /** The yarn has been cut before it, in words of their own. */
+  readonly afterEnd: boolean
   /** It stands in the draft once, but is worked again between other rows. */
   readonly again: boolean
 }

@@ -1,12 +1,11 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { cover, diagnose } from '../../diagnostic/index.ts'
-import { isProse } from '../prose.ts'
 import type { Unread } from '../reader.ts'
 import type { Read } from '../row-reading.ts'
-import { countsOf, isFoundation, isRow, labelCount, lateCount } from '../row-reading.ts'
+import { countsOf, isFoundation, labelCount, lateCount } from '../row-reading.ts'
 import type { Word } from '../words.ts'
-import type { Passage } from '../written.ts'
-import { isRowOfItsOwn, isTitle } from './chunks.ts'
+import { isTitle } from './chunks.ts'
+import { isLabelledRow, isUnlabelledRow, leadsOn } from './decide.ts'
 import { soundsLikeFoundation } from './foundation.ts'
 import type { Only } from './parts.ts'
 import { bothOnly } from './parts.ts'
@@ -14,47 +13,10 @@ import type { Chunk } from './passage-text.ts'
 import type { Prepared } from './prepare.ts'
 import { prepare, rowsOf } from './prepare.ts'
 import { readPrepared } from './read-parts.ts'
+import { restrict, restricted } from './restrict.ts'
 import type { Cutter } from './row.ts'
-
-/** Sizes that were named above rows. */
-interface Restriction {
-  readonly only: readonly number[]
-  /** It holds until words for all sizes come. */
-  readonly lasts: boolean
-  /** The passage of the first row below it; null until there is one. */
-  within: Passage | null
-}
-
-interface Found {
-  readonly chunk: Chunk
-  readonly prepared: Prepared
-}
-
-/** What is known of a section while its chunks are taken one after the other. */
-export interface SectionState {
-  readonly heading: string
-  /** Index of its first row. */
-  readonly first: number
-  piece: string
-  /** Rows under the heading, or under a title line below it. */
-  rows: number
-  /** A label that stands alone; its steps are the next passage or line. */
-  waiting: Found | null
-  /** Words that sound like a foundation and could not be read. */
-  beginning: Found | null
-  restriction: Restriction | null
-  /** A title that stands between the rows. */
-  title: string | null
-}
-
-export function startSection(heading: string, first: number): SectionState {
-  const open = { waiting: null, beginning: null, restriction: null, title: null }
-  return { heading, first, piece: heading, rows: 0, ...open }
-}
-
-function wordsOf({ own }: Prepared): readonly Word[] {
-  return own.flatMap(({ words }) => words)
-}
+import type { Found, SectionState } from './state.ts'
+import { wordsOf } from './state.ts'
 
 function spanOf(words: readonly Word[], fallback: Span): Span {
   const first = words[0]
@@ -62,11 +24,20 @@ function spanOf(words: readonly Word[], fallback: Span): Span {
 }
 
 /** A label in another passage than the steps does not belong to the row's own words. */
-function spanOfRow({ label, at }: Prepared, { passage }: Chunk): Span {
+function spanOfRow({ label, at, opens }: Prepared, { passage, text, start: from }: Chunk): Span {
   const whole = at ?? passage.at
+  // The sizes that it is for stand before it.
+  if (opens !== null) return { start: from + (text.length - text.trimStart().length), end: whole.end }
   const own = label !== null && label.at.start >= passage.at.start && label.at.end <= passage.at.end
   const start = own ? Math.max(passage.at.start, label.at.start) : Math.max(passage.at.start, whole.start)
   return { start, end: Math.max(start, whole.end) }
+}
+
+/** A row with the steps that a line before it says. */
+function ledOn(leading: Read | null, read: Read): Pick<Read, 'content' | 'words'> {
+  if (leading?.content?.kind !== 'steps' || read.content?.kind !== 'steps') return read
+  const steps = [...leading.content.steps, ...read.content.steps]
+  return { content: { kind: 'steps', steps }, words: [...leading.words, ...read.words] }
 }
 
 function addRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found, read: Read, only: Only): void {
@@ -76,6 +47,7 @@ function addRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found,
     cutter.found.push(diagnose('size-list-length', list.at, { given: list.given, sizes: cutter.vocabulary.sizes }))
   }
   const words = wordsOf(prepared)
+  const whole = ledOn(state.leading, read)
   cutter.rows.push({
     piece: state.piece,
     opensSection: state.rows === 0,
@@ -83,16 +55,21 @@ function addRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found,
     only: bothOnly(chunk.passage.only, only),
     at,
     steps: spanOf(read.words, { start: at.end, end: at.end }),
-    content: read.content,
+    content: whole.content,
     unread: read.unread,
     broken: wrong.length > 0 || words.some((word) => word.kind === 'broken'),
     ...countsOf(read, rowsOf(label), words, cutter.vocabulary.sizes, labelCount(label, cutter.vocabulary)),
     lists,
-    words: [...read.words],
+    words: [...whole.words],
+    afterBreak: state.broken,
+    afterEnd: state.ended,
     again: false,
   })
   if (read.content !== null) cutter.stitch = read.stitch
   state.rows += 1
+  state.broken = label === null
+  state.ended = false
+  state.leading = null
 }
 
 function unreadAt(unread: Unread): Read {
@@ -105,13 +82,8 @@ function addEmpty(cutter: Cutter, state: SectionState): void {
   state.waiting = null
   const label = found?.prepared.label ?? null
   if (found === null || label === null || label.name === '' || found.chunk.passage.form === 'heading') return
-  addRow(
-    cutter,
-    state,
-    found,
-    unreadAt({ at: label.at, words: '', expected: 'steps', mark: null }),
-    found.prepared.only,
-  )
+  const read = unreadAt({ at: label.at, words: '', expected: 'steps', mark: null })
+  addRow(cutter, state, found, read, found.prepared.only)
 }
 
 /** The piece is begun by words that could not be read: they are the row that is unread, not the one after them. */
@@ -143,43 +115,6 @@ function withLabel({ prepared: labelled }: Found, prepared: Prepared): Prepared 
   }
 }
 
-/** Sizes named on a line of their own hold for the rows below it. */
-function restrict(cutter: Cutter, state: SectionState, only: Only, further: readonly Chunk[]): void {
-  const opens = further.map((chunk) => prepare({ ...chunk, text: chunk.text.slice(0, 120) }, cutter).opens)
-  const next = opens.find((each) => each !== null)
-  state.restriction = only === null ? null : { only, lasts: next === 'all', within: null }
-}
-
-/** The sizes that a row is for by what stands above it; the restriction ends where the row shows that it is for all. */
-function restricted(cutter: Cutter, state: SectionState, chunk: Chunk, plain: Prepared): Prepared {
-  const { restriction } = state
-  if (restriction === null || plain.opens !== null) {
-    state.restriction = null
-    return plain
-  }
-  const own = prepare(
-    { ...chunk, passage: { ...chunk.passage, only: bothOnly(chunk.passage.only, restriction.only) } },
-    cutter,
-  )
-  const prepared = { ...own, only: bothOnly(own.only, restriction.only) }
-  const proven = plain.wrong.length > own.wrong.length
-  const below = restriction.within === null || restriction.within === chunk.passage
-  if (proven || (own.wrong.length === plain.wrong.length && (restriction.lasts || below))) {
-    if (own.label !== null) restriction.within ??= chunk.passage
-    return prepared
-  }
-  state.restriction = null
-  return plain
-}
-
-/** A name in the middle of a section: what follows it begins anew where its numbers do. */
-function takeTitle(state: SectionState, text: string): void {
-  state.title = text
-    .replace(/[*_#:]+/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-}
-
 function beginsAnew(cutter: Cutter, state: SectionState, { label }: Prepared): boolean {
   if (state.title === null || label?.numbers.kind !== 'list') return false
   const number = label.numbers.items[0]?.[0] ?? null
@@ -190,38 +125,36 @@ function beginsAnew(cutter: Cutter, state: SectionState, { label }: Prepared): b
   return number !== null && before !== null && number <= before
 }
 
-/** Whether a chunk with a label is a row: by its label, by what it says, or because something in it may be worked. */
-function isLabelledRow(cutter: Cutter, state: SectionState, prepared: Prepared, read: Read): boolean {
-  const { label } = prepared
-  if (label === null) return false
-  if (label.sure || isRow(read.content)) return true
-  return (label.name !== '' || state.rows > 0) && !isProse(wordsOf(prepared), cutter.vocabulary)
+/** A name in the middle of a section: what follows it begins anew where its numbers do. */
+function takeTitle(state: SectionState, text: string): void {
+  state.title = text
+    .replace(/[*_#:.]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
 }
 
-function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found, read: Read): boolean {
-  if (prepared.label !== null) return false
-  if (isRow(read.content)) return state.rows > 0 || isFoundation(read.content)
-  // An instruction among rows is not passed over in silence.
-  return (
-    read.content === null &&
-    state.rows > 0 &&
-    isRowOfItsOwn(chunk.text) &&
-    !isProse(wordsOf(prepared), cutter.vocabulary)
-  )
-}
-
-function takeProse(cutter: Cutter, state: SectionState, found: Found): void {
+function takeProse(cutter: Cutter, state: SectionState, found: Found, read: Read): void {
   const { chunk, prepared } = found
-  if (isTitle(chunk.text, cutter, () => prepared)) takeTitle(state, chunk.text)
-  if (soundsLikeFoundation(wordsOf(prepared))) state.beginning = found
+  const words = wordsOf(prepared)
+  if (words.length > 0) state.broken = true
+  if (/^(?:fasten|finish|break|cut|fo)$/.test(words[0]?.text ?? '')) state.ended = true
+  if (prepared.title !== null) takeTitle(state, prepared.title)
+  else if (isTitle(chunk.text, cutter, () => prepared)) takeTitle(state, chunk.text)
+  if (soundsLikeFoundation(words)) state.beginning = found
+  state.leading = state.rows > 0 && leadsOn(read.content) ? read : null
 }
 
 /** Reads a chunk with its label, or that of the passage before it. */
 function takeRow(cutter: Cutter, state: SectionState, found: Found): boolean {
-  const { prepared, chunk } = found
+  const { prepared } = found
   const { label } = prepared
   const read = readPrepared(prepared, cutter.vocabulary, cutter.stitch)
-  if (!(isLabelledRow(cutter, state, prepared, read) || isUnlabelledRow(cutter, state, found, read))) return false
+  const leads = label === null && state.rows > 0 && leadsOn(read.content)
+  if (leads || !(isLabelledRow(cutter, state, found, read) || isUnlabelledRow(cutter, state, found, read))) {
+    takeProse(cutter, state, found, read)
+    return false
+  }
+  if (prepared.title !== null) takeTitle(state, prepared.title)
   if (beginsAnew(cutter, state, prepared)) {
     state.piece = state.title ?? state.piece
     state.rows = 0
@@ -233,7 +166,7 @@ function takeRow(cutter: Cutter, state: SectionState, found: Found): boolean {
   const own = unknown
     ? unreadAt({ at: label.at, words: 'sizes', expected: 'the name of a size of this draft', mark: null })
     : read
-  addRow(cutter, state, { chunk, prepared }, own, prepared.only)
+  addRow(cutter, state, found, own, prepared.only)
   return true
 }
 
@@ -241,7 +174,7 @@ function takeRow(cutter: Cutter, state: SectionState, found: Found): boolean {
 export function takeChunk(cutter: Cutter, state: SectionState, chunk: Chunk, further: readonly Chunk[]): boolean {
   const plain = prepare(chunk, cutter)
   if (plain.opens !== null && plain.alone) {
-    restrict(cutter, state, plain.only, further)
+    restrict(cutter, state, plain.only, chunk, further)
     return true
   }
   const { waiting } = state
@@ -253,14 +186,11 @@ export function takeChunk(cutter: Cutter, state: SectionState, chunk: Chunk, fur
   const words = wordsOf(prepared)
   if (prepared.label === null && state.rows > 0 && takeLateCount(cutter, chunk, words)) return true
   if (prepared.label !== null && words.length === 0) {
-    state.waiting = { chunk, prepared }
+    state.waiting = { chunk, prepared, further }
     return true
   }
   if (prepared.label === null && chunk.passage.form === 'cell') return false
-  const found = { chunk, prepared }
-  const taken = takeRow(cutter, state, found)
-  if (!taken) takeProse(cutter, state, found)
-  return taken
+  return takeRow(cutter, state, { chunk, prepared, further })
 }
 
 export function endSection(cutter: Cutter, state: SectionState): void {

@@ -13,6 +13,8 @@ export interface Head {
   readonly numbers: Numbers
   /** Needs a colon to be a label. */
   readonly weak: boolean
+  /** Any mark makes it one: `3 row.—` */
+  readonly marked?: boolean
   /** What later rows may call it: `dec row`; null for a number only. */
   readonly called: string | null
   /** Without a number: a row only if it is called as rows are, or if its steps can be read. */
@@ -53,8 +55,8 @@ function passPrefix(cursor: Cursor): number | null {
     cursor.at += 1
   }
   const first = cursor.words[cursor.at - prefix]
-  // `1st row. 1 sc …`: the ordinal is the number.
-  return prefix === 1 && first?.kind === 'number' ? null : prefix
+  // `1st row. 1 sc …`, `First row.`: the ordinal is the number.
+  return prefix === 1 && (first?.kind === 'number' || first?.text === 'first') ? null : prefix
 }
 
 /** `Row 7`, `Edging rnd 1`, `R7`, `Dec row` */
@@ -84,15 +86,18 @@ function textBefore(cursor: Cursor, start: number): string {
   return cursor.words[start]?.text ?? ''
 }
 
-/** `1st row`, `4th and 5th rows`, `9-16 row`, `First round` */
+/** `1st row`, `4th and 5th rows`, `9-16 row`, `3 row.—`, `First round` */
 function numberFirst(cursor: Cursor): Head | null {
   const ordinal = numberAt(cursor, true) !== null
   const found = readNumbers(cursor, ordinal)
   const style = styleOf(textAt(cursor))
   if (found === null || style === null) return null
   const name = capital(oneOf(textAt(cursor)))
+  // `2 rows.` may be how many; `2 row.` is which.
+  const several = found.kind === 'list' && found.items.length > 1
+  const marked = !ordinal && (several || oneOf(textAt(cursor)) === textAt(cursor))
   cursor.at += 1
-  return { name, glued: false, style, numbers: found, weak: !ordinal, called: null, known: true }
+  return { name, glued: false, style, numbers: found, weak: !ordinal, marked, called: null, known: true }
 }
 
 /** `Next row`, `Next 5 (6, 7) rows`, `Next RS row` */
@@ -128,9 +133,12 @@ function foundation(cursor: Cursor): Head | null {
 /** `7.` `7)` `7:` `7th –` where only the heading says whether rows or rounds are meant */
 function bare(cursor: Cursor): Head | null {
   const ordinal = numberAt(cursor, true) !== null
+  const before = cursor.words[cursor.at - 1]?.text ?? ''
   const items = readNumbers(cursor, ordinal)
   const dash = textAt(cursor) === '-' && cursor.words[cursor.at]?.glued !== true
-  if (items === null || !(dash || /^(?:[.:)]|–)$/.test(textAt(cursor)))) return null
+  // `**7** sc around`
+  const bold = /^\*{1,3}$/.test(before) && textAt(cursor) === before
+  if (items === null || !(dash || bold || /^(?:[.:)]|–|=>)$/.test(textAt(cursor)))) return null
   return { name: '', glued: false, style: null, numbers: items, weak: false, called: null, known: true }
 }
 

@@ -47,8 +47,10 @@ function listed(cursor: Cursor, ordinal: boolean, first: Count): readonly Count[
   const items: Count[] = [first]
   for (;;) {
     const before = cursor.at
-    const glued = cursor.words[before]?.glued === true
-    const ranges = takeText(cursor, '-', '–', 'to', 'through', 'thru')
+    // `5. – 6.`
+    if (textAt(cursor) === '.' && /^[-–]$/.test(textAt(cursor, 1))) cursor.at += 1
+    const glued = cursor.words[cursor.at]?.glued === true
+    const ranges = takeText(cursor, '-', '–', '~', 'to', 'through', 'thru')
     const joins = !ranges && takeText(cursor, 'and', ',', '+')
     if (joins) takeText(cursor, 'and')
     const next = ranges || joins ? furtherNumber(cursor, ordinal, joins || !glued) : null

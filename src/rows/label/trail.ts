@@ -8,6 +8,8 @@ export type Side = 'RS' | 'WS'
 export interface Trail {
   readonly side: Side | null
   readonly called: string | null
+  /** `of yoke` */
+  readonly ofPart: boolean
   /** Something that only a colon can end stands in it. */
   readonly needsColon: boolean
 }
@@ -87,32 +89,35 @@ function bracket(cursor: Cursor): Trail | null {
   const called = nameIn(cursor, from, end)
   const steps = cursor.words.slice(from, end).some((word) => working.test(word.text))
   cursor.at = close + 1
-  return { side, called, needsColon: steps || (side === null && called === null) }
+  return { side, called, ofPart: false, needsColon: steps || (side === null && called === null) }
 }
 
 /** `, black`, ` - Decrease Row`, ` of yoke`, ` with A`: as far as the colon. */
 function remark(cursor: Cursor): Trail | null {
   if (!/^(?:[,–-]|of|for|with|in|using|incl|inclusive|as|starting|worked|onwards|on)$/.test(textAt(cursor))) return null
   const from = cursor.at
+  const ofPart = textAt(cursor) === 'of'
   for (let ahead = 1; ahead <= mostWords; ahead += 1) {
     const word = cursor.words[cursor.at + ahead]
     if (word === undefined || working.test(word.text) || word.text === '.' || word.kind === 'broken') return null
     if (word.text !== ':') continue
     cursor.at += ahead
     const side = sideIn(cursor, from, cursor.at)
-    return { side, called: nameIn(cursor, from + 1, cursor.at), needsColon: true }
+    return { side, called: nameIn(cursor, from + 1, cursor.at), ofPart, needsColon: true }
   }
   return null
 }
 
 /** Passes what stands between the number of a label and the mark that ends it. */
 export function readTrail(cursor: Cursor): Trail {
-  let [side, called, needsColon]: [Side | null, string | null, boolean] = [null, null, false]
+  let [side, called, ofPart, needsColon]: [Side | null, string | null, boolean, boolean] = [null, null, false, false]
   for (let rounds = 0; rounds < 4; rounds += 1) {
     const before = cursor.at
     const plain = readSide(cursor)
     const found =
-      plain === null ? (bracket(cursor) ?? remark(cursor)) : { side: plain, called: null, needsColon: false }
+      plain === null
+        ? (bracket(cursor) ?? remark(cursor))
+        : { side: plain, called: null, ofPart: false, needsColon: false }
     if (found === null) break
     // A bracket that no mark follows belongs to the steps: `Row 7 (sc, inc) x 6`.
     if (plain === null && !endsHere(cursor)) {
@@ -121,9 +126,10 @@ export function readTrail(cursor: Cursor): Trail {
     }
     side ??= found.side
     called ??= found.called
+    ofPart ||= found.ofPart
     needsColon ||= found.needsColon
   }
-  return { side, called, needsColon }
+  return { side, called, ofPart, needsColon }
 }
 
 function endsHere(cursor: Cursor): boolean {
