@@ -33,3 +33,20 @@ describe('forms of published pages', () => {
     expect(last(`## A\n${text}`)).toBe(made)
   })
 })
+
+describe('rows until a measure, given in two systems or for every size', () => {
+  const begin =
+    '## A\nCh 21 (25).\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, sc in each st across.\nRow 3: Ch 1, sc in each st across.\n\n'
+  it.each([
+    ['Rep Rows 2 and 3 until piece measures 3 (4) in [7.5 (10) cm].', 8, 10],
+    ['Rep Rows 2 and 3 until piece measures 3" (7.5 cm), ending with a WS row.', 8, 8],
+    ['Rep Rows 2 and 3 until scarf measures approx 4" [10 cm] from beg.', 10, 10],
+    ['Rep Rows 2 and 3 until work from beg measures 4 (4½)" [10 (11.5) cm], ending on a 3rd row.', 10, 11],
+  ])('%s', (row, small, large) => {
+    const draft = work(begin + row, { sizes: ['S', 'L'] })
+    const worked = (size: number): number =>
+      draft.ledger.rows.slice(1).filter((each) => each.total[size] !== null).length
+    expect(draft.codes).toEqual([])
+    expect([worked(0), worked(1)]).toEqual([small, large])
+  })
+})
