@@ -45,12 +45,23 @@ function starred(reader: Reader): Times | null {
   return { kind: 'exactly', count: number.count }
 }
 
+function isChainAhead(reader: Reader): boolean {
+  return /^chs?$|^chains?$/.test(textAt(reader, 2))
+}
+
 /** `inc x 6`, `sc2tog twice`, `sc, inc (x6)`: how often, after an item. */
 export function readMultiple(reader: Reader, marked: boolean): Multiple | null {
   const bracketed = attempt(reader, inBrackets)
   if (bracketed !== null) return { times: bracketed, ofList: true }
   const star = marked ? null : attempt(reader, starred)
   if (star !== null) return { times: star, ofList: false }
+  // `in the ring 8 times 2 ch, 1 dc`: the number goes before what is repeated.
+  if (
+    numberAt(reader) !== null &&
+    textAt(reader, 1) === 'times' &&
+    (numberAt(reader, 2) !== null || isChainAhead(reader))
+  )
+    return null
   if (numberAt(reader) === null && !/^(?:x|twice|once|thrice|for)$/.test(textAt(reader))) return null
   const times = attempt(reader, counted)
   return times === null ? null : { times, ofList: false }

@@ -53,7 +53,10 @@ function isInMagicRing(step: Step): boolean {
 /** `Ch 3, 11 dc in magic ring`: the ring is there before the chain, though it is named after it. */
 export function withRing(steps: readonly Step[]): readonly Step[] {
   const opening = steps.find((step) => step.kind !== 'remark')
-  const ring = opening?.kind === 'chain' ? steps.find(isInMagicRing) : undefined
+  const at = opening?.kind === 'chain' ? steps.findIndex(isInMagicRing) : -1
+  // `ch 6, join in a ring; in the ring work 12 dc`
+  const joined = steps.slice(0, at).some((step) => step.kind === 'join' || step.kind === 'ring')
+  const ring = joined ? undefined : steps[at]
   return ring === undefined ? steps : [{ kind: 'ring', at: ring.at }, ...steps]
 }
 

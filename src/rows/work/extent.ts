@@ -70,7 +70,7 @@ function hasOnlyGaps(work: Work, row: Row): boolean {
 /** A target as this row takes it: nouns more or less freely, and spaces between groups where there are no others. */
 export function target(work: Work, asked: Target): Target {
   const { below } = work
-  const spaces = asked.every((accept) => accept.kind === 'space' && accept.chains === null)
+  const spaces = asked.every((accept) => accept.kind === 'space' && accept.chains === null && accept.loop !== true)
   if (spaces && below !== null && hasOnlyGaps(work, below)) return betweenAny
   return freely(asked, freedomOf(work))
 }
