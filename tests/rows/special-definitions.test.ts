@@ -110,6 +110,16 @@ describe('definitions under a heading', () => {
     expect(found.counts).toEqual({ shell: 10, dc: 40, bobble: 10 })
   })
 
+  it('may be letters for what every row knows', () => {
+    const ball =
+      '## Ball\nRnd 1: 6 sc in magic ring.\nRnd 2: 6V. (12)\nRnd 3: (X, V) x 6. (18)\nRnd 4: (X, A) x 6. (12)'
+    const draft = work(
+      `## Abbreviations\n- X: single crochet\n- V: increase (2 sc in one st)\n- A = decrease\n\n${ball}`,
+    )
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.map(({ total }) => total[0])).toEqual([6, 12, 18, 12])
+  })
+
   it('may differ by size', () => {
     const draft = work(
       `## Special stitches\n- Shell: 5 (7) dc in same st.\n\n${mat}Row 2: (Shell in next st, sk 1) across.`,

@@ -18,6 +18,7 @@ describe('where a count stands', () => {
     [', for a total of 18 sts.', { total: [18] }],
     [' for a total of 18 sc', { sc: [18] }],
     [', which gives you 18 sts.', { total: [18] }],
+    [', which gives you 18 sts. (18)', { total: [18] }],
     [', total 18 sts', { total: [18] }],
     [' // 18 sc', { sc: [18] }],
     [' → 18', { total: [18] }],

@@ -33,7 +33,10 @@ function named(reader: Reader): Named | null {
   if (whole !== null)
     return { before: null, special: whole, part: (count) => ({ kind: 'special', special: whole, count }) }
   const before = takeNumber(reader)
-  if (before === null) take(reader, 'a', 'an', 'another', 'one')
+  // A stitch of the draft's own may be called A.
+  if (before === null && reader.vocabulary.specials.get(textAt(reader)) === undefined) {
+    take(reader, 'a', 'an', 'another', 'one')
+  }
   const special = takeSpecial(reader)
   if (special !== null) return { before, special, part: (count) => ({ kind: 'special', special, count }) }
   take(reader, 'spike')

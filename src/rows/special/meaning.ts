@@ -90,7 +90,7 @@ function makesOf(steps: readonly Step[], name: string, sizes: number, open: bool
 }
 
 /** Whether a name is a stitch's or a decrease's that every row knows. */
-function isCommon(name: string, { stitches }: Dictionary): boolean {
+export function isCommon(name: string, { stitches }: Dictionary): boolean {
   const own = name.toLowerCase()
   const base = /^(\p{L}+)\d+tog$/u.exec(own)?.[1]
   return (
@@ -98,6 +98,24 @@ function isCommon(name: string, { stitches }: Dictionary): boolean {
     (base !== undefined && stitches.has(base)) ||
     /^(?:inv(?:isible)?[ -]?)?(?:inc|dec)(?:rease)?s?$/.test(own)
   )
+}
+
+/** What words mean that name a plain stitch, an increase or a decrease; null for any others. */
+export function commonMeaning(meaning: string, vocabulary: Vocabulary, at: Definition['at']): Special['makes'] | null {
+  const { dictionary, sizes } = vocabulary
+  const words = meaning
+    .toLowerCase()
+    .replace(/\(.*|[.;,].*$/g, '')
+    .trim()
+  const stitch = dictionary.stitches.get(words)
+  const one = (count: number, each: Stitch): Special['makes'] => [
+    { kind: 'stitch', stitch: each, count: everySize(count, sizes) },
+  ]
+  if (stitch !== undefined && stitch.base !== 'slipStitch') return one(1, stitch)
+  const named = words.split(' ').map((word) => dictionary.stitches.get(word))
+  const own = named.find((each) => each !== undefined) ?? plain('singleCrochet')
+  if (/^(?:\w+ )?inc(?:rease)?$/.test(words)) return one(2, own)
+  return /^(?:\w+ )?dec(?:rease)?$/.test(words) ? closedOver(2, words, vocabulary, at) : null
 }
 
 function closedOver(

@@ -6,7 +6,7 @@ import type { Passage, Section } from '../written.ts'
 import type { Definition } from './definition.ts'
 import { definitionOf } from './definition.ts'
 import { enterSpecial, spellings, wordsOfName } from './known.ts'
-import { meaningOf } from './meaning.ts'
+import { commonMeaning, isCommon, meaningOf } from './meaning.ts'
 
 /** Headings under which stitches are defined or abbreviations are listed. */
 export function definesStitches(title: string | null): boolean {
@@ -84,8 +84,17 @@ function enterAlias({ name, also, meaning }: Definition, { specials }: Defining)
   return true
 }
 
+/** `X: single crochet`, `V = increase`: a draft's own letters for what every row knows. */
+function enterOwnName(definition: Definition, { vocabulary, specials }: Defining): boolean {
+  const { name, also, meaning, at } = definition
+  const makes = commonMeaning(meaning, vocabulary, at)
+  const known = makes === null || [name, ...also].some((each) => isCommon(each, vocabulary.dictionary))
+  if (!known && makes !== null) enterSpecial(specials, { name, also, makes, at, meaning })
+  return !known
+}
+
 function define(definition: Definition, passage: Passage, title: string | null, defining: Defining): void {
-  if (enterAlias(definition, defining)) return
+  if (enterAlias(definition, defining) || enterOwnName(definition, defining)) return
   if (isPlainAbbreviation(definition, title)) return
   const { vocabulary, specials } = defining
   const meant = meaningOf(definition, textOf(passage, definition), passage.holes, vocabulary)

@@ -38,7 +38,7 @@ function hasEnded(words: readonly Word[], from: number): boolean {
   return before !== undefined && before.kind !== 'number' && !goesOn.test(before.text)
 }
 
-const soundsLikeCount = /^(?:total|you|you’ll|you'll|there|ending|leaving|giving|making|now|for|has|have|which)$/
+export const soundsLikeCount = /^(?:total|you|you’ll|you'll|there|ending|leaving|giving|making|now|for|has|have|which)$/
 
 /** The clause before a mark ends the round or row: `join in first sc: 72 sc`, `…, fasten off; 72 sc`. */
 function closesRow(words: readonly Word[], mark: number): boolean {
@@ -51,6 +51,12 @@ function closesRow(words: readonly Word[], mark: number): boolean {
 
 const rowEnd = /^(?:around|across|end|row|rnd|round|unworked|off|turn|join|times|more|once|twice)$/
 
+/** `Rep Rows 8 and 9—40 sc`: the number before the dash is a row's, and no range begins there. */
+function namesRows(words: readonly Word[], mark: number): boolean {
+  const before = words.slice(Math.max(0, mark - 4), mark)
+  return words[mark + 2]?.kind === 'word' && before.some((word) => /^(?:rows?|rnds?|rounds?)$/.test(word.text))
+}
+
 /** Whether a mark may stand before a count. */
 function mayLead({ all }: GivenWords, mark: number): boolean {
   const text = textOf(all, mark)
@@ -60,7 +66,7 @@ function mayLead({ all }: GivenWords, mark: number): boolean {
   if (text === '–' || text === '-') {
     // `top of ch - 3`
     if (/^(?:chs?|chains?)$/.test(textOf(all, mark - 1)) && text === '-') return false
-    return !glued || (text === '–' && all[mark - 1]?.kind === 'word')
+    return !glued || (text === '–' && (all[mark - 1]?.kind === 'word' || namesRows(all, mark)))
   }
   if (text === '/') return textOf(all, mark - 1) === '/'
   if (text === ':') return closesRow(all, mark) || rowEnd.test(textOf(all, mark - 1))

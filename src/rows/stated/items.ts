@@ -35,7 +35,7 @@ function passLead(reader: Reader): void {
 const trail = new Set(
   (
     'made total in all rem remain remains remaining left now around across altogether completed worked on needle hook at ' +
-    'the end of this that row rnd round your you have there should be per after so far approx unworked'
+    'the end of this that row rnd round your you have there should be per after so far approx last final'
   ).split(' '),
 )
 

@@ -3,11 +3,12 @@ import { cover } from '../../diagnostic/index.ts'
 import type { Vocabulary } from '../reader.ts'
 import { matchBrackets } from '../reader.ts'
 import type { Word } from '../words.ts'
-import { bareCounts } from './bare.ts'
+import { bareCounts, soundsLikeCount } from './bare.ts'
 import { ends } from './ends.ts'
 import type { FoundCounts, GivenWords } from './given.ts'
 import { emphasis, isMark, lastWord, nextClause, textOf, trailing, trimmed } from './given.ts'
 import type { Stated, StatedItem } from './item.ts'
+import { statedFor } from './item.ts'
 import { readItems } from './items.ts'
 
 export interface WithoutStated {
@@ -165,10 +166,23 @@ function isWhole({ stated }: WithoutStated): boolean {
   return stated?.items.some(({ of }) => of.kind === 'total' || of.kind === 'key' || of.kind === 'special') ?? false
 }
 
+function saysSame(items: readonly StatedItem[], { stated }: WithoutStated): boolean {
+  const numbers = new Set(stated?.items.map((item) => statedFor(item, 0)))
+  return items.every((item) => numbers.has(statedFor(item, 0)))
+}
+
+/** `…, which gives you 12 sts. (12)`: what only says the count once more is no step. */
+function withoutSaying(given: GivenWords, found: WithoutStated): WithoutStated {
+  const { words } = found
+  const again = bareCounts({ ...given, all: words }, words.length)
+  const says = again !== null && words.slice(again.from, again.from + 3).some(({ text }) => soundsLikeCount.test(text))
+  return says && saysSame(again.items, found) ? { ...found, words: words.slice(0, again.from) } : found
+}
+
 /** `24 sts (6 per side)`, `18 sts (2 sts dec'd)`: the count stands before what is only said beside it. */
 function withEarlier(given: GivenWords, found: WithoutStated): WithoutStated {
   if (found.stated === null) return takeStated(found.words, given.vocabulary, given.opensLine)
-  if (isWhole(found) || found.run.length > 0) return found
+  if (isWhole(found) || found.run.length > 0) return withoutSaying(given, found)
   const earlier = bareCounts({ ...given, all: found.words }, found.words.length)
   if (earlier === null) return found
   const more = without({ ...given, all: found.words }, [], earlier)
