@@ -89,6 +89,8 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     stitchesNamed: words.stitchesNamed,
     spacesNamed: words.spacesNamed,
     alongEdges: words.alongEdges,
+    goesDeep: words.goesDeep,
+    deepIn: -1,
     resting: job.resting,
     freedom: null,
     resumed: null,

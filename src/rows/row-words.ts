@@ -1,4 +1,4 @@
-import type { Accepts, Step, StepOf, Target } from './step.ts'
+import type { Accepts, Step, StepOf, Target, Where } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchOfParts } from './work/stitching.ts'
 
@@ -144,6 +144,22 @@ export interface RowWords {
   readonly joinsPieces: boolean
   /** Chains between the pieces are worked into in the same row. */
   readonly bridges: boolean
+  /** All its places are in one row further down, as behind petals. */
+  readonly goesDeep: boolean
+}
+
+/** The places of all steps that have some, repeats and groups taken apart. */
+function placesOf(steps: readonly Step[]): readonly Where[] {
+  return steps.flatMap((step) => {
+    if (step.kind === 'repeat' || step.kind === 'sequence') return placesOf(step.body)
+    if (step.kind === 'either') return placesOf(step.options[0] ?? [])
+    return step.kind === 'work' || step.kind === 'together' || step.kind === 'skip' ? [step.where] : []
+  })
+}
+
+function goesDeep(steps: readonly Step[]): boolean {
+  const places = placesOf(steps)
+  return places.length > 0 && places.every((where) => 'depth' in where && where.depth?.kind === 'row')
 }
 
 const known = new WeakMap<readonly Step[], RowWords>()
@@ -165,6 +181,7 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     alongEdges: own.some(isEdge),
     joinsPieces: own.some(namesPiece),
     bridges: own.some(namesPiece) && own.some(intoChain),
+    goesDeep: goesDeep(own),
   }
   known.set(steps, found)
   return found

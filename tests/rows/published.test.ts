@@ -50,3 +50,25 @@ describe('rows until a measure, given in two systems or for every size', () => {
     expect([worked(0), worked(1)]).toEqual([small, large])
   })
 })
+
+describe('more forms of published pages', () => {
+  it.each([
+    [
+      'slip stitches as stitches of the fabric',
+      'Ch 21.\nRow 1: Hdc in 3rd ch from hook (skipped 2 chs count as hdc) and in each ch across, turn. (20 hdc)\nRow 2: Ch 2 (counts as hdc), sk first st, *sl st in next st, hdc in next st; rep from * to last st, hdc in last st, turn.\nRow 3: Ch 2, sk first st, hdc in each st across, turn. (20 hdc)',
+      'Row 3: 20',
+    ],
+    [
+      'loops around the posts of an earlier round',
+      'Rnd 1: 8 dc in magic ring, join.\nRnd 2: *(Sc, hdc, dc, hdc, sc) in next st; rep from * around, join. (8 petals)\nRnd 3: *Ch 3, sc around post of next dc of Rnd 1; rep from * around. (8 ch-3 sps)\nRnd 4: 5 dc in each ch-3 sp around. (40)',
+      'Rnd 4: 40',
+    ],
+    [
+      'crossed posts',
+      'Ch 12, join.\nRnd 1: Ch 1, dc in each ch around, join. (12 dc)\nRnd 2: Ch 1, *fpdc around each of next 4 dc, dc in next 2 dc; rep from * around, join.\nRnd 3: Ch 1, *sk next 2 fpdc, fptr around each of next 2 fpdc, fptr around each of 2 skipped fpdc, dc in next 2 dc; rep from * around, join. (12)',
+      'Rnd 3: 12',
+    ],
+  ])('%s', (_, text, made) => {
+    expect(last(`## A\n${text}`)).toBe(made)
+  })
+})

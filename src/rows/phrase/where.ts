@@ -45,7 +45,7 @@ function ring(reader: Reader): Where | null {
 }
 
 const skipped =
-  /^(?:the |each of |next |first |last |both )*(?:the )?(?:# )?(?:just |previously |last )?(?:skipped|missed)(?: just)? (?:sts?|stitch|stitches|chs?|[dhs]cs?|hdcs?|d?trs?|htrs?|trebles?|doubles?)(?= |$)|^(?:the )?(?:# )?(?:sts?|stitch|stitches|[dhs]cs?|hdcs?|d?trs?|htrs?) (?:just |you |you just )(?:skipped|missed)(?= |$)/
+  /^(?:the |each of |next |first |last |both )*(?:the )?(?:# )?(?:just |previously |last )?(?:skipped|missed)(?: just)? (?:sts?|stitch|stitches|chs?|(?:fp|bp)?(?:[dhs]cs?|hdcs?|d?trs?|htrs?)|trebles?|doubles?)(?= |$)|^(?:the )?(?:# )?(?:sts?|stitch|stitches|[dhs]cs?|hdcs?|d?trs?|htrs?) (?:just |you |you just )(?:skipped|missed)(?= |$)/
 
 /** `skipped st`, `each of 2 skipped dc`, `st just missed` */
 function passedBefore(reader: Reader): Where | null {

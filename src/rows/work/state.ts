@@ -106,6 +106,10 @@ export interface Work {
   readonly spacesNamed: Target
   /** The row goes along edges of the piece: at a corner it turns from one to the next. */
   readonly alongEdges: boolean
+  /** All its places are in one row further down. */
+  readonly goesDeep: boolean
+  /** The order of the row further down that it goes into; -1 for none. */
+  deepIn: number
   /** Rows with stitches left, by number; the last one is last. */
   readonly resting: ReadonlyMap<number, Resting>
   /** How freely the row's nouns are taken; null before it has been asked. */

@@ -1,7 +1,7 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
-import { chainRow, joinedTo } from '../fabric.ts'
+import { chainRow, joinedTo, stitchNumber } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
 import type { Part, Step, StepOf, Target, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
@@ -11,7 +11,7 @@ import { overPlaces } from './over-places.ts'
 import { countMeant } from './place.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { beginOn } from './state.ts'
+import { beginOn, push } from './state.ts'
 import { add } from './tally.ts'
 import { goTo, isBackAtFirst } from './where.ts'
 
@@ -274,6 +274,20 @@ function comesRound(work: Work, where: Where): boolean {
   return work.below?.circular === true && !work.below.ring && work.cursor >= work.end - work.passed && work.cursor > 1
 }
 
+/** `*sl st in next st, hdc in next st; rep from *` in a flat row: the slip stitches are stitches of the fabric. */
+function isFabric(work: Work, where: Where, started: boolean): boolean {
+  return started && work.loops > 0 && where.kind === 'next' && work.below?.circular === false && !work.below.foundation
+}
+
+function layFlat(work: Work, places: number, at: Span): Stop | null {
+  const slip = stitchNumber(work.kinds, { base: 'slipStitch', style: 'plain' })
+  for (let place = 0; place < places; place += 1) {
+    const stop = push(work, slip, 1, -1, at, work.into[place] ?? -1)
+    if (stop !== null) return stop
+  }
+  return null
+}
+
 /** A joined round stands on its first stitch already: `next` is the second. */
 function travel(work: Work, where: Where, at: Span, started: boolean): Stop | null {
   if (!started && work.joinedBelow && work.cursor === 0 && work.last < 0 && where.kind === 'next') {
@@ -287,6 +301,6 @@ function travel(work: Work, where: Where, at: Span, started: boolean): Stop | nu
     // Only a row of nothing but slip stitches has them as its stitches.
     work.slips += places
     for (const base of work.into) work.slippedInto.push(base)
-    return null
+    return isFabric(work, where, started) ? layFlat(work, places, at) : null
   })
 }

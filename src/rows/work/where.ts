@@ -289,8 +289,11 @@ function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | 
   const last = work.past?.last
   const isBelow = depth.kind === 'row' && (last?.number === number || last === undefined)
   const older = depth.kind === 'row' && !isBelow ? rowNumbered(work.past, number) : null
-  if (older !== null && where.kind === 'each' && work.made.places.length === 0) {
+  const whole = where.kind === 'each' && work.made.places.length === 0
+  if (older !== null && work.deepIn === older.order) return plain
+  if (older !== null && (whole || (work.goesDeep && work.stitches === 0))) {
     takeUp(work, older.row)
+    work.deepIn = older.order
     return plain
   }
   return isBelow ? plain : { ...plain, of: anyPlace }
