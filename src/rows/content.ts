@@ -88,7 +88,8 @@ export function readContent(words: readonly Word[], vocabulary: Vocabulary, stit
   if (content !== null) return { content, stitch: reader.stitch, unread: null }
   const read = readSteps(words, vocabulary, stitch)
   const says = read.steps?.some((step) => step.kind !== 'remark') === true
-  if (says && !words.some(({ text }) => ringWords.test(text))) return fromSteps(read)
+  const works = read.steps?.some((step) => step.kind === 'work' || step.kind === 'repeat') === true
+  if (says && (works || !words.some(({ text }) => ringWords.test(text)))) return fromSteps(read)
   const plain = plainBeginning(words)
   const begun = plain === null ? null : readSteps(plain, vocabulary, stitch)
   return fromSteps(begun?.steps ? begun : read)

@@ -9,7 +9,8 @@ import type { Part, Step, StepOf, Sweeping, Target, Where } from './step.ts'
 
 function isSinglePlace(where: Where): boolean {
   if (where.kind === 'same' || where.kind === 'ring' || where.kind === 'fromHook') return true
-  return where.kind === 'next' && !isPlaceless(where) && where.count.every((count) => count === null || count === 1)
+  const single = where.kind === 'next' || where.kind === 'last' || where.kind === 'first'
+  return single && !isPlaceless(where) && where.count.every((count) => count === null || count === 1)
 }
 
 /** `2 dc, ch 2, 2 dc in corner`: where the list without places before a placed step begins; -1 for none. */
@@ -80,6 +81,16 @@ function isApart(of: Target): boolean {
   return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named')
 }
 
+/** `in each loop; in the centre of every 3 dc`: places that are told apart, not the same ones twice. */
+function areDifferent(first: Sweeping, of: Target): boolean {
+  if (isApart(first.where.of) !== isApart(of)) return true
+  return (
+    isApart(of) &&
+    first.where.of.every((accepts) => accepts.kind === 'space') &&
+    of.every((accepts) => accepts.kind === 'run')
+  )
+}
+
 /** Whether a target means none of the places of those before it. */
 function isOther(works: readonly Sweeping[], of: Target): boolean {
   const own = new Set(of.map((accepts) => JSON.stringify(accepts)))
@@ -101,6 +112,6 @@ export function sweep(steps: Step[], from: number): void {
     return
   }
   if (steps.length - 2 < from || !isSweeping(first) || !isSweeping(second)) return
-  if (first.where.until.kind !== 'end' || isApart(first.where.of) === isApart(second.where.of)) return
+  if (first.where.until.kind !== 'end' || !areDifferent(first, second.where.of)) return
   steps.splice(-2, 2, { kind: 'sweep', works: [first, second], at: cover(first.at, second.at) })
 }
