@@ -35,6 +35,8 @@ export function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, pr
   if (prepared.label !== null) return false
   if (isRow(read.content)) return state.rows > 0 || isFoundation(read.content)
   if (read.content !== null || state.rows === 0) return false
+  // `*Black*`: a line in italics is a heading of the designer's own.
+  if (emphasised.test(chunk.text.trim())) return false
   // An instruction among rows is not passed over in silence.
   const words = wordsOf(prepared)
   const begins = beginsWithWork(words, cutter.vocabulary) || joins.test(words[0]?.text ?? '')
@@ -42,6 +44,7 @@ export function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, pr
   return instructs && !isProse(words, cutter.vocabulary)
 }
 
+const emphasised = /^(\*{1,3}|_{1,3})[^*_]{1,120}\1:?$/
 const joins = /^(?:re-?join|re-?attach|join|attach|rejoining|return)$/
 
 const moves = new Set<Step['kind']>(['remark', 'turn', 'join', 'slip', 'skip', 'source', 'leave'])
