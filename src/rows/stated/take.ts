@@ -41,13 +41,18 @@ function closes({ all, opensLine }: GivenWords, at: number): boolean {
   return /^[,;:.]$/.test(next.text) && nextClause.test(textOf(all, at + 1))
 }
 
+/** `*ch 13, 2 sc in each ch (24 sc), sl st in next 2 sts; rep from *`: what is within a repeat is not the row's count. */
+function isRepeated(words: readonly Word[], close: number): boolean {
+  return words.slice(close + 1).some((word) => /^(?:rep|repeat|repeating|\*)$/.test(word.text))
+}
+
 /** Whether a bracket stands where a count may. */
 function mayCount(given: GivenWords, open: number, close: number): boolean {
   const { all, opensLine } = given
   const before = textOf(all, open - 1)
   const first = all[open]
   const opens = trailing.test(before) || isMark(before) || (first !== undefined && opensLine(first))
-  if (!(opens || closes(given, close + 1)) || isFronted(all, open)) return false
+  if (!(opens || closes(given, close + 1)) || isFronted(all, open) || isRepeated(all, close)) return false
   const after = all[close + 1]
   return !(after?.kind === 'number' || /^(?:in|into|x|times|twice|thrice|once|around|across)$/.test(after?.text ?? ''))
 }
@@ -148,11 +153,20 @@ function runBefore({ all, vocabulary }: GivenWords, pairs: Pairs, from: number):
   }
 }
 
+/** What stood on either side of a count are two clauses: `sc around (12) sl st in next st`. */
+function joined(before: readonly Word[], after: readonly Word[]): readonly Word[] {
+  const last = before.at(-1)
+  const [next] = after
+  const apart = last === undefined || next === undefined || last.kind === 'mark' || next.kind === 'mark'
+  if (apart) return [...before, ...after]
+  return [...before, { kind: 'mark', text: ',', glued: true, at: next.at }, ...after]
+}
+
 function without(given: GivenWords, pairs: Pairs, plain: FoundCounts): WithoutStated {
   const { all } = given
   const found = withEmphasis(all, plain)
   const before = found.bare || found.items.length === 0 ? noRun(found.from) : runBefore(given, pairs, found.from)
-  const words = [...all.slice(0, before.from), ...all.slice(found.to)]
+  const words = joined(all.slice(0, before.from), all.slice(found.to))
   if (found.items.length === 0) return { words, stated: null, run: [], bare: found.bare }
   const stated = { items: found.items, at: spanOf(all.slice(before.from, found.to)) }
   return { words, stated, run: before.run.length === 0 ? [] : [...before.run, stated], bare: found.bare }
