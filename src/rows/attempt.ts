@@ -1,5 +1,5 @@
 import type { Kinds, Row } from './fabric.ts'
-import { refsOf, stitchNumber, turned } from './fabric.ts'
+import { refsOf, rotated, stitchNumber, turned } from './fabric.ts'
 import type { Past, PlaceRef, Trace } from './past.ts'
 import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
@@ -26,6 +26,8 @@ export interface Fabric {
   readonly past: Past | null
   /** The order of the next row in the fabric of the pattern. */
   readonly order: number
+  /** The last loop was closed by a stitch at its middle. */
+  readonly closedInLoop?: true
 }
 
 /** Before the first row of a piece. */
@@ -74,9 +76,15 @@ export interface Job {
   readonly finished: readonly Finished[]
 }
 
+/** The row below as the hook meets it. */
+function asMet({ turns, joined, closedInLoop }: Fabric, row: Row): Row {
+  if (closedInLoop === true && !turns) return rotated(row, row.places.length - 1)
+  return turns ? turned(row, joined) : row
+}
+
 function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work {
   const { fabric } = job
-  const row = fabric.row === null ? null : fabric.turns ? turned(fabric.row, fabric.joined) : fabric.row
+  const row = fabric.row === null ? null : asMet(fabric, fabric.row)
   return {
     kinds: job.kinds,
     size: job.size,
@@ -123,6 +131,8 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     leftOpen: null,
     byEye: false,
     begunAt: 0,
+    marks: [],
+    markPassed: -1,
     intoRing: false,
     around: false,
     slippedInto: [],
@@ -134,6 +144,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     skipped: -1,
     leaveSaid: false,
     joined: false,
+    closedInLoop: false,
     turnSaid: null,
     turnedBefore: fabric.turns,
     fastened: false,
@@ -185,6 +196,12 @@ function elsewhere(work: Work, target: Target): number {
   return work.stretches.reduce((sum, { cursor, end }) => sum + countMeant(work, target, cursor, end), 0)
 }
 
+/** Markers that the row hangs; those of the row below stay where a row goes on stitch by stitch. */
+function marksOf({ marks, made, below }: Work): readonly number[] {
+  if (marks.length > 0) return marks.filter((at) => at < made.places.length)
+  return below?.marks !== undefined && below.places.length === made.places.length ? below.marks : []
+}
+
 function madeRow(work: Work, style: Job['style']): Row | null {
   const { places, groups, names } = work.made
   const { below } = work
@@ -192,7 +209,9 @@ function madeRow(work: Work, style: Job['style']): Row | null {
   const { order } = work
   const refs = (): readonly PlaceRef[] => refsOf(order, places.length)
   const circular = work.joined || style === 'round' || (style === null && below?.circular === true)
-  return { places, groups, names, refs, circular, ring: false, foundation: false }
+  const row = { places, groups, names, refs, circular, ring: false, foundation: false }
+  const marks = marksOf(work)
+  return marks.length === 0 ? row : { ...row, marks }
 }
 
 /** What the places made go into, by the places' own names. */
@@ -226,7 +245,8 @@ function fabricAfter(work: Work, job: Job, choose: Choose, pending: Fabric['pend
     return { row: row.circular ? row : turned(row, false), joined, turns, pending, past, order }
   }
   const last = { order, number: job.number, row, trace: traced(job, choose) }
-  return { row, joined, turns, pending, past: { last, before: past }, order: order + 1 }
+  const after = { row, joined, turns, pending, past: { last, before: past }, order: order + 1 }
+  return work.closedInLoop && row.circular ? { ...after, closedInLoop: true } : after
 }
 
 function restOf(work: Work): Worked['rest'] {

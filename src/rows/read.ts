@@ -13,6 +13,7 @@ import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
+import { markerPhrase } from './phrase/marker.ts'
 import { numberAlonePhrase } from './phrase/number-alone.ts'
 import { pickUpPhrase } from './phrase/pick-up.ts'
 import { remarkPhrase, tipPhrase } from './phrase/remark.ts'
@@ -43,6 +44,7 @@ import { wordsOfText } from './words.ts'
 /** All written forms of a step, in the order in which they are tried: the more words a form claims, the earlier. */
 const phrases: readonly Phrase[] = [
   bracketPhrase,
+  markerPhrase,
   tailPhrase,
   sourcePhrase,
   startingPhrase,

@@ -156,6 +156,9 @@ export interface Sweeping {
   readonly where: Where & { readonly kind: 'each' }
 }
 
+/** Where a marker is hung: in the next place, the last or the first, or the middle of the last group or its space. */
+export type MarkerPlace = 'here' | 'passed' | 'last' | 'middle' | 'space' | 'first'
+
 /** One step of a row, as read. `loop`: the loop that it is worked into, where the words name one. */
 export type Step = {
   readonly at: Span
@@ -228,6 +231,8 @@ export type Step = {
   | { readonly kind: 'layers'; readonly stitch: Stitch; readonly count: Count | null }
   /** From here on the row goes into other places than those of the row below. */
   | { readonly kind: 'source'; readonly source: Source }
+  /** A marker is hung in a place that has been made or in the next one, or passed. */
+  | { readonly kind: 'marker'; readonly place: MarkerPlace }
   | { readonly kind: 'fastenOff' }
   /** Words that make nothing: colours, markers, remarks. `counting` speaks of the opening chain. */
   | { readonly kind: 'remark'; readonly counting: Counting | null }

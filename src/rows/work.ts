@@ -5,6 +5,7 @@ import type { Step, StepOf, Target, Where } from './step.ts'
 import { nowhere, target } from './work/extent.ts'
 import { skipFoundation, skipsFoundation } from './work/first-skip.ts'
 import { alone, makeSpace } from './work/make.ts'
+import { hangMarker } from './work/marker.ts'
 import { settleOpening } from './work/opening.ts'
 import { advance, skipTarget } from './work/place.ts'
 import { workRepeat, workRepeatAll } from './work/repeat.ts'
@@ -187,6 +188,7 @@ const workers = {
     work.fastened = true
     return null
   },
+  marker: (work, step) => hangMarker(work, step.place),
   remark: () => null,
 } satisfies { [K in Step['kind']]: Worker<K> }
 
@@ -222,6 +224,8 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.pickUp(work, step)
     case 'source':
       return workers.source(work, step)
+    case 'marker':
+      return workers.marker(work, step)
     case 'layers':
       return workers.layers(work, step)
     case 'ring':

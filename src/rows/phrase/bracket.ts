@@ -2,6 +2,7 @@ import type { Phrase, Reader } from '../reader.ts'
 import { attempt, maximalDepth, spanSince, take, textAt } from '../reader.ts'
 import type { Counting, Step, Times } from '../step.ts'
 import { readCounting } from './counting.ts'
+import { markerPhrase } from './marker.ts'
 import { partsOf } from './parts.ts'
 import { isNote, isRemark } from './remark.ts'
 import { readStandsFor } from './stands-for.ts'
@@ -15,6 +16,12 @@ export function inAll(times: Times): Times {
 
 function content(reader: Reader, close: number): readonly Step[] | null {
   const open = reader.at
+  reader.at = open + 1
+  const marker = attempt(reader, (inner) => (markerPhrase.opens(inner) ? markerPhrase.read(inner) : null))
+  if (marker !== null && reader.at === close) {
+    reader.at = close + 1
+    return marker
+  }
   reader.at = open + 1
   if (isRemark(reader, close)) return remark(reader, open, close)
   reader.depth += 1

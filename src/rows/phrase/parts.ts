@@ -43,7 +43,9 @@ function partsOfStep(step: Step): readonly Part[] | null {
       return closedParts(step)
     case 'slip':
       // `ch 3, sl st in 3rd ch from hook` inside a group: a picot.
-      return step.where.kind === 'fromHook' ? [{ kind: 'picot' }] : null
+      if (step.where.kind === 'fromHook') return [{ kind: 'picot' }]
+      // `(sl st, ch 3, 3 dc) in next sp`: it only fastens the chain there.
+      return isPlaceless(step.where) ? [] : null
     case 'remark':
       return []
     case 'repeat': {

@@ -128,11 +128,20 @@ function passBelonging(reader: Reader): void {
   takePattern(reader, belonging)
 }
 
+const formed =
+  /^(?:the )?(?:last )?(?:(?:ch - # |#-ch |# ch |ch )?(?:loop|lp|sp|space|arch)|ch-sp|ch-lp) (?:just |last )?(?:formed|made|completed)(?= |$)/
+
+/** `in loop just formed`: where the last stitch of the round before has left the hook */
+function justFormed(reader: Reader): Where | null {
+  return takePattern(reader, formed) === null ? null : { kind: 'same', start: false }
+}
+
 const finders: readonly ((reader: Reader) => Where | null)[] = [
   readRowEnds,
   fromHook,
   readOpeningChain,
   ring,
+  justFormed,
   passedBefore,
   readGap,
   readWithin,

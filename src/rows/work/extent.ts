@@ -3,6 +3,7 @@ import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
 import type { Target, Until } from '../step.ts'
+import { isMarked } from './marker.ts'
 import type { Freedom } from './place.ts'
 import { countMeant, freely, fromEnd, isMeantAt, nextMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
@@ -105,14 +106,22 @@ function stitchesBefore(work: Work, place: number, count: number): number {
   return at
 }
 
+/** The next marker that has not been passed. */
+function nextMarked(work: Work, of: Target): number {
+  const { cursor } = work
+  if (work.markPassed === cursor) work.cursor += 1
+  const next = nextMeant(work, of)
+  work.cursor = cursor
+  return next
+}
+
 function reached(work: Work, until: Until & { kind: 'reaching' }, at: Span): number | Stop {
-  const next = nextMeant(work, target(work, until.of))
+  const next = isMarked(until.of) ? nextMarked(work, until.of) : nextMeant(work, target(work, until.of))
   if (next >= 0) return stitchesBefore(work, next, until.before === undefined ? 0 : forSize(until.before, work.size))
   // Up to the last of them, where that ends the repeat: it lies just beyond.
   if (work.end < (work.below?.places.length ?? 0) && isMeantAt(work, target(work, until.of), work.end)) return work.end
   // The marker of a spiral hangs where its round began.
-  if (until.of.every((accept) => accept.kind === 'marked') && work.below?.circular === true && work.cursor > 0)
-    return work.end
+  if (isMarked(until.of) && work.below?.circular === true && work.cursor > 0) return work.end
   return isNowhere(work, until.of)
     ? noSuchPlace(until.of, at)
     : { why: 'no such place', at, wanted: wantedWords(until.of) }

@@ -135,9 +135,14 @@ function found(work: Work, row: Row, target: Target, at: number, sub: number): F
   return { at, cursor: at + 1, sub: 0 }
 }
 
+/** A space of which some chains have been used is behind the hook for all that does not go into its chains. */
+function fromHere({ cursor, sub }: Work, target: Target): number {
+  return sub > 0 && target.every((accept) => accept.kind === 'space') ? cursor + 1 : cursor
+}
+
 function search(work: Work, row: Row, target: Target): Found | null {
   const acceptance = acceptanceOf(work.kinds, target)
-  for (let at = work.cursor; at < work.end; at += 1) {
+  for (let at = fromHere(work, target); at < work.end; at += 1) {
     const sub = at === work.cursor ? work.sub : 0
     if (isMeant(work, row, target, acceptance, at)) return found(work, row, target, at, sub)
   }
@@ -158,7 +163,7 @@ function advancePlainly(work: Work, row: Row, target: Target, most: number): num
   let last = -1
   let kind = -1
   let meant = false
-  for (let at = work.cursor; at < work.end && passed < most; at += 1) {
+  for (let at = fromHere(work, target); at < work.end && passed < most; at += 1) {
     const number = row.places[at] ?? -1
     // Most places are like the one before.
     if (number !== kind) {

@@ -165,6 +165,10 @@ export interface Work {
   leftOpen: StepOf<'pickUp'> | null
   /** Some number in the row is left to the eye, and was estimated. */
   byEye: boolean
+  /** Positions of what has been made that markers hang in. */
+  marks: readonly number[]
+  /** The position of the row below whose marker has been passed last, -1 for none. */
+  markPassed: number
   /** All that the row makes goes into its ring. */
   intoRing: boolean
   /** The row goes around the end of its chain, or around an opening. */
@@ -183,6 +187,8 @@ export interface Work {
   skipped: number
   leaveSaid: boolean
   joined: boolean
+  /** The last loop of the round was closed by a stitch: the next round begins in it. */
+  closedInLoop: boolean
   turnSaid: boolean | null
   turnedBefore: boolean
   fastened: boolean

@@ -1,4 +1,5 @@
 import type { Span } from '../../diagnostic/index.ts'
+import type { Count } from '../count.ts'
 import { forSize } from '../count.ts'
 import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo, stitchNumber } from '../fabric.ts'
@@ -6,6 +7,7 @@ import { habitKey } from '../habits.ts'
 import type { Part, Step, StepOf, Target, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { alone, closePicot, makeClosed, makeInPlaces, makeParts, picotKey } from './make.ts'
+import { moveMarker } from './marker.ts'
 import { settleOpening, settleSkippedChains } from './opening.ts'
 import { overPlaces } from './over-places.ts'
 import { countMeant } from './place.ts'
@@ -142,12 +144,47 @@ export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): S
   // `dc in first sc` after the last chains of a round closes it.
   if (closesRound(work, where, parts)) {
     work.joined = true
+    work.closedInLoop = work.kinds.list[work.made.places.at(-1) ?? -1]?.what === 'space'
     return null
   }
   const over = overPlaces(work, step, run)
   if (over !== 'in one place') return over
+  if (opensInPlace(work, step)) return openInPlace(work, step)
   const each = perPlace(work, step)
-  return goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
+  const from = work.made.places.length
+  const stop = goTo(work, where, at, (places) => makeInPlaces(work, each, places, at))
+  moveMarker(work, where, from)
+  return stop
+}
+
+/** `(ch 3, 2 dc, ch 2, 3 dc) in same sp` at the beginning of a row: its first chain is the opening one. */
+function opensInPlace(work: Work, { parts, where }: StepOf<'work'>): boolean {
+  const [first, second] = parts
+  if (first?.kind !== 'chain' || second === undefined || forSize(first.count, work.size) < 2) return false
+  const { below } = work
+  const begins = work.made.places.length === 0 && work.stitches === 0 && (below?.foundation !== true || below.ring)
+  if (!begins) return false
+  return /^(?:same|first|ring)$/.test(where.kind) || (where.kind === 'next' && isOne(work, where.count))
+}
+
+function isOne(work: Work, count: Count): boolean {
+  return forSize(count, work.size) === 1
+}
+
+function openInPlace(work: Work, { parts, where, at }: StepOf<'work'>): Stop | null {
+  const [first, ...rest] = parts
+  if (first?.kind !== 'chain') return null
+  const chains = forSize(first.count, work.size)
+  return goTo(work, where, at, () => {
+    const { into } = work
+    work.opening = { at, chains, counting: null }
+    return settleOpening(work) ?? makeInto(work, rest, into, at)
+  })
+}
+
+function makeInto(work: Work, parts: readonly Part[], into: number[], at: Span): Stop | null {
+  work.into = into
+  return makeInPlaces(work, parts, 1, at)
 }
 
 const anyStitch: Target = [{ kind: 'stitch', said: true }]
