@@ -47,6 +47,7 @@ export function withFirstSkip(steps: readonly Step[]): readonly Step[] {
 
 function isInMagicRing(step: Step): boolean {
   if (step.kind === 'ring') return step.all === true
+  if (step.kind === 'repeat' || step.kind === 'sequence') return step.body.some(isInMagicRing)
   return step.kind === 'work' && step.where.kind === 'ring' && step.where.magic
 }
 

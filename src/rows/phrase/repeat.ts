@@ -66,8 +66,28 @@ function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: 
   const name = markName(reader)
   if (name === null) return null
   // `rep from * to *`; in `rep from * to last 2 sts` the words belong to the extent.
-  attempt(reader, (inner) => (take(inner, 'to', 'and') ? markName(inner) : null))
-  return repeatFrom(reader, start, steps, marks, lastOf(marks, name)) ?? { missing: name }
+  const to = attempt(reader, (inner) => (take(inner, 'to', 'and') ? markName(inner) : null))
+  const last = lastOf(marks, name)
+  const first = to === name ? lastOf(marks.slice(0, last), name) : -1
+  const [opening, closing] = [marks[first], marks[last]]
+  if (opening !== undefined && closing !== undefined) opening.close = closing.step
+  return repeatFrom(reader, start, steps, marks, opening === undefined ? last : first) ?? { missing: name }
+}
+
+function afterwards(
+  reader: Reader,
+  start: number,
+  steps: readonly Step[],
+  marks: Mark[],
+  index: number,
+  said: Times,
+): Repeated | null {
+  const mark = marks[index]
+  if (mark === undefined) return null
+  const body = bodyOf(reader, steps.slice(mark.step, mark.close ?? steps.length))
+  const times: Times = said.kind === 'until' ? said : { kind: 'exactly', count: said.count }
+  const step: Step = { kind: 'repeat', body, stop: null, ending: null, times, at: spanSince(reader, start) }
+  return { from: steps.length, step }
 }
 
 function repeatFrom(
@@ -80,6 +100,8 @@ function repeatFrom(
   const mark = marks[index]
   if (mark === undefined) return null
   const said = times(reader)
+  // `*…*, 5 sc; rep from * to * once`: what stands between the stars again, after what came since.
+  if (mark.close !== null && mark.close < steps.length) return afterwards(reader, start, steps, marks, index, said)
   const ending = attempt(reader, readEnding)
   const stop = ending?.kind === 'at mark' ? marks[lastOf(marks, ending.name)] : undefined
   const body = bodyOf(reader, steps.slice(mark.step, mark.close ?? steps.length))
