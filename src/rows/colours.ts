@@ -1,15 +1,16 @@
 import type { Word } from './words.ts'
 
-const names = new Set(
-  (
-    'black white red blue green yellow orange pink purple brown grey gray cream beige tan navy teal turquoise violet lilac lavender ' +
-    'gold golden silver ivory mint coral peach salmon rose maroon burgundy mustard olive charcoal rust magenta aqua lime skin main ' +
-    'contrast contrasting natural ecru off-white'
-  ).split(' '),
-)
+/** Words that name a colour. */
+export const colourNames: readonly string[] = (
+  'black white red blue green yellow orange pink purple brown grey gray cream beige tan navy teal turquoise violet lilac lavender ' +
+  'gold golden silver ivory mint coral peach salmon rose maroon burgundy mustard olive charcoal rust magenta aqua lime skin main ' +
+  'contrast contrasting natural ecru off-white crimson scarlet claret violet amber steel drab buff fawn mauve puce maize ' +
+  'primrose cerise amethyst chestnut plum slate straw ruby emerald azure cherry canary amaranth chocolate lemon bronze'
+).split(' ')
+const names = new Set(colourNames)
 const letters = /^[a-hc]$/
-const nouns = /^(?:colou?rs?|yarn|thread|wool|shade)$/
-const shades = /^(?:light|dark|pale|bright|deep|medium|soft|hot)$/
+const nouns = /^(?:colou?rs?|yarn|thread|wool|silk|cotton|shade)$/
+const shades = /^(?:light|dark|pale|bright|deep|medium|soft|hot|lightest|darkest|lighter|darker|palest|deepest)$/
 const ends = /^[,;.:()[\]*]$/
 
 const textAt = (words: readonly Word[], at: number): string => words[at]?.text ?? ''

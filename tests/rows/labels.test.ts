@@ -37,6 +37,8 @@ describe('row labels', () => {
     ['4 row:', ['Row 4']],
     ['4 row.—', ['Row 4']],
     ['4 Round.', ['Round 4']],
+    ['Round 4.—1 sc in the 2nd ch,', ['Round 4']],
+    ['Round 4.—5 sc.', ['Round 4']],
     ['First row.—', ['Row 1']],
     ['First round:', ['Round 1']],
     ['Rows 5–8:', ['Row 5', 'Row 6', 'Row 7', 'Row 8']],

@@ -15,6 +15,7 @@ export function soundsLikeFoundation(words: readonly Word[]): boolean {
   return words.some(({ text }, at) => {
     if (ring.test(text)) return true
     if (text === 'cast') return words.slice(at, at + 4).some(({ kind }) => kind === 'number')
+    if (chain.test(text) && words[at + 1]?.text === 'of' && words[at + 2]?.kind === 'number') return true
     return chain.test(text) && [at - 1, at + 1, at + 2].some((near) => words[near]?.kind === 'number')
   })
 }

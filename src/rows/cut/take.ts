@@ -1,5 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { cover, diagnose } from '../../diagnostic/index.ts'
+import { essentialBeginning } from '../content/beginning.ts'
 import type { Unread } from '../reader.ts'
 import type { Read } from '../row-reading.ts'
 import { countsOf, isFoundation, labelCount, lateCount } from '../row-reading.ts'
@@ -86,13 +87,22 @@ function addEmpty(cutter: Cutter, state: SectionState): void {
   addRow(cutter, state, found, read, found.prepared.only)
 }
 
+/** The chain that words which could not be read in full begin with, where they make nothing else. */
+function essentials(cutter: Cutter, { prepared }: Found): Read | null {
+  const words = essentialBeginning(wordsOf(prepared))
+  if (words === null) return null
+  const read = readPrepared({ ...prepared, own: [{ only: null, words }] }, cutter.vocabulary, cutter.stitch)
+  return isFoundation(read.content) ? read : null
+}
+
 /** The piece is begun by words that could not be read: they are the row that is unread, not the one after them. */
 function addBeginning(cutter: Cutter, state: SectionState): void {
   const found = state.beginning
   state.beginning = null
   if (found === null || state.rows > 0) return
   const at = found.prepared.at ?? found.chunk.passage.at
-  addRow(cutter, state, found, unreadAt({ at, words: 'beginning', expected: 'a chain or ring', mark: null }), null)
+  const unread = unreadAt({ at, words: 'beginning', expected: 'a chain or ring', mark: null })
+  addRow(cutter, state, found, essentials(cutter, found) ?? unread, null)
 }
 
 /** A count in a paragraph or table cell of its own, below its row or beside it. */

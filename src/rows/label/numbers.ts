@@ -47,8 +47,8 @@ function listed(cursor: Cursor, ordinal: boolean, first: Count): readonly Count[
   const items: Count[] = [first]
   for (;;) {
     const before = cursor.at
-    // `5. – 6.`
-    if (textAt(cursor) === '.' && /^[-–]$/.test(textAt(cursor, 1))) cursor.at += 1
+    // `5. – 6.`, but not `Round 5.—6 dc`
+    if (textAt(cursor) === '.' && /^[-–]$/.test(textAt(cursor, 1)) && /^[.:)]$/.test(textAt(cursor, 3))) cursor.at += 1
     const glued = cursor.words[cursor.at]?.glued === true
     const ranges = takeText(cursor, '-', '–', '~', 'to', 'through', 'thru')
     const joins = !ranges && takeText(cursor, 'and', ',', '+')

@@ -21,20 +21,20 @@ function isAmongShaping(reader: Reader): boolean {
 /**
  * A number without a stitch: as many of the stitch that the row is worked in.
  *
- *     1 dc in the first, 2 in the next     1 in each     three in the corner st
+ *     1 dc in the first, 2 in the next     1 in each     three in the corner st     3 black, 2 gold
  *                        ^
  */
 export const numberAlonePhrase: Phrase = {
   name: 'number alone',
   opens: (reader) =>
     (numberAt(reader) !== null || textAt(reader) === 'one') &&
-    (prepositions.test(textAt(reader, 1)) || isAmongShaping(reader)),
+    (prepositions.test(textAt(reader, 1)) || textAt(reader, 1) === 'coloured' || isAmongShaping(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const count = takeCount(reader)
     if (count === null) return null
-    const amongShaping = atClauseEnd(reader)
-    if (amongShaping) {
+    const plain = take(reader, 'coloured') || atClauseEnd(reader)
+    if (plain) {
       const each = [{ kind: 'stitch', stitch: reader.stitch, count: one(reader) } as const]
       return [{ kind: 'work', parts: each, where: { kind: 'next', count, of: anyStitch }, at: spanSince(reader, from) }]
     }

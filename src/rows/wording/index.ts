@@ -1,12 +1,14 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Word } from '../words.ts'
 import { beginnings, joins, rings } from './beginnings.ts'
+import { colours } from './colours.ts'
 import { amongOthers, asides, between, loops, threads, withoutNoun } from './places.ts'
 import { references, repeats } from './repeats.ts'
 import { byFirstWord, rewrite } from './rewrite.ts'
 import { ukStitches, usStitches } from './stitches.ts'
 import { plainRows, verbs } from './verbs.ts'
 
+const inColour = byFirstWord(colours)
 const stitches = { uk: byFirstWord(ukStitches), us: byFirstWord(usStitches) }
 
 /** What a later list looks for may come out of an earlier one. */
@@ -37,5 +39,5 @@ export function inTodaysWords(
   source: (span: Span) => string,
 ): readonly Word[] {
   const own = terms === 'uk' ? words.map((word) => asSlipStitch(word, source)) : words
-  return passes.reduce(rewrite, rewrite(own, stitches[terms]))
+  return passes.reduce(rewrite, rewrite(rewrite(own, inColour), stitches[terms]))
 }

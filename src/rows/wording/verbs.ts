@@ -44,6 +44,16 @@ export const verbs: readonly Rewording[] = [
   { opens: 'turn', from: /^turn (?:the |your )?(?:work |needle )?(?:back )?with (?=#|ch|a ch|one)/, to: 'turn ,' },
   { opens: 'turn', from: /^turn (?:the work|back|on the wrong side|round)(?! -)/, to: 'turn' },
   { opens: 'no', from: /^no (?:\. )?#/, to: '' },
+  { opens: 'no', from: new RegExp(`^no (?:increas|decreas)(?:e|es|ing)${clauseEnd}`), to: '', after: /,$/ },
+  // `…, for the frill`: what it is made for
+  {
+    opens: 'for',
+    from: new RegExp(
+      `^for (?:the |a )?(?:frill|edge|edging|border|heading|scallops?|hem|band|neck|finish|ruffle|fringe|lace|wrist|top|bottom|ends?|outside|outer edge)${clauseEnd}`,
+    ),
+    to: '',
+    after: /,$/,
+  },
   { opens: 'and &', from: /^and c \./, to: '.' },
   { opens: 'purl purls', from: /^purls?(?: of (?:#) (?:ch|chain|chains))?/, to: 'picot', after: /#|a|one|,$/ },
   { opens: 'picot a p', from: /^(?:a )?(?:picot|p) (?:of|with) # (?:ch|chain|chains)/, to: 'picot' },
