@@ -1,5 +1,6 @@
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, maximalDepth, spanSince, take, textAt } from '../reader.ts'
+import { readItems } from '../stated/items.ts'
 import type { Counting, Step, Times } from '../step.ts'
 import { readCounting } from './counting.ts'
 import { markerPhrase } from './marker.ts'
@@ -64,6 +65,17 @@ function counted(reader: Reader, steps: readonly Step[], from: number): readonly
   return [{ kind: 'repeat', body: steps, stop: null, ending: null, times: inAll(times), at: spanSince(reader, from) }]
 }
 
+/** What ends a step in so many words. */
+const stepEnd =
+  /^(?:sts?|stitch|stitches|chs?|sps?|spaces?|loops?|lps?|ring|around|across|end|sides?|[hd]?t?[sdt]?[cr]s?)$/
+
+/** `2 sc in each ch (24 sc), sl st in next st`: what a part of the row comes to, right after its words. */
+function countsOnly({ words, vocabulary }: Reader, open: number, close: number): boolean {
+  if (!stepEnd.test(words[open - 1]?.text ?? '')) return false
+  const items = readItems(words.slice(open + 1, close), vocabulary)
+  return items?.every(({ of }) => of.kind === 'key' || of.kind === 'total') ?? false
+}
+
 /**
  * Brackets: a loop, a group in one place, or a remark, told apart by what follows.
  *
@@ -86,7 +98,9 @@ export const bracketPhrase: Phrase = {
     return (
       attempt(reader, (inner) => counted(inner, steps, from)) ??
       attempt(reader, (inner) => inOnePlace(inner, steps, from)) ?? [
-        { kind: 'sequence', body: steps, at: spanSince(reader, from) },
+        countsOnly(reader, from, close)
+          ? { kind: 'remark', counting: null, at: spanSince(reader, from) }
+          : { kind: 'sequence', body: steps, at: spanSince(reader, from) },
       ]
     )
   },
