@@ -49,6 +49,7 @@ function inProse(
 
 const knownNames =
   '((?:V|Y|X)-?st(?:itch)?|[a-z]+[ -]st(?:itch)?|shell|cluster|puff|bobble|popcorn|picot|fan|scallop|block|petal)'
+const ofPlace = /^(?:next|same|first|last|each|every|this|that|one|any|the|center|centre|marked|top|of|in)\b/i
 /** `shell (5 dc in same st)` at its first use. */
 const atUse = new RegExp(`\\b${knownNames}(\\s*[([])([^()[\\]{}]{4,120})([)\\]])(?!\\s*(?:x|×|\\d|twice|times))`, 'gi')
 /** `(dc, ch 1, dc) in next st (V-st made)`: what stands before the remark. */
@@ -70,6 +71,8 @@ function inBrackets(
   }
   for (const match of text.matchAll(atUse)) {
     const [whole, name = '', opens = '', meaning = ''] = match
+    // `in next st (mark it)` names a place.
+    if (ofPlace.test(name)) continue
     const from = match.index + name.length + opens.length
     add(name.toLowerCase(), meaning, from, [match.index + name.length, match.index + whole.length])
   }
