@@ -1,6 +1,6 @@
 import type { Accepts, Step, StepOf, Target, Where } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
-import { stitchOfParts } from './work/stitching.ts'
+import { stitchOfParts } from './work/from-hook.ts'
 
 function stitchOfStep(step: Step): Stitch | null {
   switch (step.kind) {

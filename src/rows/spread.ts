@@ -4,7 +4,7 @@ import { everySize } from './count.ts'
 import { isPlaceless } from './phrase/parts.ts'
 import type { Interval, Part, Step, StepOf, Where } from './step.ts'
 import { heightInChains } from './terms/stitch.ts'
-import { stitchOfParts } from './work/stitching.ts'
+import { stitchOfParts } from './work/from-hook.ts'
 
 /*
  * Words that go with each place of a row in turn, though they are said once: chains before or between the stitches,

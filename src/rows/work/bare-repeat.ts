@@ -1,7 +1,7 @@
 import { forSize } from '../count.ts'
 import type { Step, StepOf, Where } from '../step.ts'
 import { heightInChains } from '../terms/stitch.ts'
-import { stitchOfParts } from './stitching.ts'
+import { stitchOfParts } from './from-hook.ts'
 
 const leading = new Set<Step['kind']>(['chain', 'turn', 'remark', 'slip', 'join', 'ring'])
 const quiet = new Set<Step['kind']>(['remark', 'skip', 'turn'])

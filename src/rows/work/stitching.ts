@@ -1,95 +1,16 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Count } from '../count.ts'
 import { forSize } from '../count.ts'
-import type { Row } from '../fabric.ts'
-import { chainRow, joinedTo, stitchNumber } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
-import type { Part, Step, StepOf, Target, Where } from '../step.ts'
-import type { Stitch } from '../terms/stitch.ts'
-import { alone, closePicot, makeClosed, makeInPlaces, makeParts, picotKey } from './make.ts'
+import type { Part, Step, StepOf, Where } from '../step.ts'
+import { ahead, isUnderWay, picotAt, toChainFromHook, workPicot } from './from-hook.ts'
+import { alone, makeClosed, makeInPlaces, makeParts } from './make.ts'
 import { moveMarker } from './marker.ts'
-import { settleOpening, settleSkippedChains } from './opening.ts'
+import { settleOpening } from './opening.ts'
 import { overPlaces } from './over-places.ts'
-import { countMeant } from './place.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { beginOn, push } from './state.ts'
-import { add } from './tally.ts'
 import { goTo, isBackAtFirst } from './where.ts'
-
-/** The first stitch that parts make: what skipped chains stand for. */
-export function stitchOfParts(parts: readonly Part[]): Stitch | null {
-  for (const part of parts) {
-    if (part.kind === 'stitch' || part.kind === 'together') return part.stitch
-    if (part.kind !== 'special') continue
-    const inner = Array.isArray(part.special.makes) ? stitchOfParts(part.special.makes) : null
-    if (inner !== null) return inner
-  }
-  return null
-}
-
-/** `sl st in 3rd ch from hook` after chains just made closes a picot. */
-function picotAt(work: Work, nth: number): boolean {
-  const kind = work.kinds.list[work.made.places.at(-1) ?? -1]
-  return kind?.what === 'space' && kind.chains >= nth - 1
-}
-
-/** The chains just made, closed to a picot. */
-function workPicot(work: Work): Stop | null {
-  add(work.tally, picotKey, 1)
-  return closePicot(work)
-}
-
-/** Chains worked on before the row: they come before its places. */
-function layChains(work: Work, below: Row, chains: number): void {
-  const laid = chainRow(work.kinds, chains, work.order)
-  beginOn(work, laid)
-  work.below = { ...joinedTo(laid, below), circular: below.circular, foundation: below.foundation }
-  work.end = work.below.places.length
-}
-
-/** The chains before the hook: skipped ones are passed, and may count. */
-function toChainFromHook(
-  work: Work,
-  where: Where & { kind: 'fromHook' },
-  parts: readonly Part[],
-  at: Span,
-): Stop | null {
-  const nth = forSize(where.nth, work.size)
-  const { opening, below } = work
-  if (opening !== null) {
-    // Chains worked on before the row, to widen it: they are the first places.
-    if (below !== null) layChains(work, below, opening.chains)
-    work.opening = null
-  }
-  if (work.below === null) return { why: 'nothing there', at }
-  // Chains from the hook are a foundation's, or those that this row or the end of the last one has brought.
-  if (!(work.below.foundation || opening !== null) || work.cursor !== 0 || work.made.places.length > 0)
-    return { why: 'no such place', at, wanted: 'chains from the hook' }
-  if (work.end < nth) return { why: 'too few', at, wanted: `${nth} chains`, there: work.end }
-  const stitch = stitchOfParts(parts)
-  const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
-  // A chain that counts stands on the last of those skipped.
-  work.last = nth - 2
-  const stop = settleSkippedChains(work, skipped, stitch)
-  work.last = nth - 1
-  work.begunAt = nth - 1
-  work.into = [work.last]
-  work.cursor = nth
-  work.lastTarget = [{ kind: 'stitch', said: true }]
-  return stop
-}
-
-/** `starting in 2nd ch from hook`: what follows begins there. */
-export function startFromHook(work: Work, where: Where & { kind: 'fromHook' }, at: Span): Stop | null {
-  if (beginsSpoke(work, where, false)) {
-    beginSpoke(work, where, false)
-    return null
-  }
-  const stop = toChainFromHook(work, where, [], at)
-  work.cursor -= 1
-  return stop
-}
 
 /** A special stitch over several places: its steps are worked from here on. */
 export type RunSteps = (work: Work, steps: readonly Step[]) => Stop | null
@@ -187,26 +108,6 @@ function makeInto(work: Work, parts: readonly Part[], into: number[], at: Span):
   return makeInPlaces(work, parts, 1, at)
 }
 
-const anyStitch: Target = [{ kind: 'stitch', said: true }]
-
-function endsInTurningChain({ below, kinds, end }: Work): boolean {
-  const kind = kinds.list[below?.places[end - 1] ?? -1]
-  return kind?.what === 'stitch' && kind.turning
-}
-
-/** `in the 4th ch` in the middle of a row: the fourth of those ahead. */
-function isUnderWay(work: Work, { said }: Where & { kind: 'fromHook' }): boolean {
-  const begins = work.opening !== null || work.below?.foundation === true
-  return !said && (work.cursor > 0 || work.made.places.length > 0 || !begins)
-}
-
-/** Where only the turning chain is left, its chains are those that are counted. */
-function ahead(work: Work, { nth }: Where & { kind: 'fromHook' }): Where {
-  if (countMeant(work, anyStitch, work.cursor, work.end) === 1 && endsInTurningChain(work))
-    return { kind: 'turningChain', space: false }
-  return { kind: 'nth', nth, of: [{ kind: 'stitch', said: false }] }
-}
-
 function inChainFromHook(
   work: Work,
   where: Where & { kind: 'fromHook' },
@@ -271,73 +172,4 @@ export function workTogether(work: Work, step: StepOf<'together'>): Stop | null 
     left: taken % legs,
     uses: legs,
   }
-}
-
-export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
-  const { at } = step
-  const where = step.where.kind === 'fromHook' && isUnderWay(work, step.where) ? ahead(work, step.where) : step.where
-  if (where.kind === 'fromHook') {
-    if (beginsSpoke(work, where, true)) {
-      beginSpoke(work, where, true)
-      return null
-    }
-    if (picotAt(work, forSize(where.nth, work.size)) && work.opening === null) return workPicot(work)
-    const stop = toChainFromHook(work, where, [], at)
-    work.slips += 1
-    return stop
-  }
-  const settled = settleOpening(work)
-  if (settled !== null) return settled
-  const started = work.made.places.length > 0
-  const atFirst = where.kind === 'first' || where.kind === 'turningChain' || (where.kind === 'same' && where.start)
-  if (started && atFirst) {
-    if (work.below?.circular === true || work.cursor >= work.end) {
-      work.joined = true
-      return null
-    }
-  }
-  if (where.kind === 'ring') return null
-  if (started && comesRound(work, where)) {
-    work.joined = true
-    return null
-  }
-  if (step.yarn === true) work.yarnJoined = true
-  return travel(work, where, at, started)
-}
-
-/** `…, sl st in next st; rep from * around`: after the last stitch of a round the next one is the first. */
-function comesRound(work: Work, where: Where): boolean {
-  if (where.kind !== 'next' || forSize(where.count, work.size) !== 1) return false
-  return work.below?.circular === true && !work.below.ring && work.cursor >= work.end - work.passed && work.cursor > 1
-}
-
-/** `*sl st in next st, hdc in next st; rep from *` in a flat row: the slip stitches are stitches of the fabric. */
-function isFabric(work: Work, where: Where, started: boolean): boolean {
-  return started && work.loops > 0 && where.kind === 'next' && work.below?.circular === false && !work.below.foundation
-}
-
-function layFlat(work: Work, places: number, at: Span): Stop | null {
-  const slip = stitchNumber(work.kinds, { base: 'slipStitch', style: 'plain' })
-  for (let place = 0; place < places; place += 1) {
-    const stop = push(work, slip, 1, -1, at, work.into[place] ?? -1)
-    if (stop !== null) return stop
-  }
-  return null
-}
-
-/** A joined round stands on its first stitch already: `next` is the second. */
-function travel(work: Work, where: Where, at: Span, started: boolean): Stop | null {
-  if (!started && work.joinedBelow && work.cursor === 0 && work.last < 0 && where.kind === 'next') {
-    const [first] = where.of
-    if (first?.kind === 'stitch' && work.below !== null && work.below.places.length > 1) {
-      work.last = 0
-      work.cursor = 1
-    }
-  }
-  return goTo(work, where, at, (places) => {
-    // Only a row of nothing but slip stitches has them as its stitches.
-    work.slips += places
-    for (const base of work.into) work.slippedInto.push(base)
-    return isFabric(work, where, started) ? layFlat(work, places, at) : null
-  })
 }

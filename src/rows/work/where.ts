@@ -1,8 +1,8 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
-import { foundationOf, rowNumbered } from '../past.ts'
 import type { Accepts, Target, Where } from '../step.ts'
+import { alongBridge, inDepth, isBeyond, isChainOnly, toRowEnds, turnsCorner } from './beyond.ts'
 import { leaveSlipped, nounBefore } from './ellipsis.ts'
 import { countWords, extentEnd, isNowhere, noSuchPlace, target } from './extent.ts'
 import { advanceEvery } from './interval.ts'
@@ -11,7 +11,8 @@ import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver, passSpaces } from './passed.ts'
 import { advance, countMeant, fromEnd, nextMeant } from './place.ts'
 
-import { goAround, takeUp, takeUpRowEnds, workSource } from './source.ts'
+import { goesIntoRing, isAnySpace, isRing } from './ring.ts'
+import { goAround, workSource } from './source.ts'
 import { downSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
@@ -99,16 +100,6 @@ function further(work: Work, of: Target, asked: number, at: Span): number {
   return advance(work, of, asked)
 }
 
-/** Whether a stitch without a place goes into the ring: as all do that follow one which says so, and where the words leave it open. */
-function goesIntoRing(work: Work, { of }: Where & { kind: 'next' }): boolean {
-  const { below } = work
-  if (below?.ring !== true) return false
-  if (below.places.length === 0) return true
-  if (!of.every((accept) => accept.kind === 'stitch' && !accept.said)) return false
-  if (!work.intoRing && work.cursor <= 1) work.intoRing = work.choose('into ring', 2) === 1
-  return work.intoRing
-}
-
 /** Yarn is joined in a place, which stitches without a place of their own then begin in. */
 function beginAtYarn(work: Work, of: Target): void {
   const unsaid = of.every((accept) => accept.kind === 'stitch' && !accept.said)
@@ -136,11 +127,6 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return noSuchPlace(of, at)
   return { why: 'too few', at, wanted: countWords(asked, of), there: used }
-}
-
-/** `under the chain`, `in the loop`: of a chain that has been joined, the ring. */
-function isAnySpace(accept: Accepts): boolean {
-  return accept.kind === 'space' && accept.chains === null
 }
 
 function oneOf(work: Work, of: Target): Where & { kind: 'next' } {
@@ -261,61 +247,6 @@ function turningChain(
   work.cursor = found + 1
   work.sub = 0
   return inLast(work, inPlaces)
-}
-
-function isChainOnly(where: Where): where is Where & { kind: 'next' | 'each' } {
-  return (where.kind === 'next' || where.kind === 'each') && where.of.every((accept) => accept.kind === 'chain')
-}
-
-/** Along the chain between two pieces, from either side. */
-function alongBridge(work: Work, where: Where & { kind: 'next' | 'each' }, at: Span, inPlaces: InPlaces): Stop | null {
-  const asked = where.kind === 'next' ? forSize(where.count, work.size) : work.bridge
-  return asked > work.bridge
-    ? { why: 'too few', at, wanted: countWords(asked, where.of), there: work.bridge }
-    : inPlaces(asked)
-}
-
-/** `3 sc in corner` between two edges of a piece that has no corner of its own there. */
-function turnsCorner(work: Work, where: Where): boolean {
-  if (!work.alongEdges || !('of' in where) || where.kind === 'each') return false
-  return where.of.every((accept) => accept.kind === 'corner') && nextMeant(work, where.of) < 0
-}
-
-/** A place further down: all of an older row are places of their own, a single one is reached past a stitch of the row below. */
-function inDepth(work: Work, where: Where & { kind: 'next' | 'each' }): Where | null {
-  if (where.depth === undefined) return null
-  const { depth, ...plain } = where
-  const number = forSize(depth.number, work.size)
-  const last = work.past?.last
-  const isBelow = depth.kind === 'row' && (last?.number === number || last === undefined)
-  const older = depth.kind === 'row' && !isBelow ? rowNumbered(work.past, number) : null
-  const whole = where.kind === 'each' && work.made.places.length === 0
-  if (older !== null && work.deepIn === older.order) return plain
-  if (older !== null && (whole || (work.goesDeep && work.stitches === 0))) {
-    takeUp(work, older.row)
-    work.deepIn = older.order
-    return plain
-  }
-  return isBelow ? plain : { ...plain, of: anyPlace }
-}
-
-/** Chains that are named after the row below has been worked to its end are those of the foundation. */
-function isBeyond(work: Work, where: Where): boolean {
-  // Once a row, and by words of its own: a repeat that runs out has run out.
-  if (work.around || work.loops > 0) return false
-  if (!('of' in where) || !where.of.every((accept) => accept.kind === 'chain')) return false
-  const done = work.made.places.length > 0 && work.below?.foundation === false && work.cursor >= work.end
-  return done && foundationOf(work.past) !== null
-}
-
-/** The side of the piece is taken up when it is first named. */
-function toRowEnds(work: Work, of: Target): void {
-  if (nextMeant(work, of) < 0) takeUpRowEnds(work)
-}
-
-/** A ring, also `6 sc in a loop` before there is anything else to go into. */
-function isRing(where: Where): boolean {
-  return where.kind === 'ring' || (where.kind === 'next' && where.bare === true && where.of.every(isAnySpace))
 }
 
 /**
