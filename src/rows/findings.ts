@@ -55,6 +55,13 @@ function placesBelow(size: number, { job, dictionary }: Wording): string {
     .join(', ')
 }
 
+/** `behind`: the row below has such places, but what comes before these words has gone past them. */
+function wantedBelow(wanted: string, below: string): { wanted: string; below: string; behind: boolean } {
+  const chains = /^ch-(\d+) spaces?$/.exec(wanted)?.[1] ?? null
+  const named = chains === null ? /\bch-\d+ sps?\b/ : new RegExp(`\\bch-${chains} sps?\\b`)
+  return { wanted, below, behind: /spaces?$/.test(wanted) && !/between/.test(wanted) && named.test(below) }
+}
+
 /** The finding for a row that can't be worked; `words` gives what stands at a place. */
 function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
   const { at } = stop
@@ -67,7 +74,7 @@ function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording:
       return diagnose(
         'no-such-place',
         at,
-        { row, words: words(at), wanted: stop.wanted, below: placesBelow(sizes[0] ?? 0, wording) },
+        { row, words: words(at), ...wantedBelow(stop.wanted, placesBelow(sizes[0] ?? 0, wording)) },
         extra,
       )
     case 'repeat':

@@ -139,3 +139,12 @@ describe('flat rows', () => {
     expect(flat(row)).toBe(expected)
   })
 })
+
+describe('a repeat that ends with stitches of its own', () => {
+  it.each([
+    ['1 double, 3 chain, miss 2; repeat to the end, finishing with 1 double.', '7 dc, 6 ch-3 sp', 19],
+    ['1 long, 1 chain, miss 1; repeat, ending with 1 long.', '10 tr, 9 ch-1 sp', 19],
+  ])('%s', (row, made, stitches) => {
+    expect(last(`## A\nMake a chain of ${stitches}.\n\n1 row.—1 double in each chain.\n\n2 row.—${row}`)).toBe(made)
+  })
+})

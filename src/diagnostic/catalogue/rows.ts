@@ -104,13 +104,16 @@ export const rowFindings = {
     says: ({ row, words, wanted, there }) =>
       `${row} uses more than there is: “${words}” asks for ${wanted}, and ${there === 0 ? 'none is' : `only ${there} ${there === 1 ? 'is' : 'are'}`} left in the row below.`,
   }),
-  'no-such-place': entry<{ row: string; words: string; wanted: string; below: string }>({
+  'no-such-place': entry<{ row: string; words: string; wanted: string; below: string; behind: boolean }>({
     severity: 'error',
     says: ({ row, words, wanted }) =>
       `${row}: “${words}” goes into ${wanted}, but there is no such place left in the row below.`,
-    hint: ({ wanted, below }) => {
+    hint: ({ wanted, below, behind }) => {
       if (wanted === 'chains from the hook')
         return 'Only a foundation chain, or chains made in this row, can be counted from the hook.'
+      if (behind) {
+        return `The row below has ${below}, but those lie behind the stitches made before these words. To take places of both kinds as they come, write “in each … and in each …”, or begin with the first.`
+      }
       return below === '' ? undefined : `The row below has ${below}.`
     },
   }),

@@ -81,6 +81,12 @@ function totals(words: readonly Word[], at: number): boolean {
   return textOf(words, at) === 'for' && textOf(words, at + next) === 'total'
 }
 
+/** `repeat, ending with 1 dc`: the last stitches of a repeat, not how many there are. */
+function endsRepeat(words: readonly Word[], at: number): boolean {
+  if (!/^(?:ending|end|finishing|finish)$/.test(textOf(words, at)) || textOf(words, at + 1) !== 'with') return false
+  return words.slice(Math.max(0, at - 8), at).some(({ text }) => /^rep(?:eat|eating)?$/.test(text))
+}
+
 /** `…; 3 chain, unite`: chains to be made. */
 function areChains(items: readonly StatedItem[]): boolean {
   return items.every(({ of }) => of.kind === 'key' && of.key === 'chain')
@@ -93,11 +99,12 @@ export function bareCounts(given: GivenWords, end: number): FoundCounts | null {
   const start = sentenceStart(given, last)
   const [first] = trimmed(all, start, last)
   if (start > 0 && hasEnded(all, start)) {
-    const items = readItems(all.slice(first, last), vocabulary)
+    const items = endsRepeat(all, first) ? null : readItems(all.slice(first, last), vocabulary)
     if (items !== null && !areChains(items)) return { from: start, to: end, items, bare: true }
   }
   for (const at of backwards(all, last)) {
     const isSign = all[at]?.kind === 'mark'
+    if (isSign && endsRepeat(all, at + 1)) continue
     if (at <= first || at === last - 1 || !(isSign ? mayLead(given, at) : totals(all, at))) continue
     const items = readItems(all.slice(...trimmed(all, isSign ? at + 1 : at, last)), vocabulary)
     const from = textOf(all, at) === '/' ? at - 1 : at
