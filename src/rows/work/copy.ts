@@ -1,7 +1,9 @@
 import type { Row } from '../fabric.ts'
 import type { Part, Step, Target, Where } from '../step.ts'
-import type { Snapshot, Work } from './state.ts'
-import { mostSteps, mostStitches, padded } from './state.ts'
+import { padded } from './lay.ts'
+import type { Snapshot } from './snapshot.ts'
+import type { Work } from './state.ts'
+import { mostSteps, mostStitches } from './state.ts'
 import type { Tally } from './tally.ts'
 import { add } from './tally.ts'
 

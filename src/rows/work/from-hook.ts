@@ -4,12 +4,12 @@ import type { Row } from '../fabric.ts'
 import { chainRow, joinedTo } from '../fabric.ts'
 import type { Part, Target, Where } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
+import { beginOn } from './lay.ts'
 import { closePicot, picotKey } from './make.ts'
 import { settleSkippedChains } from './opening.ts'
 import { countMeant } from './place.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { beginOn } from './state.ts'
 import { add } from './tally.ts'
 
 /** `sl st in 3rd ch from hook` after chains just made closes a picot. */

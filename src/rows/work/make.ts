@@ -5,8 +5,9 @@ import { closedNumber, kindNumber, specialNumber, stitchNumber } from '../fabric
 import type { Part, Special } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
+import { cutTo, push } from './lay.ts'
 import type { Stop, Work } from './state.ts'
-import { cutTo, mostStitches, push } from './state.ts'
+import { mostStitches } from './state.ts'
 import { add } from './tally.ts'
 
 /** Where what is made belongs: the group it is made in, and whether it is part of a special stitch. */

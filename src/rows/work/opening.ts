@@ -4,9 +4,9 @@ import { habitKey } from '../habits.ts'
 import type { Counting } from '../step.ts'
 import type { BaseStitch, Stitch } from '../terms/stitch.ts'
 import { heightInChains, plain, stitchKey } from '../terms/stitch.ts'
+import { push } from './lay.ts'
 import { alone, makeSpace } from './make.ts'
 import type { Opening, OpeningRules, Stop, Work } from './state.ts'
-import { push } from './state.ts'
 import { add } from './tally.ts'
 
 const byHeight: readonly BaseStitch[] = [

@@ -1,8 +1,8 @@
 import { forSize } from '../count.ts'
 import type { Special, Step, StepOf, Target, Until, Where } from '../step.ts'
+import { padded } from './lay.ts'
 import { isSpread, openGroup } from './make.ts'
 import type { Stop, Work } from './state.ts'
-import { padded } from './state.ts'
 import type { RunSteps } from './stitching.ts'
 import { add } from './tally.ts'
 

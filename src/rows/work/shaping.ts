@@ -3,10 +3,10 @@ import { stitchNumber } from '../fabric.ts'
 import type { StepOf, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { stitchKey } from '../terms/stitch.ts'
+import { cutTo, push } from './lay.ts'
 import { settleOpening } from './opening.ts'
 import { advance, countMeant } from './place.ts'
 import type { Stop, Work } from './state.ts'
-import { cutTo, push } from './state.ts'
 import { add } from './tally.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]

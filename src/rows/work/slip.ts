@@ -3,10 +3,10 @@ import { forSize } from '../count.ts'
 import { stitchNumber } from '../fabric.ts'
 import type { StepOf, Where } from '../step.ts'
 import { ahead, isUnderWay, picotAt, toChainFromHook, workPicot } from './from-hook.ts'
+import { push } from './lay.ts'
 import { settleOpening } from './opening.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { push } from './state.ts'
 import { goTo } from './where.ts'
 
 export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {

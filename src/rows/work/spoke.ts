@@ -1,8 +1,8 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
 import type { Target, Where } from '../step.ts'
+import { cutTo } from './lay.ts'
 import type { Stop, Work } from './state.ts'
-import { cutTo } from './state.ts'
 import { add } from './tally.ts'
 
 type FromHook = Extract<Where, { readonly kind: 'fromHook' }>

@@ -1,12 +1,10 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Kinds, Row } from '../fabric.ts'
 import type { LoopCode, Past } from '../past.ts'
-import { untraced } from '../past.ts'
 import type { Counting, StepOf, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import type { Freedom } from './place.ts'
 import type { Tally } from './tally.ts'
-import { takeBack } from './tally.ts'
 
 /** Why a row can't be worked further. */
 export type Stop =
@@ -209,90 +207,4 @@ export interface Work {
   passStart: number
   /** Repetitions around the step at hand: a chain in one is no opening chain. */
   loops: number
-}
-
-/**
- * Pushes places of one kind, by its number; null, or the stop when the row grows past all bounds.
- *
- * @param base the position in the row below that they go into, -1 for none
- */
-export function push(work: Work, kind: number, count: number, group: number, at: Span, base: number): Stop | null {
-  const { places, groups } = work.made
-  if (places.length + count > mostStitches) return { why: 'too many', at, most: mostStitches }
-  if (group >= 0) padded(work.made)
-  for (let made = 0; made < count; made += 1) {
-    places.push(kind)
-    if (group >= 0) groups.push(group)
-  }
-  if (work.traces) trace(work, base)
-  return null
-}
-
-/** The places just made go into `base`. */
-function trace({ made, loop }: Work, base: number): void {
-  while (made.bases.length < made.places.length) made.bases.push(base)
-  if (loop !== 0) while (made.loops.length < made.places.length) made.loops.push(loop)
-}
-
-/** Before a step of another loop: what stands so far has its own. */
-export function turnToLoop(work: Work, loop: LoopCode): void {
-  if (work.loop === loop) return
-  const { loops, places } = work.made
-  if (loop !== 0) while (loops.length < places.length) loops.push(0)
-  work.loop = loop
-}
-
-/** The groups of all places, also of those at the end that belong to none. */
-export function padded({ places, groups }: Made): number[] {
-  while (groups.length < places.length) groups.push(-1)
-  return groups
-}
-
-/** A chain becomes a row of the fabric, for this row and later ones to work into. */
-export function beginOn(work: Work, chain: Row): void {
-  work.past = { last: { order: work.order, number: null, row: chain, trace: untraced }, before: work.past }
-  work.order += 1
-}
-
-/** Takes places off the end. */
-export function cutTo({ places, groups, bases, again, loops }: Made, length: number): void {
-  places.length = length
-  if (bases.length > length) bases.length = length
-  if (groups.length > length) groups.length = length
-  if (loops.length > length) loops.length = length
-  while ((again.at(-1)?.made ?? -1) >= length) again.pop()
-}
-
-/** What a repetition needs to be taken back: lists and tallies are cut, the rest is copied. */
-export interface Snapshot {
-  readonly scalars: Omit<Work, 'made' | 'tally' | 'inside'>
-  readonly places: number
-  readonly slipped: number
-  readonly names: number
-  readonly tally: number
-  readonly inside: number
-}
-
-export function snapshot(work: Work): Snapshot {
-  return {
-    scalars: { ...work },
-    places: work.made.places.length,
-    slipped: work.slippedInto.length,
-    names: work.made.names.length,
-    tally: work.tally.replaced.length,
-    inside: work.inside.replaced.length,
-  }
-}
-
-export function restore(work: Work, from: Snapshot): void {
-  const { steps, loops } = work
-  Object.assign(work, from.scalars)
-  work.loops = loops
-  // What was tried was done: a repeat may not try for ever.
-  work.steps = steps
-  cutTo(work.made, from.places)
-  work.slippedInto.length = from.slipped
-  work.made.names.length = from.names
-  takeBack(work.tally, from.tally)
-  takeBack(work.inside, from.inside)
 }
