@@ -117,10 +117,16 @@ function isOpen({ of }: StatedItem, worked: Worked, stated: Stated): boolean {
 /** The most stitches that a group of its own is taken to have. */
 const mostInGroup = 12
 
+/** The usual case: all stitches, or all of a kind. */
+function isPlainly({ of, by }: StatedItem, stated: number, { total, tally }: Worked): boolean {
+  if (by !== null) return false
+  return of.kind === 'total' ? stated === total : of.kind === 'key' && stated === tally.get(of.key)
+}
+
 /** What an item of a stated count turns out to be for a size whose row has been worked. */
 export function verdictOn(item: StatedItem, all: Stated, worked: Worked, size: number): Verdict {
   const stated = statedFor(item, size)
-  if (stated === null) return 'agrees'
+  if (stated === null || isPlainly(item, stated, worked)) return 'agrees'
   const numbers = numbersMeant(item, worked, all)
   if (numbers?.includes(stated)) return 'agrees'
   const { of } = item
