@@ -1,7 +1,7 @@
+import type { Book } from './book.ts'
 import type { ReadRow } from './cut.ts'
 import type { Habits } from './habits.ts'
 import { byHabits } from './habits.ts'
-import type { Book } from './ledgering.ts'
 import type { CountingRule } from './stated/item.ts'
 import type { Agreement } from './stated/rule.ts'
 import { isBorneOut, likelyRules, rowsCountedBy } from './stated/rule.ts'
