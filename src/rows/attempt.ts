@@ -151,6 +151,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     lastTarget: null,
     endless: null,
     steps: 0,
+    skipsFirst: 0,
     swept: -1,
     passStart: 0,
     loops: 0,
@@ -185,6 +186,8 @@ function leftOver(work: Work): number {
   if (turnsUnsaid(work, remaining)) return work.unsaid
   // The chain that an oval begins in has its stitches already.
   if (work.around && remaining === 1) return work.unsaid
+  // `* miss 2, 1 dc; repeat`: the round ends with what the next pass would skip.
+  if (work.below?.circular === true && remaining > 0 && remaining <= work.skipsFirst) return work.unsaid
   // `…, ch 3, join`: the last chains lie over the stitches that are left.
   const last = work.kinds.list[work.made.places.at(-1) ?? -1]
   if (work.joined && last?.what === 'space' && remaining <= last.chains) return work.unsaid

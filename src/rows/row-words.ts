@@ -39,7 +39,11 @@ function namesTurningChain(steps: readonly Step[]): boolean {
       return step.where.kind === 'turningChain'
     if (step.kind === 'repeat') return namesTurningChain([...step.body, ...(step.ending ?? [])])
     if (step.kind === 'sequence') return namesTurningChain(step.body)
-    return step.kind === 'either' && step.about === 'tail' && step.options.some(namesTurningChain)
+    return (
+      step.kind === 'either' &&
+      (step.about === 'tail' || step.about === 'ending') &&
+      step.options.some(namesTurningChain)
+    )
   })
 }
 

@@ -1,5 +1,5 @@
 import type { Rewording } from './rewrite.ts'
-import { chainsWord, chainWord, clauseEnd } from './vocabulary.ts'
+import { chainsWord, chainWord, clauseEnd, stitchName } from './vocabulary.ts'
 
 const place =
   '(?:(?: (?:in|at|from|on|by|with) (?:the |one )?(?!#|a )(?:\\w+ )?(?:centre|center|middle|neck|top|toe|bottom|point|waist|edge|corner|crown|heel|end|side|back|front|wrist|foot|head|border|brim))?(?: ,)?)'
@@ -49,6 +49,14 @@ export const beginnings: readonly Rewording[] = [
     ),
     to: 'ch $n ,',
     after: /^(?!.*\b(?:each|every|next|the|this|first|last|same|loop|space)$)/,
+  },
+  // `1 long into every stitch of a foundation chain of 73`
+  {
+    opens: '# one a',
+    from: new RegExp(
+      `^(?<what>(?:#|one|a) ${stitchName}) (?:in|into|on) (?:each|every) (?:stitch|st|chain|ch|loop)(?: of (?:a |the ))(?:foundation chain|foundation|chain) of (?<n>#)(?: ${chainsWord}| stitches| sts)?`,
+    ),
+    to: 'ch $n , $what in each ch',
   },
   // `make 81 chain stitches`, `chain 100 stitches`
   { opens: 'chain ch', from: /^(?:chain|ch) (?<n>#) (?:stitches|sts|loops)(?= [,;.:)]| and|$)/, to: 'ch $n' },

@@ -2,18 +2,20 @@ import type { Span } from '../../diagnostic/index.ts'
 import type { Word } from '../words.ts'
 import { beginnings, joins, rings } from './beginnings.ts'
 import { colours } from './colours.ts'
+import { lists } from './lists.ts'
 import { amongOthers, asides, between, loops, threads, withoutNoun } from './places.ts'
 import { references, repeats } from './repeats.ts'
 import { byFirstWord, rewrite } from './rewrite.ts'
-import { ukStitches, usStitches } from './stitches.ts'
+import { ofStitch, ukStitches, usStitches } from './stitches.ts'
 import { plainRows, verbs } from './verbs.ts'
 
 const inColour = byFirstWord(colours)
-const stitches = { uk: byFirstWord(ukStitches), us: byFirstWord(usStitches) }
+const stitches = { uk: byFirstWord([...ukStitches, ...ofStitch]), us: byFirstWord([...usStitches, ...ofStitch]) }
 
 /** What a later list looks for may come out of an earlier one. */
 const passes = [
   byFirstWord([...beginnings, ...joins, ...rings, ...asides]),
+  byFirstWord(lists),
   byFirstWord([...verbs, ...plainRows, ...references, ...threads, ...amongOthers]),
   byFirstWord([...loops, ...between, ...repeats]),
   byFirstWord(withoutNoun),

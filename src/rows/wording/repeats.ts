@@ -43,6 +43,14 @@ export const repeats: readonly Rewording[] = [
     after: /,$/,
   },
   { opens: '#', from: new RegExp(`^(?<n>#) times${clauseEnd}`), to: 'rep a total of $n times', after: /[^)*\]#] ,$/ },
+  // `3 dc, picot, 3 dc, into every loop`: the place of the list
+  {
+    opens: ',',
+    from: new RegExp(
+      `^, (?=(?:in|into|under|over|on) (?:each|every) (?:(?:st|stitch|loop|lp|sp|space|arch|hole)|ch - # sp)${clauseEnd})`,
+    ),
+    to: 'all',
+  },
   { opens: 'to', from: /^to (?:the )?last (?:(?:stitch|st) )?but one/, to: 'to last st' },
   {
     opens: 'finishing finish terminating terminate concluding conclude and end ending',
@@ -55,6 +63,19 @@ const rowStart = /(?:^|[.:–)])$/
 
 /** Rows that are worked as others. */
 export const references: readonly Rewording[] = [
+  {
+    opens: 'like',
+    from: new RegExp(`^like (?=(?:the )?(?:#th|first|last|previous|preceding) ${roundWord})`),
+    to: 'as',
+    after: rowStart,
+  },
+  // `repeat from the 2nd row for the length required`: that row comes next
+  {
+    opens: 'repeat rep',
+    from: /^(?:repeat|rep) from (?:the )?(?<a>#th) (?:row|rnd|round)(?: (?:for|to|until|till) (?:the )?(?:whole |full )?(?:length|size)(?: \w+)?)?(?= [.;]|$)/,
+    to: 'rep row $a',
+    after: rowStart,
+  },
   // `same as the 2nd row, working 1 tr under each ch`: what follows says how
   {
     opens: 'the same as like',

@@ -1,4 +1,5 @@
 import type { Rewording } from './rewrite.ts'
+import { stitchName } from './vocabulary.ts'
 
 const number = /(?:#|\b(?:a|one|each|every|next|the|of|on|same))$/
 
@@ -14,6 +15,15 @@ export const ukStitches: readonly Rewording[] = [
   { opens: 'plain', from: /^plain (?=dc|double)/, to: '' },
   { opens: 'plain', from: /^plain(?: stitch| stitches| sts?)?(?= in| into| on| [,;.)]|$)/, to: 'dc', after: /#$/ },
   { opens: 'dc double doubles', from: /^(?<stitch>dc|doubles?) plain/, to: 'dc' },
+]
+
+/** `2 stitches of double crochet in each` */
+export const ofStitch: readonly Rewording[] = [
+  {
+    opens: '#',
+    from: new RegExp(`^(?<n>#) (?:stitches|sts|stitch|st) of (?:plain )?(?<stitch>${stitchName})`),
+    to: '$n $stitch',
+  },
 ]
 
 /** Where single crochet is the lowest stitch. */

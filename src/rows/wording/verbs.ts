@@ -40,6 +40,12 @@ export const verbs: readonly Rewording[] = [
     after: /(?:^|[,;.:(])$/,
   },
   { opens: 'to', from: /^to form (?:the )?last (?:lp|loop|sp|space)/, to: '' },
+  {
+    opens: 'with',
+    from: /^with (?:the )?(?:\w+ )?(?:cotton|wool|thread|silk|yarn|colour|color)(?: ,)?(?: and)?(?= make| work| # \w| ch| chain)/,
+    to: '',
+  },
+  { opens: 'round around', from: /^(?:round|around) it\b/, to: 'in it' },
   { opens: 'singly', from: /^singly/, to: '' },
   { opens: 'turn', from: /^turn (?:the |your )?(?:work |needle )?(?:back )?with (?=#|ch|a ch|one)/, to: 'turn ,' },
   { opens: 'turn', from: /^turn (?:the work|back|on the wrong side|round)(?! -)/, to: 'turn' },

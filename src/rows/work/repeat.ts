@@ -250,7 +250,14 @@ function noted(work: Work, passes: number): null {
 /** Under this and their number passes of a repeat are noted: what designers count as petals, points or scallops. */
 export const passesKey = 'passes:'
 
+/** Places that a pass skips before its first stitch. */
+function skippedFirst(body: readonly Step[], size: number): number {
+  const skip = body.find((step) => step.kind !== 'chain' && step.kind !== 'remark')
+  return skip?.kind === 'skip' && skip.where.kind === 'next' ? forSize(skip.where.count, size) : 0
+}
+
 function repeated(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
+  work.skipsFirst = skippedFirst(step.body, work.size)
   const count = times(work, step)
   if (count !== null) return exactly(work, step, Math.min(count, mostSteps), run)
   const { until } = step.times.kind === 'until' ? step.times : { until: { kind: 'end' } as const }

@@ -201,6 +201,8 @@ export interface Work {
     readonly cursor: number
   } | null
   steps: number
+  /** Places that each pass of the last repeat begins by skipping. */
+  skipsFirst: number
   /** Where words that go into each place of a kind have come to; -1 where none have been worked. */
   swept: number
   /** Where the row, or this pass of a repeat, began in the row below. */

@@ -6,6 +6,7 @@ import type { Part, Step, StepOf, Where } from '../step.ts'
 import { ahead, isUnderWay, picotAt, toChainFromHook, workPicot } from './from-hook.ts'
 import { alone, makeClosed, makeInPlaces, makeParts } from './make.ts'
 import { moveMarker } from './marker.ts'
+import { opensFoundation } from './first-skip.ts'
 import { settleOpening } from './opening.ts'
 import { overPlaces } from './over-places.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
@@ -52,6 +53,8 @@ function isPicotOnly(parts: readonly Part[]): boolean {
 
 export function workStitches(work: Work, step: StepOf<'work'>, run: RunSteps): Stop | null {
   const { where, parts, at } = step
+  if (where.kind === 'nth' && opensFoundation(work))
+    return workStitches(work, { ...step, where: { kind: 'fromHook', nth: where.nth, counting: null, said: true } }, run)
   if (where.kind === 'fromHook' && isUnderWay(work, where))
     return workStitches(work, { ...step, where: ahead(work, where) }, run)
   if (where.kind === 'fromHook') return inChainFromHook(work, where, parts, at)
@@ -130,9 +133,15 @@ function closesRound(work: Work, where: Where, parts: readonly Part[]): boolean 
 }
 
 /** The chains made last lie over the stitches that are left before the first. */
-function isBridged({ kinds, made, below, cursor, end, passed }: Work): boolean {
+function isBridged({ kinds, made, below, cursor, end, passed, loops }: Work): boolean {
   const last = kinds.list[made.places.at(-1) ?? -1]
-  return below?.circular === true && cursor > 1 && last?.what === 'space' && cursor + last.chains >= end - passed
+  return (
+    loops === 0 &&
+    below?.circular === true &&
+    cursor > 1 &&
+    last?.what === 'space' &&
+    cursor + last.chains >= end - passed
+  )
 }
 
 /** What so many decreases make: one stitch each, over `legs` of the places gone into. */

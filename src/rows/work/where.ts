@@ -3,7 +3,7 @@ import { everySize, forSize } from '../count.ts'
 import { ringRow } from '../fabric.ts'
 import type { Accepts, Target, Where } from '../step.ts'
 import { alongBridge, inDepth, isBeyond, isChainOnly, toRowEnds, turnsCorner } from './beyond.ts'
-import { leaveSlipped, nounBefore } from './ellipsis.ts'
+import { beginAtSpace, leaveSlipped, meansRing, nounBefore, pastHalfUsed } from './ellipsis.ts'
 import { countWords, extentEnd, isNowhere, noSuchPlace, target } from './extent.ts'
 import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
@@ -114,12 +114,13 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const inRing = goesIntoRing(work, where)
   if (asked > mostStitches) return { why: 'too many', at, most: mostStitches }
   const of = (where.elliptic === true ? nounBefore(work, at) : null) ?? target(work, where.of)
-  if (work.below?.ring === true && of.every(isAnySpace)) return inPlaces(1)
+  if (of.every(isAnySpace) && meansRing(work, at)) return inPlaces(1)
   beginAtYarn(work, of)
   if (where.bare === true && standsOn(work, of)) return inLast(work, inPlaces)
   passAfterSkip(work, of)
   backToGap(work, of)
   leaveSlipped(work, of)
+  beginAtSpace(work, of)
   const from = work.cursor
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at) || intoTurning(work, of, asked)
   if (used > 0) passSpaces(work, from, work.last, of)
@@ -148,7 +149,7 @@ function standsOn(work: Work, of: Target): boolean {
 /** The first place of the row, also when an opening chain stands on it already. Later in the row it is the next. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
   if (forSize(where.count, work.size) === 1 && standsOn(work, target(work, where.of))) return inLast(work, inPlaces)
-  if (isBackAtFirst(work)) return samePlace(work, true, at, inPlaces)
+  if (isBackAtFirst(work)) return samePlace(work, { kind: 'same', start: true }, at, inPlaces)
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
@@ -189,7 +190,7 @@ function lastPlaces(work: Work, where: Where & { kind: 'last' }, at: Span, inPla
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
 }
 
-function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): Stop | null {
+function samePlace(work: Work, { start, noun }: Where & { kind: 'same' }, at: Span, inPlaces: InPlaces): Stop | null {
   if (work.below?.ring === true && work.below.places.length === 0) return inPlaces(1)
   if (start && work.last >= 0) {
     if (work.below === null || work.below.places.length === 0) return { why: 'nothing there', at }
@@ -202,6 +203,7 @@ function samePlace(work: Work, start: boolean, at: Span, inPlaces: InPlaces): St
     work.last = first
     work.cursor = first + 1
   }
+  pastHalfUsed(work, noun)
   return inLast(work, inPlaces)
 }
 
@@ -279,7 +281,7 @@ export function goTo(work: Work, where: Where, at: Span, inPlaces: InPlaces): St
     case 'nth':
       return toNth(work, where, at) ?? nextPlaces(work, oneOf(work, where.of), at, inPlaces)
     case 'same':
-      return samePlace(work, where.start, at, inPlaces)
+      return samePlace(work, where, at, inPlaces)
     case 'turningChain':
       return turningChain(work, where, at, inPlaces)
     case 'skipped':
