@@ -22,3 +22,9 @@ export function skipFoundation(work: Work, skipped: number, at: Span): Stop | nu
   work.begunAt = skipped
   return stop
 }
+
+/** `a treble in the 4th stitch` as the first words on a chain: counted from the hook. */
+export function opensFoundation({ below, cursor, made, opening, skipped }: Work): boolean {
+  const untouched = cursor === 0 && made.places.length === 0 && opening === null && skipped < 1
+  return untouched && below?.foundation === true && !below.circular
+}
