@@ -1,11 +1,14 @@
+import { cover } from '../diagnostic/index.ts'
 import type { PerSize } from '../measure/value.ts'
 import type { Even } from './content/even.ts'
 import { readEven } from './content/even.ts'
+import { rowWord } from './content/extent.ts'
 import { plainBeginning } from './content/foundation.ts'
 import type { Reference } from './content/reference.ts'
 import { readReference } from './content/reference.ts'
 import type { Schedule } from './content/schedule.ts'
 import { readSchedule } from './content/schedule.ts'
+import { mayWork, sentencesOf } from './prose.ts'
 import type { ReadSteps } from './read.ts'
 import { readSteps } from './read.ts'
 import type { Reader, Unread, Vocabulary } from './reader.ts'
@@ -87,12 +90,42 @@ export function readContent(words: readonly Word[], vocabulary: Vocabulary, stit
   const content = attempt(reader, reference) ?? attempt(reader, even) ?? attempt(reader, schedule)
   if (content !== null) return { content, stitch: reader.stitch, unread: null }
   const read = readSteps(words, vocabulary, stitch)
+  if (read.steps !== null && soundsLikeReference(words)) return unreadFrom(words, read.stitch)
   const says = read.steps?.some((step) => step.kind !== 'remark') === true
   const works = read.steps?.some((step) => step.kind === 'work' || step.kind === 'repeat') === true
   if (says && (works || !words.some(({ text }) => ringWords.test(text)))) return fromSteps(read)
   const plain = plainBeginning(words)
   const begun = plain === null ? null : readSteps(plain, vocabulary, stitch)
-  return fromSteps(begun?.steps ? begun : read)
+  if (begun?.steps) return fromSteps(begun)
+  return fromSteps(read.steps === null ? (withoutTalk(words, vocabulary, stitch) ?? read) : read)
+}
+
+/** Of words that can't be read whole, the sentences in which something is worked; null where these can't be read either. */
+function withoutTalk(words: readonly Word[], vocabulary: Vocabulary, stitch: Stitch | null): ReadSteps | null {
+  const sentences = sentencesOf(words)
+  const kept = sentences.filter(
+    (sentence) => mayWork(sentence, vocabulary) || readSteps(sentence, vocabulary, stitch).steps !== null,
+  )
+  const some = kept.length > 0 && kept.length < sentences.length && kept.some((each) => mayWork(each, vocabulary))
+  const read = some ? readSteps(kept.flat(), vocabulary, stitch) : null
+  return read?.steps ? read : null
+}
+
+/** `As row 1 but in every stitch`: it goes back to rows, in words that could not be read as such. */
+function soundsLikeReference(words: readonly Word[]): boolean {
+  const opens = /^(?:as|same|like|rep|repeat)$/.test(words[0]?.text ?? '')
+  return opens && words.slice(1, 4).some(({ text }) => rowWord.test(text))
+}
+
+function unreadFrom(words: readonly Word[], stitch: Stitch): ReadContent {
+  const at = cover(words[0]?.at ?? { start: 0, end: 0 }, words.at(-1)?.at ?? { start: 0, end: 0 })
+  const unread = {
+    at,
+    words: words.map(({ text }) => text).join(' '),
+    expected: 'rows that stand before it',
+    mark: null,
+  }
+  return { content: null, stitch, unread }
 }
 
 /** With these, words that read may still mean more than they say. */

@@ -28,10 +28,23 @@ function labelTwice(piece: Piece, row: ReadRow, entries: readonly Entry[]): Diag
   return twice === null ? null : diagnose('row-label-twice', label.at, { row: twice, piece: row.piece })
 }
 
+const alike: readonly (readonly string[])[] = [
+  ['Rnd', 'Rd', 'Round', 'R'],
+  ['Row', 'R'],
+]
+
+/** The numbers so far under a name, or under another word for the same. */
+function lastsUnder(piece: Piece, name: string): number[] | undefined {
+  const own = piece.lastByName.get(name)
+  if (own !== undefined) return own
+  const others = alike.filter((group) => group.includes(name)).flat()
+  return others.map((other) => piece.lastByName.get(other)).find((lasts) => lasts !== undefined)
+}
+
 /** The number a size would expect next under this name; null when the row has it or the size skips the row. */
 function expected(piece: Piece, row: ReadRow, first: Entry | undefined, size: number): number | null {
   const number = first?.number?.[size] ?? null
-  const last = piece.lastByName.get(row.label?.name ?? '')?.[size] ?? 0
+  const last = lastsUnder(piece, row.label?.name ?? '')?.[size] ?? 0
   const skips = row.only !== null && !row.only.includes(size)
   return number === null || last === 0 || skips || number <= last + 1 ? null : last + 1
 }
@@ -51,12 +64,13 @@ function countOn(piece: Piece, entries: readonly Entry[]): void {
 function countsAnew(piece: Piece, row: ReadRow, label: Label, first: Entry | undefined): boolean {
   if (label.ofPart) return true
   if (!(row.afterBreak || piece.fastened)) return false
-  const lasts = piece.lastByName.get(label.name)
+  const lasts = lastsUnder(piece, label.name)
   return first?.number?.some((number, size) => number !== null && number < (lasts?.[size] ?? 0)) ?? false
 }
 
 function forgetLabels(piece: Piece, name: string): void {
-  piece.lastByName.delete(name)
+  const lasts = lastsUnder(piece, name)
+  for (const [other, own] of piece.lastByName) if (own === lasts) piece.lastByName.delete(other)
   for (const label of [...piece.labels.keys()]) if (label.startsWith(name)) piece.labels.delete(label)
 }
 
@@ -91,7 +105,7 @@ export function labelFindings(
   const gaps = sizesWhere(sizes, (size) => expected(piece, row, first, size) !== null)
   const next = expected(piece, row, first, gaps[0] ?? -1)
   const twice = labelTwice(piece, row, entries)
-  const lasts = piece.lastByName.get(label.name) ?? new Array<number>(sizes).fill(0)
+  const lasts = lastsUnder(piece, label.name) ?? new Array<number>(sizes).fill(0)
   piece.lastByName.set(label.name, lasts)
   piece.lasts = lasts
   for (const entry of entries) {

@@ -32,6 +32,7 @@ export interface Label {
 }
 
 const emphasis = /^\*{1,3}$/
+const closers: Readonly<Record<string, string>> = { '(': ')', '[': ']' }
 const separators = ['.', ')', '-', '–', '=', '=>', '|', '~', ';']
 
 /** The marks after a label: one, or a full stop with a dash. True for a colon, null where there is none. */
@@ -59,8 +60,12 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
   if (bold) cursor.at += 1
   const first = cursor.at
   const before = readSide(cursor)
+  const bracket = closers[textAt(cursor)]
+  if (bracket !== undefined) cursor.at += 1
   const head = readHead(cursor)
-  if (head === null) return null
+  // `(R1) 6 sc in ring`
+  const bracketed = bracket !== undefined && takeText(cursor, bracket)
+  if (head === null || (bracket !== undefined && !(bracketed && head.name !== '' && !head.weak))) return null
   const trail = readTrail(cursor)
   const boldEnds = bold && emphasis.test(textAt(cursor))
   if (boldEnds) cursor.at += 1
@@ -88,7 +93,7 @@ export function readLabel(words: readonly Word[], source: (span: Span) => string
     ofPart: trail.ofPart || further.ofPart,
     called: trail.called ?? further.called ?? head.called,
     // `1. Sew the shoulders`: a bare number begins many a list that holds no rows.
-    sure: name !== '' && head.known && (separated !== null || boldEnds || closed || ended),
+    sure: name !== '' && head.known && (separated !== null || bracketed || boldEnds || closed || ended),
   }
 }
 

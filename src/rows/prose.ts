@@ -30,21 +30,29 @@ function isStitch({ text, kind }: Word, { dictionary, specials }: Vocabulary): b
   return kind === 'word' && (dictionary.stitches.has(text) || specials.has(text) || /\dtog$/.test(text))
 }
 
+/** `3 sc`, `sc in`: a stitch by name, with its number or its place. */
+function namesWork(sentence: readonly Word[], at: number, vocabulary: Vocabulary): boolean {
+  const word = sentence[at]
+  const next = sentence[at + 1]
+  if (word === undefined) return false
+  if (word.kind === 'number') return next !== undefined && isStitch(next, vocabulary)
+  if (chainWord.test(word.text)) return next?.kind === 'number' || sentence[at - 1]?.kind === 'number'
+  // `Sl st the ends together`, `seam with sc`: no place and no number.
+  return isStitch(word, vocabulary) && (next?.kind === 'number' || placeWord.test(next?.text ?? ''))
+}
+
 /** Whether a sentence may have something to be worked in it. */
-function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
-  const [first] = sentence
-  if (first !== undefined && makingUp.test(first.text)) return false
+export function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
+  const making = makingUp.test(sentence[0]?.text ?? '')
   return sentence.some((word, at) => {
     if (word.kind === 'bySize' || word.kind === 'made' || word.kind === 'broken') return true
+    if (namesWork(sentence, at, vocabulary)) return true
+    if (making) return false
     if (working.test(word.text)) return true
     const next = sentence[at + 1]
-    const before = sentence[at - 1]
     if (word.text === 'rep' || word.text === 'repeat') return next?.kind === 'number' || repeated.test(next?.text ?? '')
     if (word.text === 'leave') return next?.kind === 'number' || /^(?:rem|remaining|last|the)$/.test(next?.text ?? '')
-    if (chainWord.test(word.text)) return next?.kind === 'number' || before?.kind === 'number'
-    if (word.kind === 'number') return next !== undefined && (stitchWord.test(next.text) || isStitch(next, vocabulary))
-    // `Sl st the ends together`, `seam with sc`: no place and no number.
-    return isStitch(word, vocabulary) && (next?.kind === 'number' || placeWord.test(next?.text ?? ''))
+    return word.kind === 'number' && stitchWord.test(next?.text ?? '')
   })
 }
 
@@ -57,6 +65,8 @@ export function isProse(words: readonly Word[], vocabulary: Vocabulary): boolean
 export function beginsWithWork(words: readonly Word[], vocabulary: Vocabulary): boolean {
   const [first, second] = words
   if (first === undefined) return false
-  if (first.kind === 'number') return second !== undefined && isStitch(second, vocabulary)
+  if (first.kind === 'number') {
+    return second !== undefined && (isStitch(second, vocabulary) || /^(?:inc|dec|ch|chs)$/.test(second.text))
+  }
   return isStitch(first, vocabulary) || /^(?:ch|chain|sk|skip|miss|inc|dec|\*|\()$/.test(first.text)
 }

@@ -1,5 +1,10 @@
 import type { Span } from '../diagnostic/index.ts'
 import type { Segment } from '../measure/segment.ts'
+import { afterChain } from './sizelist/after-chain.ts'
+import type { Found } from './sizelist/found.ts'
+import { bracket, chained, isChain, isNothing, isNumber } from './sizelist/found.ts'
+import { namedList } from './sizelist/named.ts'
+import { rangesAt } from './sizelist/ranges.ts'
 import type { NumberWord, Word } from './words.ts'
 
 /** A size list that has another length than the draft's list of sizes. */
@@ -13,39 +18,6 @@ export interface SizeLists {
   /** The lists that were found, with their pieces for showing one size or all. */
   readonly lists: readonly { readonly at: Span; readonly segments: readonly Segment[] }[]
   readonly wrong: readonly WrongLength[]
-}
-
-interface Found {
-  /** Index after the last word of the list. */
-  readonly end: number
-  readonly entries: readonly Word[]
-  readonly first: number
-  readonly bracketed: boolean
-}
-
-const closers: Readonly<Record<string, string>> = { '(': ')', '[': ']' }
-const separators = new Set([',', ':', '/', '-', '–', ';'])
-
-const isNumber = (word: Word | undefined): word is NumberWord =>
-  word?.kind === 'number' && word.typed && !word.ordinal && !word.bracketed
-
-const isNothing = (word: Word | undefined): boolean => word !== undefined && /^(?:[-–]|none)$/.test(word.text)
-
-const isChain = (word: Word | undefined): boolean => /^(?:chs?|chains?)$/.test(word?.text ?? '')
-
-/** `(72, 84)` `[72:84]` `(72-84)`: a bracket that holds only numbers; dashes hold a place. */
-function bracket(words: readonly Word[], open: number): { end: number; entries: Word[] } | null {
-  const closer = closers[words[open]?.text ?? '']
-  if (closer === undefined) return null
-  const entries: Word[] = []
-  for (let at = open + 1; ; at += 2) {
-    const word = words[at]
-    if (word === undefined || !(isNumber(word) || isNothing(word))) return null
-    entries.push(word)
-    const next = words[at + 1]
-    if (next?.text === closer) return { end: at + 2, entries }
-    if (next === undefined || !separators.has(next.text)) return null
-  }
 }
 
 /** `…, sc in last 3 (12, 14, 16)`: a count at the end of a sentence, the number before it is not part of it. */
@@ -91,18 +63,6 @@ function isChainsOf(words: readonly Word[], at: number): boolean {
   return words[at + 1]?.glued === true && /^ch/.test(words[at + 1]?.text ?? '')
 }
 
-/** `66/72/78` `66-72-78` and, inside brackets or after a dash, `66, 72, 78 sts`. */
-function chained(words: readonly Word[], first: number, separator: string): Found | null {
-  const entries: Word[] = []
-  let at = first
-  while (isNumber(words[at])) {
-    entries.push(...words.slice(at, at + 1))
-    if (words[at + 1]?.text !== separator || !isNumber(words[at + 2])) break
-    at += 2
-  }
-  return entries.length > 1 ? { first, end: at + 1, entries, bracketed: false } : null
-}
-
 /**
  * `(sc, inc) x 6 (18)` in a draft of two sizes: how often, and the count of the row. Two sizes repeat about as
  * often as each other; a count is the same as the number of repeats or at least twice as much.
@@ -136,6 +96,8 @@ function plainList(words: readonly Word[], at: number, sizes: number): Found | n
 
 function listAt(words: readonly Word[], at: number, sizes: number): Found | null {
   const word = words[at]
+  const spelled = afterChain(words, at, sizes)
+  if (spelled !== null) return spelled
   if (isNumber(word)) {
     const grouped = afterNumber(words, at, sizes)
     if (grouped !== null)
@@ -225,6 +187,7 @@ function folded(found: Found, words: readonly Word[], meant: readonly number[] |
  * @param source the draft's text in a span, for the pieces to show
  * @param only the sizes that the row is for, where it names them: a list may be for these alone
  * @param rows how many rows the words stand for: a list of as many numbers is left alone where it is none of sizes
+ * @param names of the sizes, in the words of a row
  */
 export function foldSizeLists(
   words: readonly Word[],
@@ -232,19 +195,27 @@ export function foldSizeLists(
   source: (span: Span) => string,
   only: readonly number[] | null = null,
   rows: number | null = null,
+  names: readonly string[] = [],
 ): SizeLists {
   const out: Word[] = []
   const lists: { at: Span; segments: readonly Segment[] }[] = []
   const wrong: WrongLength[] = []
   for (let at = 0; at < words.length; ) {
-    const found = listAt(words, at, sizes) ?? listFor(words, at, only)
+    const ranges = rangesAt(words, at, sizes)
+    if (ranges !== null) {
+      out.push(...ranges.words)
+      at = ranges.end
+      continue
+    }
+    const found = namedList(words, at, names) ?? listAt(words, at, sizes) ?? listFor(words, at, only)
     const word = words[at]
     if (found === null && word !== undefined) out.push(word)
     if (found === null) {
       at += 1
       continue
     }
-    const meant = found.entries.length === only?.length ? only : everySizeOf(found.entries.length, sizes)
+    const { length } = found.entries
+    const meant = found.of ?? (length === only?.length ? only : everySizeOf(length, sizes))
     const number = folded(found, words, meant, sizes)
     if (meant !== null && meant.length > 1) {
       out.push(number)

@@ -109,11 +109,21 @@ function spacing(reader: Reader, rows: RowsNamed): Again | null {
   return { rows, extent, spaced: { every: timing.every, plain } }
 }
 
+/** `for the length required`, `to desired length` */
+function asLongAs(reader: Reader): Extent | null {
+  if (!take(reader, 'for', 'to')) return null
+  take(reader, 'the', 'your', 'any')
+  take(reader, 'desired', 'required', 'wanted')
+  if (!take(reader, 'length', 'depth', 'width', 'size', 'height')) return null
+  passClause(reader)
+  return { kind: 'open' }
+}
+
 function howOften(reader: Reader, rows: RowsNamed): Again {
   passManner(reader)
   const spaced = attempt(reader, (inner) => spacing(inner, rows))
   if (spaced !== null) return spaced
-  const extent = attempt(reader, readExtent)
+  const extent = attempt(reader, readExtent) ?? attempt(reader, asLongAs)
   passManner(reader)
   passEnding(reader)
   return { rows, extent, spaced: null }

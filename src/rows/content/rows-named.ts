@@ -41,9 +41,10 @@ function nextNumber(reader: Reader): Count | null {
   const from = reader.at
   const joins = take(reader, 'and', ',') || take(reader, '+', '/')
   if (joins) take(reader, 'and')
+  const cardinal = numberAt(reader) !== null
   const row = joins ? rowNumber(reader) : null
   // `Rows 2 and 3, 4 times`: another number, of something else.
-  if (row === null || /^(?:times?|more|x|rows?|rnds?|rounds?|sts?)$/.test(textAt(reader))) {
+  if (row === null || (cardinal && /^(?:times?|more|x|rows?|rnds?|rounds?|sts?)$/.test(textAt(reader)))) {
     reader.at = from
     return null
   }

@@ -41,6 +41,9 @@ function runsOf(rows: readonly ReadRow[]): readonly Run[] {
     const every = row.label?.numbers.kind === 'every'
     const name = every ? (runs.at(-1)?.name ?? row.label?.name ?? '') : (row.label?.name ?? '')
     const last = runs.at(-1)
+    // Rows laid between others may stand above all of them.
+    if (last !== undefined && !every && last.rows.every((each) => each.label?.numbers.kind === 'every'))
+      last.name = name
     const joins = every || numbersOf(row) !== null
     const same = last !== undefined && joins && last.rows.every((each) => isNumbered(each)) && alike(last.name, name)
     if (same) last.rows.push(row)

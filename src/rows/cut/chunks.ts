@@ -1,4 +1,4 @@
-import { isProse } from '../prose.ts'
+import { beginsWithWork, isProse } from '../prose.ts'
 import type { Passage } from '../written.ts'
 import { soundsLikeFoundation } from './foundation.ts'
 import type { Chunk } from './passage-text.ts'
@@ -47,6 +47,8 @@ function isSizesAlone(chunk: Chunk, wording: Wording): boolean {
 
 /** After this no row goes on. */
 const yarnCut = /\b(?:fasten off|cut yarn|break off|break yarn|finish off)[^.\n]{0,40}\.?[\s*_)]*$/i
+/** A count in brackets at the end. */
+const count = /[([{<=]\s*\d[^()[\]{}<>]{0,40}[)\]}>]?[.\s*_]*$/
 const sentenceEnd = /[.!?)\]}:]["'”’*_\s]*$/
 
 const endsPiece = /^(?:fasten|finish|turn|do not|join|break|cut|fo\b|weave|stuff|sew|repeat|rep\b|end\b|with\b)/i
@@ -69,8 +71,11 @@ function opensAfter(above: Chunk, chunk: Chunk, wording: Wording): boolean {
   if (!sentenceEnd.test(above.text)) return false
   const prepared = prepare(chunk, wording)
   if (prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)) return true
+  const words = prepared.own.flatMap((own) => own.words)
+  // Row below row, each with its count.
+  if (count.test(above.text) && count.test(chunk.text) && beginsWithWork(words, wording.vocabulary)) return true
   // A note above the chain that a piece is begun with.
-  return soundsLikeFoundation(prepared.own.flatMap(({ words }) => words)) && prepare(above, wording).label === null
+  return soundsLikeFoundation(words) && prepare(above, wording).label === null
 }
 
 function lines(passage: Passage): Chunk[] {
@@ -107,7 +112,7 @@ function begins(last: Chunk, line: Chunk, wording: Wording): boolean {
 function goesWith(last: Chunk, { only }: Prepared, wording: Wording): boolean {
   const above = prepare(last, wording)
   if (above.label !== null && above.own.every(({ words }) => words.length === 0)) return true
-  if (above.label !== null || above.opens !== 'some') return false
+  if (above.label !== null ? above.only === null : above.opens !== 'some') return false
   const there = [above.only, ...above.own.map((own) => own.only)].flatMap((sizes) => sizes ?? [])
   return only?.every((size) => !there.includes(size)) === true
 }

@@ -91,7 +91,8 @@ export function partsOf({ text, start }: Chunk, names: SizeNames, sizes: number)
   const from = own?.end ?? label.exec(text)?.[0].length ?? 0
   const clauses = later(text, from, names, sizes)
   const several = clauses.length > 1 || (clauses.length === 1 && own !== null && disjoint(own, clauses))
-  const unknown = own === null && label.test(text) && someSizes.test(text.slice(0, labelZone))
+  const unknown =
+    own?.only?.length === 0 || (own === null && label.test(text) && someSizes.test(text.slice(0, labelZone)))
   const opens = first === null ? null : first.only === null ? 'all' : 'some'
   const alone = rest.trim().replace(/^[*_:\s.]+$/, '') === ''
   if (!several) return { only: own?.only ?? null, parts: [{ only: null, text: rest, start }], opens, alone, unknown }

@@ -10,6 +10,7 @@ import { foldSizeLists } from '../sizelist.ts'
 import { inTodaysWords } from '../wording/index.ts'
 import type { Word } from '../words.ts'
 import { readWords } from '../words.ts'
+import type { Passage } from '../written.ts'
 import type { Only, Part, Parts } from './parts.ts'
 import { bothOnly, partsOf } from './parts.ts'
 import type { Chunk } from './passage-text.ts'
@@ -71,7 +72,8 @@ function fold(chunk: Chunk, part: Part, only: Only, { vocabulary }: Wording): Fo
   const at = { start: part.start, end: part.start + part.text.length }
   const words = readWords({ at, text: part.text, holes: holesIn(chunk.passage.holes, at) }, vocabulary.sizes)
   const source = sourceOf(chunk)
-  const folded = (rows: number | null): SizeLists => foldSizeLists(words, vocabulary.sizes, source, only, rows)
+  const folded = (rows: number | null): SizeLists =>
+    foldSizeLists(words, vocabulary.sizes, source, only, rows, vocabulary.sizeNames)
   const first = folded(null)
   const rows = first.wrong.length === 0 ? 0 : rowsOf(readLabel(first.words, source, vocabulary.sizes))
   // `Rnds 2–4: … (12, 18, 24)`: a count for each row.
@@ -112,7 +114,29 @@ function titleText(words: readonly Word[], source: (span: Span) => string): stri
   return first === undefined ? '' : source(cover(first.at, words.at(-1)?.at ?? first.at))
 }
 
+type Known = WeakMap<Passage, Map<string, Prepared>>
+
+const prepared = new WeakMap<Wording, Known>()
+
+function knownIn(wording: Wording, passage: Passage): Map<string, Prepared> {
+  const all = prepared.get(wording) ?? new WeakMap<Passage, Map<string, Prepared>>()
+  prepared.set(wording, all)
+  const known = all.get(passage) ?? new Map<string, Prepared>()
+  all.set(passage, known)
+  return known
+}
+
+/** The same stretch of a passage is looked at to cut rows apart and again to read them: it is prepared once. */
 export function prepare(chunk: Chunk, wording: Wording): Prepared {
+  const { passage, start, text } = chunk
+  const known = knownIn(wording, passage)
+  const key = `${start} ${text}`
+  const found = known.get(key) ?? prepareChunk(chunk, wording)
+  known.set(key, found)
+  return found
+}
+
+function prepareChunk(chunk: Chunk, wording: Wording): Prepared {
   const { vocabulary, names } = wording
   const { passage } = chunk
   const { only, parts, opens, alone, unknown } = partsOf(chunk, names, vocabulary.sizes)

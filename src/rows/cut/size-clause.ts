@@ -6,7 +6,7 @@ export interface SizeClause {
   readonly start: number
   /** After its colon or bracket. */
   readonly end: number
-  /** Null for all sizes. */
+  /** Null for all sizes; none where the words leave open which. */
   readonly only: readonly number[] | null
   /** It ends in a colon. */
   readonly colon: boolean
@@ -19,9 +19,20 @@ interface Scanner {
   at: number
 }
 
+const stickies = new Map<string, RegExp>()
+
+/** A pattern as one that matches only where it is asked to; made once. */
+function stickyOf({ source }: RegExp): RegExp {
+  const known = stickies.get(source)
+  if (known !== undefined) return known
+  const sticky = new RegExp(source, 'iuy')
+  stickies.set(source, sticky)
+  return sticky
+}
+
 /** Takes what a sticky pattern matches at the scanner's place. */
 function take(scanner: Scanner, pattern: RegExp): RegExpExecArray | null {
-  const sticky = new RegExp(pattern.source, 'iuy')
+  const sticky = stickyOf(pattern)
   sticky.lastIndex = scanner.at
   const match = sticky.exec(scanner.text)
   if (match !== null) scanner.at += match[0].length
@@ -45,8 +56,10 @@ function byRank(scanner: Scanner): readonly number[] | null {
   const match = take(scanner, /(?:the\s+)?(?:(\d+|two|three|four|five)\s+)?(larg|small)(er|est)\s+(sizes?)/)
   if (match === null) return null
   const [, written, way, degree, noun] = match
-  const some = degree === 'est' && noun === 'size' ? 1 : Math.floor(sizes / 2)
-  const count = Math.min(sizes, written === undefined ? Math.max(1, some) : numberIn(written))
+  // Which are the larger ones is plain of two sizes only.
+  const some = (degree === 'est' && noun?.toLowerCase() === 'size') || sizes === 2 ? 1 : null
+  const count = written === undefined ? some : Math.min(sizes, numberIn(written))
+  if (count === null) return []
   return way?.toLowerCase() === 'larg' ? from(sizes - count, sizes) : from(0, count)
 }
 
@@ -151,7 +164,7 @@ function named(scanner: Scanner, others: readonly number[] | null): Named | null
   const after = take(scanner, /\s*[)\]]?\s*sizes?\b/) !== null
   const alone = take(scanner, /\s*[)\]]?\s*only\b/) !== null
   // `Rows 3 (5, 7)`: numbers name sizes only where that is said.
-  if (numbers && !(before || after)) return null
+  if (ranked === null && numbers && !(before || after)) return null
   return { only, said: ranked !== null || before || after || alone, lead }
 }
 

@@ -174,7 +174,7 @@ function takeRow(cutter: Cutter, state: SectionState, found: Found): boolean {
   addBeginning(cutter, state)
   const unknown = prepared.unknownSizes && label !== null
   const own = unknown
-    ? unreadAt({ at: label.at, words: 'sizes', expected: 'the name of a size of this draft', mark: null })
+    ? unreadAt({ at: label.at, words: 'only', expected: 'the name of a size of this draft', mark: null })
     : read
   addRow(cutter, state, found, own, prepared.only)
   return true

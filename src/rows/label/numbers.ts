@@ -34,12 +34,13 @@ const labelEnds = /^(?:|[-:.)=,(*[/–]|=>|and|rs|ws|incl|inclusive|of|for|only|
 
 /** A second number after a mark or word that joins; null where what follows is no number of a row: `R1 – 6 sc`. */
 function furtherNumber(cursor: Cursor, ordinal: boolean, spaced: boolean): Count | null {
-  if (styleOf(textAt(cursor)) !== null || textAt(cursor) === 'r') cursor.at += 1
+  const named = styleOf(textAt(cursor)) !== null || textAt(cursor) === 'r'
+  if (named) cursor.at += 1
   const next = numberAt(cursor, ordinal) ?? (ordinal ? null : numberAt(cursor, true))
   if (next === null) return null
   cursor.at += 1
   const after = textAt(cursor)
-  return !spaced || labelEnds.test(after) || styleOf(after) !== null ? next : null
+  return named || !spaced || labelEnds.test(after) || styleOf(after) !== null ? next : null
 }
 
 function listed(cursor: Cursor, ordinal: boolean, first: Count): readonly Count[] {
