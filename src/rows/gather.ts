@@ -81,13 +81,24 @@ function isApart(of: Target): boolean {
   return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named')
 }
 
+/** `under each 5 ch; under each 3 ch` */
+function areOfOtherChains(some: Target, others: Target): boolean {
+  const chains = (of: Target): (number | null)[] =>
+    of.map((accepts) => (accepts.kind === 'space' ? (accepts.chains ?? null) : null))
+  const own = chains(some)
+  return (
+    [own, chains(others)].flat().every((each) => each !== null) && chains(others).every((each) => !own.includes(each))
+  )
+}
+
 /** `in each loop; in the centre of every 3 dc`: places that are told apart, not the same ones twice. */
 function areDifferent(first: Sweeping, of: Target): boolean {
   if (isApart(first.where.of) !== isApart(of)) return true
   return (
-    isApart(of) &&
-    first.where.of.every((accepts) => accepts.kind === 'space') &&
-    of.every((accepts) => accepts.kind === 'run')
+    areOfOtherChains(first.where.of, of) ||
+    (isApart(of) &&
+      first.where.of.every((accepts) => accepts.kind === 'space') &&
+      of.every((accepts) => accepts.kind === 'run'))
   )
 }
 

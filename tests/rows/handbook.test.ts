@@ -148,3 +148,45 @@ describe('a repeat that ends with stitches of its own', () => {
     expect(last(`## A\nMake a chain of ${stitches}.\n\n1 row.—1 double in each chain.\n\n2 row.—${row}`)).toBe(made)
   })
 })
+
+describe('lists without brackets', () => {
+  const ring = '## A\nMake a chain of 6, unite.\n\n1 round.—'
+  it.each([
+    ['1 double, 5 chain, 8 times in the ring.', '8 dc, 8 ch-5 sp'],
+    [
+      '1 double, 5 chain, 8 times in the ring.\n\n2 round.—1 double, 6 long, 1 double, all in each loop.',
+      '16 dc, 48 tr',
+    ],
+    [
+      '1 double, 5 chain, 8 times in the ring.\n\n2 round.—2 double, 4 chain, 2 double, in each loop.',
+      '32 dc, 8 ch-4 sp',
+    ],
+    ['16 double in the round.', '16 dc'],
+    ['16 double in the round.\n\n2 round.—1 long, 2 chain, on every stitch.', '16 tr, 16 ch-2 sp'],
+    ['16 double in the round.\n\n2 round.—2 long in each, 1 chain after each.', '32 tr, 16 ch-1 sp'],
+    ['16 double in the round.\n\n2 round.—Increase 8 in the round.', '24 dc'],
+    [
+      '16 double in the round.\n\n2 round.—2 long in one stitch, miss 1; repeat.\n\n3 round.—2 long between each pair of long.',
+      '16 tr',
+    ],
+  ])('%s', (rounds, made) => {
+    expect(last(ring + rounds)).toBe(made)
+  })
+
+  it('but not with a place that does not exist', () => {
+    expect(last(`${ring}1 double, 5 chain, 8 times in the blorp.`)).toContain('row-unread')
+  })
+})
+
+describe('the centre stitch and rows like others', () => {
+  it.each([
+    ['1 double in each of 9, 3 double in the centre, 1 double in each of 10.', '22 dc'],
+    ['1 double in each of 10, 3 double in the centre.', 'worked stitches-left'],
+  ])('%s', (row, made) => {
+    expect(flat(row)).toBe(made)
+  })
+
+  it('takes up an earlier row that it is like', () => {
+    expect(flat('1 chain, 1 double in each.\n\n3rd row: Like the second row.')).toBe('20 dc')
+  })
+})

@@ -14,7 +14,7 @@ function leadsTo(reader: Reader): number {
 /**
  * Chains between the stitches or groups that the words before have named.
  *
- *     1 dc in each loop, with 4 ch between     5 tr with 1 ch between each in next st
+ *     1 dc in each loop, with 4 ch between     5 tr with 1 ch between each in next st     2 tr in each, 1 ch after each
  *                        ^
  */
 export const chainBetweenPhrase: Phrase = {
@@ -22,7 +22,9 @@ export const chainBetweenPhrase: Phrase = {
   opens: (reader) => {
     const at = leadsTo(reader)
     const noun = chainWords.includes(textAt(reader, at + 1)) ? at + 2 : at + 3
-    return numberAt(reader, at) !== null && textAt(reader, noun) === 'between'
+    if (numberAt(reader, at) === null) return false
+    const after = /^(?:after|before)$/.test(textAt(reader, noun)) && /^(?:each|every)$/.test(textAt(reader, noun + 1))
+    return after || textAt(reader, noun) === 'between'
   },
   read: (reader): readonly Step[] | null => {
     const from = reader.at
@@ -30,7 +32,7 @@ export const chainBetweenPhrase: Phrase = {
     const count = takeNumber(reader)
     if (count === null || !take(reader, ...chainWords)) return null
     take(reader, 'stitches', 'sts', 'st')
-    if (!take(reader, 'between')) return null
+    if (!take(reader, 'between', 'after', 'before')) return null
     if (each.test(textAt(reader))) passClause(reader, 'in', 'into', 'on')
     else if (!(atClauseEnd(reader) || /^(?:in|into)$/.test(textAt(reader)))) return null
     const at = spanSince(reader, from)

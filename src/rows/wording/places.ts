@@ -182,6 +182,12 @@ export const withoutNoun: readonly Rewording[] = [
 
 /** Between the groups or the stitches of the row below. */
 export const between: readonly Rewording[] = [
+  // `between each pair of long`, `between each two groups of 3 tr`: the pair is the group
+  {
+    opens: 'between',
+    from: new RegExp(`^between (?:each|every) (?:pairs? of ${stitchName}|(?:two |# )?${groupWord} of # ${stitchName})`),
+    to: 'in each sp between groups',
+  },
   {
     opens: 'between in into',
     from: new RegExp(`^(?:(?:in|into) (?:the )?)?(?:back )?between (?:every|each)(?: #| two)? ${stitchName}`),
