@@ -35,6 +35,11 @@ function takeParticiple(reader: Reader): boolean {
   return makes && take(reader, ...participles)
 }
 
+/** `ending in top of tch`: no stitch, but where the last one goes */
+function leadsToPlace(reader: Reader): boolean {
+  return /^(?:in|at|on)$/.test(textAt(reader)) && /^(?:top|the|last|first|3rd|4th|2nd|tch)$/.test(textAt(reader, 1))
+}
+
 /** Passes marks and words between two steps. */
 export function passFillers(reader: Reader): void {
   for (;;) {
@@ -42,7 +47,7 @@ export function passFillers(reader: Reader): void {
     if (!take(reader, ...separators) && !take(reader, ...fillers) && !takeParticiple(reader)) return
     // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.
     const filler = reader.words[from]?.text
-    if (filler === 'ending' || filler === 'end') take(reader, 'with', 'in', 'by')
+    if ((filler === 'ending' || filler === 'end') && !leadsToPlace(reader)) take(reader, 'with', 'in', 'by')
     if (filler === 'place' && /^(?:a|marker|markers|st)$/.test(textAt(reader))) {
       reader.at = from
       return

@@ -9,6 +9,7 @@ import { alongPhrase, crossingPhrase, passAside } from './phrase/aside.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
 import { chainPhrase } from './phrase/chain.ts'
 import { chainBetweenPhrase } from './phrase/chain-between.ts'
+import { craftPhrase, endsAtPhrase } from './phrase/craft.ts'
 import { besideSkipped } from './phrase/depth.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
@@ -45,6 +46,8 @@ import { wordsOfText } from './words.ts'
 const phrases: readonly Phrase[] = [
   bracketPhrase,
   markerPhrase,
+  craftPhrase,
+  endsAtPhrase,
   tailPhrase,
   sourcePhrase,
   startingPhrase,
@@ -118,6 +121,17 @@ function apply(steps: Step[], repeated: Repeated): void {
   steps.push(repeated.step)
 }
 
+/** `sc, inc, around`: all that stands before it, to the end of the row. */
+function overRow(reader: Reader, steps: Step[]): boolean {
+  const after = reader.words[reader.at + 1]?.text ?? '.'
+  if (steps.length === 0 || !/^[,;.)]$/.test(after)) return false
+  const from = reader.at
+  reader.at += 1
+  const times = { kind: 'until', until: { kind: 'end' } } as const
+  apply(steps, { from: 0, step: { kind: 'repeatAll', body: [...steps], times, at: spanSince(reader, from) } })
+  return true
+}
+
 /** Stars and `rep from *`. True when something was read, null when the words can't be. */
 function marks(reader: Reader, steps: Step[], open: Mark[]): boolean | null {
   const text = textAt(reader)
@@ -129,6 +143,7 @@ function marks(reader: Reader, steps: Step[], open: Mark[]): boolean | null {
     } else if (paired !== 'closed') apply(steps, paired)
     return true
   }
+  if (/^(?:around|across)$/.test(text)) return overRow(reader, steps)
   if (!/^rep/.test(text)) return false
   const from = reader.at
   const repeated = readRepeat(reader, steps, open)

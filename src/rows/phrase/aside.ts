@@ -34,6 +34,8 @@ export function passAside(reader: Reader): void {
 
 const cross =
   /^(?:and )?(?:working |work |going |crossing |inserting (?:the )?hook )?(?:in front of|in back of|behind|over|around|across)(?: (?:the|last|first|next|previous|#|two|all|these|both))* (?:\w+ ){1,3}?(?:just (?:made|worked|crossed)|made|worked|already worked)(?= |$)/
+const petals =
+  /^(?:working |work )?(?:behind|in front of|keeping) (?:the |all )?(?:petals?|flower|round below|work)(?: (?:forward|to the front|out of the way))?(?= [,;.:]|$)/
 const manner =
   /^in (?:a |the )?(?:continuous |joined |back and forth )?(?:spiral|spirals|rounds|rows|round)(?= [,;.]|$)/
 const aside =
@@ -47,7 +49,7 @@ export const crossingPhrase: Phrase = {
   opens: (reader) => /^(?:and|working|work|going|crossing|inserting|in|behind|over)$/.test(textAt(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    if ([cross, aside, manner].every((pattern) => takePattern(reader, pattern) === null)) return null
+    if ([cross, aside, manner, petals].every((pattern) => takePattern(reader, pattern) === null)) return null
     return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
   },
 }

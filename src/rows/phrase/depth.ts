@@ -9,6 +9,9 @@ const below = new RegExp(`^(?:(?:in|of|from) )?(?:the )?(?:${rowWord} (?:directl
 const rowsBelow = new RegExp(`^${rowWord} (?:directly )?(?:below|down)`)
 const ofRow = new RegExp(`^(?:of|in|from|on) (?:the )?${rowWord}`)
 
+/** `dc 2 rows below next st`: the stitch that it stands over */
+const column = /^(?:the )?(?:next|same|corresponding) (?:sts?|stitch|[dhs]cs?|hdcs?|trs?)(?= |$)/
+
 function counted(reader: Reader): Count | null {
   takePattern(reader, /^(?:in|of|from)(?: the)?/)
   const count = takeNumber(reader)
@@ -34,9 +37,11 @@ export function readDepth(reader: Reader): Depth | null {
 
 /** A place with the row that it is in, where the words say it. */
 export function withDepth(reader: Reader, where: Where): Where {
-  if (where.kind !== 'next' && where.kind !== 'each') return where
+  if (where.kind !== 'next' && where.kind !== 'each' && where.kind !== 'first') return where
   const depth = readDepth(reader)
-  return depth === null ? where : { ...where, depth }
+  if (depth === null) return where
+  takePattern(reader, column)
+  return where.kind === 'first' ? { ...where, kind: 'next', depth } : { ...where, depth }
 }
 
 function isOneSkipped(step: Step | undefined): boolean {

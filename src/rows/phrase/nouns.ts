@@ -149,6 +149,10 @@ const adjectives = (
 /** `sp between groups` */
 function spaceNoun(reader: Reader): Accepts | null {
   const loop = /^loops?$/.test(textAt(reader))
+  if (/^gaps?$/.test(textAt(reader))) {
+    reader.at += 1
+    return attempt(reader, readGapAfter) ?? { kind: 'gap', between: 'any' }
+  }
   if (!take(reader, ...spaceWords)) return null
   const gap = attempt(reader, readGapAfter)
   if (gap !== null) return gap
@@ -175,7 +179,14 @@ export function readGapAfter(reader: Reader): Accepts | null {
 export function readNoun(reader: Reader): Accepts | null {
   const named = attempt(reader, markedNoun)
   if (named !== null) return named
+  const center = /^cent(?:er|re)$/.test(textAt(reader))
   while (take(reader, ...adjectives));
+  const found = plainNoun(reader)
+  // The space in the centre of a shawl is told from the others by its group.
+  return center && found?.kind === 'space' ? { kind: 'corner' } : found
+}
+
+function plainNoun(reader: Reader): Accepts | null {
   if (stitchWords.includes(textAt(reader, 1))) take(reader, 'post')
   const group = attempt(reader, readGroup)
   if (group !== null) return group

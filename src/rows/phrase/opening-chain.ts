@@ -21,7 +21,7 @@ const topOf = new RegExp(
 )
 /** `tch`, `turning chain`, `beg ch-3`, `ch-3 turning chain`; a bare `ch-3` is a space */
 const named = new RegExp(
-  `^(?:the )?(?:tch|t-ch|turning-ch|beg-ch|(?:${lead} )+(?:# (?:- )?)?${chain}(?: (?:- )?#)?|${chain} (?:- )?# (?:turning|beg|beginning) ${chain}|turning)${after}(?= |$)`,
+  `^(?:the )?(?:tch|t-ch|turning-ch|beg-ch|(?:beg|beginning|turning|starting) ch-(?:sp|space|lp|loop)|(?:${lead} )+(?:# (?:- )?)?${chain}(?: (?:- )?#)?|${chain} (?:- )?# (?:turning|beg|beginning) ${chain}|turning)${after}(?= |$)`,
 )
 /** `base of 3ch`, `st at base of beg ch` */
 const base = new RegExp(
@@ -62,7 +62,8 @@ function byName(reader: Reader): Where | null {
   // `first ch` is a chain of the row below, `first ch-3` the one that opened it.
   const hyphen = words.some((word) => word.text === '-')
   if (onlyFirst && !hyphen && !words.some((word) => /^(?:beg|beginning|turning|starting)$/.test(word.text))) return null
-  const space = take(reader, 'sp', 'space', 'lp', 'loop')
+  const joined = words.some((word) => /^ch-(?:sp|space|lp|loop)$/.test(word.text))
+  const space = take(reader, 'sp', 'space', 'lp', 'loop') || joined
   if (onlyFirst && space) return null
   return take(reader, 'from') ? null : { kind: 'turningChain', space }
 }

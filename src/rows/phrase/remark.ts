@@ -7,7 +7,7 @@ const starters = new Set(
   (
     'weave sew stuff place move mark pm sm change changing switch with using drop pick join carry carrying close pull ' +
     "block rs ws note insert do don’t don't right wrong facing be from slide remove tie secure leave as now keeping " +
-    'working rotate marker color colour continue do begin start stop slip complete leaving'
+    'fold folding flip bend push gather thread hold holding keep taking flatten pinch line match working rotate marker color colour continue do begin start stop slip complete leaving'
   ).split(' '),
 )
 

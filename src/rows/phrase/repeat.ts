@@ -47,8 +47,17 @@ function bodyOf(reader: Reader, steps: readonly Step[]): readonly Step[] {
   return steps.length > 1 ? steps.map((step) => oneEach(step, reader.vocabulary.sizes)) : steps
 }
 
+/** Whether the number just read stands behind a cross: `x 3`. */
+function isCrossed(reader: Reader): boolean {
+  return reader.words[reader.at - 2]?.text === 'x'
+}
+
 function times(reader: Reader): Times {
-  return attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
+  const found = attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
+  // `rep from * x 3` leaves open whether the first time is counted.
+  const crossed =
+    found.kind === 'exactly' && !/^(?:all|total|altogether)$/.test(reader.words[reader.at - 1]?.text ?? '')
+  return crossed && isCrossed(reader) ? { kind: 'said', count: found.count } : found
 }
 
 export interface Repeated {
@@ -63,8 +72,10 @@ export interface MissingMark {
 }
 
 function fromMark(reader: Reader, start: number, steps: readonly Step[], marks: Mark[]): Repeated | MissingMark | null {
-  const name = markName(reader)
-  if (name === null) return null
+  const said = markName(reader)
+  if (said === null) return null
+  // `between **` may mean the pair of stars.
+  const name = said === '**' && lastOf(marks, said) < 0 ? '*' : said
   // `rep from * to *`; in `rep from * to last 2 sts` the words belong to the extent.
   const to = attempt(reader, (inner) => (take(inner, 'to', 'and') ? markName(inner) : null))
   const last = lastOf(marks, name)

@@ -8,7 +8,7 @@ import { takePattern } from './pattern.ts'
 import { goingBack } from './rejoin.ts'
 import { anyStitch, readTarget } from './target.ts'
 import { readUntil } from './until.ts'
-import { readWhere } from './where.ts'
+import { passBelonging, readWhere } from './where.ts'
 
 /** `2 sts`, `2`, `1 ch`, `dc` */
 function counted(reader: Reader): Where | null {
@@ -88,6 +88,7 @@ export const skipPhrase: Phrase = {
     if (attempt(reader, (inner) => (rest(inner) ? true : null))) return [{ kind: 'leave', at: spanSince(reader, from) }]
     const first = attempt(reader, place)
     if (first === null) return null
+    passBelonging(reader)
     const at = spanSince(reader, from)
     const steps = [...goingBack({ kind: 'skip', where: withDepth(reader, first), at })]
     for (let where = attempt(reader, further); where !== null; where = attempt(reader, further)) {

@@ -78,6 +78,7 @@ function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
   if (underarm !== null) return [underarm]
   const [where] = readPlaces(reader)
   if (where === undefined) return null
+  attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
   const source = readSourceAfter(reader) ?? unworked
   const slip = goingBack({ kind: 'slip', where, yarn: true, at: spanSince(reader, from) })
   return source === null || slip.length > 1 ? slip : [source, ...slip]

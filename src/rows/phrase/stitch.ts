@@ -6,6 +6,7 @@ import {
   numberAt,
   one,
   passClause,
+  peek,
   spanSince,
   take,
   takeNumber,
@@ -15,6 +16,7 @@ import {
 } from '../reader.ts'
 import type { Part, Special, Step, Target, Where } from '../step.ts'
 import { plain } from '../terms/stitch.ts'
+import { numberedSpace, readNoun } from './nouns.ts'
 import { readAlongChain, readPiece } from './piece-named.ts'
 import { passEdge } from './row-ends.ts'
 import { readSourceAfter } from './source.ts'
@@ -50,14 +52,25 @@ function named(reader: Reader): Named | null {
 /** `sc 5`, `sc5`; not the `5` of `sc 5 times` */
 function numberAfter(reader: Reader): Count | null {
   const number = numberAt(reader)
-  if (number === null || /^(?:times|time|more|x|-)$/.test(textAt(reader, 1))) return null
+  const after = textAt(reader, 1)
+  if (number === null || /^(?:times|time|more|x)$/.test(after)) return null
+  // `sc 4-5`, but `sc 4 - repeat`
+  if (after === '-' && peek(reader, 1)?.glued === true) return null
   return takeNumber(reader)
 }
 
 /** Further places of the same stitch: `and in each ch across`. */
 function further(reader: Reader): Where | null {
   take(reader, ',')
-  return take(reader, 'and') ? readWhere(reader) : null
+  if (!take(reader, 'and')) return null
+  return attempt(reader, readWhere) ?? alsoIn(reader)
+}
+
+/** `next tr and 1-ch sp`: the noun alone, where it is a space. */
+function alsoIn(reader: Reader): Where | null {
+  const noun = attempt(reader, numberedSpace) ?? readNoun(reader)
+  const rare = noun?.kind === 'space' || noun?.kind === 'corner'
+  return rare ? { kind: 'next', count: one(reader), of: [noun] } : null
 }
 
 /** All the places that follow; none for a stitch without a place. */

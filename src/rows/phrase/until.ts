@@ -102,6 +102,8 @@ function reaching(reader: Reader): Until | null {
 }
 
 function turningChain(reader: Reader): Until | null {
+  if (attempt(reader, (inner) => (readOpeningChain(inner)?.kind === 'turningChain' ? true : null)))
+    return { kind: 'end' }
   take(reader, 'the', 'top', 'of', 'beg', 'beginning', 'turning', 't')
   if (take(reader, 'tch', 't-ch')) return { kind: 'end' }
   if (!take(reader, 'beg', 'beginning', 'turning', 'ch')) return null
@@ -145,7 +147,7 @@ function leadsToPlace(reader: Reader): boolean {
 }
 
 function alongRow(reader: Reader): Until | null {
-  if (!take(reader, 'across', 'around', 'round', 'along')) return null
+  if (!take(reader, 'across', 'around', 'round', 'along', 'accross', 'arround', 'aroud', 'acros')) return null
   if (!passRowWord(reader) && leadsToPlace(reader)) return null
   return attempt(reader, to) ?? { kind: 'end' }
 }

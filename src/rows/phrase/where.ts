@@ -2,7 +2,7 @@ import type { Reader } from '../reader.ts'
 import { atClauseEnd, attempt, numberAt, one, take, takeAll, takeNumber, takeOrdinal, textAt } from '../reader.ts'
 import type { Where } from '../step.ts'
 import { readCounting } from './counting.ts'
-import { withDepth } from './depth.ts'
+import { readDepth, withDepth } from './depth.ts'
 
 import { readDetermined, readEach } from './each.ts'
 import { readGap } from './gaps.ts'
@@ -53,7 +53,10 @@ function passedBefore(reader: Reader): Where | null {
   if (takePattern(reader, skipped) === null) return null
   attempt(reader, readUntil)
   const number = reader.words.slice(from, reader.at).find((word) => word.kind === 'number')
-  return { kind: 'skipped', count: number?.kind === 'number' ? number.count : one(reader) }
+  const count = number?.kind === 'number' ? number.count : one(reader)
+  // `dc in skipped sc 3 rows below` is not one that this row has passed over.
+  const depth = attempt(reader, readDepth)
+  return depth === null ? { kind: 'skipped', count } : { kind: 'next', count, of: anyStitch, depth }
 }
 
 /** `same st as beg ch-3`, `same place`, `it` */
@@ -91,7 +94,9 @@ function ordered(reader: Reader): Where | null {
   take(reader, 'the')
   takeAll(reader, 'top', 'of')
   take(reader, 'the')
+  if (textAt(reader, 1) === 'post') take(reader, 'front', 'back')
   takeAll(reader, 'post', 'of')
+  take(reader, 'the')
   if (take(reader, 'next', 'following', 'foll')) return readDetermined(reader, 'next', one(reader))
   if (take(reader, 'first')) return readDetermined(reader, 'first', one(reader))
   if (take(reader, 'last', 'final')) return readDetermined(reader, 'last', one(reader))
@@ -110,6 +115,12 @@ function loopUnder(reader: Reader, preposition: string): Where | null {
   return take(reader, ...chainWords) ? { kind: 'next', count: one(reader), of: [{ kind: 'space', chains }] } : null
 }
 
+/** `in front loop 2 rows below`: the row tells the place. */
+function below(reader: Reader): Where | null {
+  const depth = readDepth(reader)
+  return depth === null ? null : { kind: 'next', count: one(reader), of: anyStitch, depth }
+}
+
 /** `in ch-2 sp`, `over 3 sts`, `in corner` */
 function bare(reader: Reader, preposition: string): Where | null {
   take(reader, 'a', 'the')
@@ -124,7 +135,7 @@ const belonging =
   /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
 
 /** `of previous row`, `of next block`: which of the like it is, where its place tells that already. */
-function passBelonging(reader: Reader): void {
+export function passBelonging(reader: Reader): void {
   takePattern(reader, belonging)
 }
 
@@ -169,7 +180,7 @@ export function readWhere(reader: Reader): Where | null {
     const where = attempt(reader, find)
     if (where !== null) return settled(reader, where)
   }
-  const where = said ? attempt(reader, (inner) => bare(inner, preposition)) : null
+  const where = said ? (attempt(reader, below) ?? attempt(reader, (inner) => bare(inner, preposition))) : null
   return where === null ? null : settled(reader, where)
 }
 

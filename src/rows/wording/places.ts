@@ -200,16 +200,6 @@ export const between: readonly Rewording[] = [
     ),
     to: 'in each sp between groups',
   },
-  {
-    opens: 'between',
-    from: new RegExp(`^between (?:the )?(?:next )?(?:#|two) (?:next )?(?:${groupWord})`),
-    to: 'in next sp between groups',
-  },
-  {
-    opens: 'between',
-    from: new RegExp(`^between (?:the )(?:next )?(?:${groupWord})`),
-    to: 'in next sp between groups',
-  },
 ]
 
 const freeLoops = /(?:free|unused|remaining|back|front|unworked) \S+$/
