@@ -141,6 +141,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     skippedTo: 0,
     unsaid: 0,
     spacesPassed: 0,
+    firstTaken: false,
     skipped: -1,
     leaveSaid: false,
     joined: false,

@@ -43,7 +43,9 @@ export function workSlip(work: Work, step: StepOf<'slip'>): Stop | null {
 
 /** `…, sl st in next st; rep from * around`: after the last stitch of a round the next one is the first. */
 function comesRound(work: Work, where: Where): boolean {
-  if (where.kind !== 'next' || forSize(where.count, work.size) !== 1) return false
+  if (where.kind !== 'next' || forSize(where.count, work.size) !== 1 || work.joined) return false
+  // Pass by pass there must be a place for each.
+  if (work.loops > 0 && work.firstTaken) return false
   return work.below?.circular === true && !work.below.ring && work.cursor >= work.end - work.passed && work.cursor > 1
 }
 

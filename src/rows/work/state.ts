@@ -181,6 +181,8 @@ export interface Work {
   unsaid: number
   /** Of these, spaces of a kind that the row goes into. */
   spacesPassed: number
+  /** The first place has been gone into as the next one: a round that comes back to it ends before it. */
+  firstTaken: boolean
   /** Where words that skip have led; -1 before there were any. */
   skipped: number
   leaveSaid: boolean

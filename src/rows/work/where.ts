@@ -124,6 +124,7 @@ function nextPlaces(work: Work, where: Where & { kind: 'next' }, at: Span, inPla
   const from = work.cursor
   const used = inRing ? asked : advance(work, of, asked) || further(work, of, asked, at) || intoTurning(work, of, asked)
   if (used > 0) passSpaces(work, from, work.last, of)
+  if (used > 0 && from === 0) work.firstTaken = true
   const stop = used > 0 ? inPlaces(used) : null
   if (stop !== null || used === asked) return stop
   if (isNowhere(work, of)) return noSuchPlace(of, at)
