@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../diagnostic/index.ts'
-import { diagnose } from '../diagnostic/index.ts'
+import { cover, diagnose } from '../diagnostic/index.ts'
 import type { Worked } from './attempt.ts'
 import { printCount } from './count.ts'
 import { printPlace } from './print.ts'
@@ -62,6 +62,19 @@ function wantedBelow(wanted: string, below: string): { wanted: string; below: st
   return { wanted, below, behind: /spaces?$/.test(wanted) && !/between/.test(wanted) && named.test(below) }
 }
 
+const otherBase =
+  /\b(?:hem|hems|braid|tape|net|linen|canvas|material|cloth|handkerchief|ribbon|hole|holes|selvage|selvedge|fabric)\b/i
+
+/** Whether a row goes onto something that has no rows in the draft: an edge, a braid, a cloth, a piece begun elsewhere. */
+function isOnOther({ job, words }: Wording): boolean {
+  const steps = job.steps.find((each) => each !== null) ?? []
+  const [first] = steps.filter((step) => step.kind !== 'remark' && step.kind !== 'turn')
+  const [start, end] = [steps[0]?.at, steps.at(-1)?.at]
+  if (first === undefined || start === undefined || end === undefined) return false
+  const joins = (first.kind === 'slip' && first.yarn === true) || first.kind === 'repeatAll'
+  return joins || otherBase.test(words(cover(start, end)))
+}
+
 /** The finding for a row that can't be worked; `words` gives what stands at a place. */
 function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording: Wording): Diagnostic {
   const { at } = stop
@@ -88,7 +101,7 @@ function stopFinding(stop: Stop, row: string, sizes: readonly number[], wording:
     case 'below zero':
       return diagnose('count-below-zero', at, { row, number: stop.number }, extra)
     case 'nothing there':
-      return diagnose('nothing-below', at, { row }, extra)
+      return diagnose(isOnOther(wording) ? 'base-unknown' : 'nothing-below', at, { row }, extra)
   }
 }
 

@@ -152,6 +152,12 @@ const cases: readonly Case[] = [
     says: /nothing has been made before/,
     hint: /foundation chain/,
   },
+  {
+    code: 'base-unknown',
+    text: '## A\nRow 1: ‹Join yarn with sl st in any corner›, sc in each st across.',
+    says: /this draft does not make/,
+    hint: /say of how many/,
+  },
   { code: 'repeat-goes-nowhere', text: `${twenty}Row 2: Sc, *ch 1; ‹rep from * across›.`, says: /would never end/ },
   { code: 'row-too-long', text: `${twenty}Row 2: ‹99999 sc in next st›.`, says: /more than 20000/ },
   {

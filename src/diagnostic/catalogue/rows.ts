@@ -122,6 +122,12 @@ export const rowFindings = {
     says: ({ row }) => `${row} works into stitches, but nothing has been made before it.`,
     hint: () => 'Begin the piece with a foundation chain or a ring.',
   }),
+  'base-unknown': entry<{ row: string }>({
+    severity: 'warning',
+    says: ({ row }) =>
+      `${row} is worked on something that this draft does not make: it and the rows after it have not been checked.`,
+    hint: () => 'Where it begins on a chain, say of how many, as in `Ch 60.`',
+  }),
   'repeat-goes-nowhere': entry<{ row: string }>({
     severity: 'error',
     says: ({ row }) =>

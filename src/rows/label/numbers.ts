@@ -38,9 +38,11 @@ function furtherNumber(cursor: Cursor, ordinal: boolean, spaced: boolean): Count
   if (named) cursor.at += 1
   const next = numberAt(cursor, ordinal) ?? (ordinal ? null : numberAt(cursor, true))
   if (next === null) return null
+  // `Row 2—Two dc in each`: a range is written in figures.
+  const figures = /^\d/.test(textAt(cursor))
   cursor.at += 1
   const after = textAt(cursor)
-  return named || !spaced || labelEnds.test(after) || styleOf(after) !== null ? next : null
+  return named || (!spaced && figures) || labelEnds.test(after) || styleOf(after) !== null ? next : null
 }
 
 function listed(cursor: Cursor, ordinal: boolean, first: Count): readonly Count[] {

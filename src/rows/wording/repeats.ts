@@ -51,6 +51,18 @@ export const repeats: readonly Rewording[] = [
     ),
     to: 'all',
   },
+  // `repeat from * on every arch`
+  {
+    opens: 'on in under over',
+    from: /^(?:on|in|under|over) (?:each|every) (?:loop|arch|scallop|point|side|leaf|shell|space)(?= [,;.]|$)/,
+    to: '',
+    after: /from \*$/,
+  },
+  {
+    opens: 'for to until till',
+    from: /^(?:for|to|until|till) (?:the )?(?:length|size|depth) (?:required|desired|wanted|wished|needed|necessary)/,
+    to: 'to desired length',
+  },
   { opens: 'to', from: /^to (?:the )?last (?:(?:stitch|st) )?but one/, to: 'to last st' },
   {
     opens: 'finishing finish terminating terminate concluding conclude and end ending',

@@ -22,6 +22,7 @@ export const verbs: readonly Rewording[] = [
     to: 'skip',
   },
   { opens: 'upon onto above beneath underneath', from: /^\S+/, to: 'in' },
+  { opens: 'round around', from: /^(?:round|around) it(?= #| work| ,|$)/, to: 'in it' },
   {
     opens: 'round',
     from: /^round (?=the (?!end)|each|every|it\b|this|next)/,
@@ -45,7 +46,6 @@ export const verbs: readonly Rewording[] = [
     from: /^with (?:the )?(?:\w+ )?(?:cotton|wool|thread|silk|yarn|colour|color)(?: ,)?(?: and)?(?= make| work| # \w| ch| chain)/,
     to: '',
   },
-  { opens: 'round around', from: /^(?:round|around) it\b/, to: 'in it' },
   { opens: 'singly', from: /^singly/, to: '' },
   { opens: 'turn', from: /^turn (?:the |your )?(?:work |needle )?(?:back )?with (?=#|ch|a ch|one)/, to: 'turn ,' },
   { opens: 'turn', from: /^turn (?:the work|back|on the wrong side|round)(?! -)/, to: 'turn' },
@@ -68,6 +68,13 @@ export const verbs: readonly Rewording[] = [
 
 /** Rows that need no more words than the name of their stitch. */
 export const plainRows: readonly Rewording[] = [
+  // `Miss every other stitch.`: one in each of the others
+  {
+    opens: 'skip miss',
+    from: /^(?:skip|miss) every (?:other|alternate|second) (?:stitch|st|loop)/,
+    to: 'one in every other st',
+    after: rowStart,
+  },
   {
     opens: 'all a one plain # quite',
     from: new RegExp(`^(?:all |quite |a |one |# )?plain(?: ${roundWord})?(?: ${extent})*${rowEnd}`),

@@ -18,11 +18,22 @@ function runStart(kinds: Kinds, row: Row, run: Run, at: number): number {
   return start
 }
 
-/** `in the middle one of the 5 tr`, `in the 2nd of each 3 dc`: whether this place is the one. */
+/** Where they end, the place after the last. */
+function runEnd(kinds: Kinds, row: Row, run: Run, at: number): number {
+  let end = at + 1
+  while (end < row.places.length && belongs(kinds, row, run, end) && row.groups[end] === row.groups[at]) end += 1
+  return end
+}
+
+/**
+ * `in the middle one of the 5 tr`, `in the 2nd of each 3 dc`: whether this place is the one. They are so many and no
+ * more; of a long row of like stitches none stands in the middle of three.
+ */
 export function isAmong(kinds: Kinds, row: Row, run: Run, at: number): boolean {
   if (run.of < 1 || !belongs(kinds, row, run, at)) return false
-  const within = (at - runStart(kinds, row, run, at)) % run.of
-  if (within !== (run.nth === null ? (run.of - 1) >> 1 : run.nth - 1)) return false
-  const last = at + run.of - 1 - within
-  return last < row.places.length && belongs(kinds, row, run, last) && row.groups[last] === row.groups[at]
+  const start = runStart(kinds, row, run, at)
+  const within = at - start
+  return (
+    within === (run.nth === null ? (run.of - 1) >> 1 : run.nth - 1) && runEnd(kinds, row, run, at) - start === run.of
+  )
 }

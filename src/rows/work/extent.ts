@@ -122,6 +122,9 @@ function reached(work: Work, until: Until & { kind: 'reaching' }, at: Span): num
   if (work.end < (work.below?.places.length ?? 0) && isMeantAt(work, target(work, until.of), work.end)) return work.end
   // The marker of a spiral hangs where its round began.
   if (isMarked(until.of) && work.below?.circular === true && work.cursor > 0) return work.end
+  // The last side of a round ends where the round does.
+  if (work.below?.circular === true && work.loops > 0 && countMeant(work, target(work, until.of), 0, work.cursor) > 0)
+    return work.end
   return isNowhere(work, until.of)
     ? noSuchPlace(until.of, at)
     : { why: 'no such place', at, wanted: wantedWords(until.of) }
