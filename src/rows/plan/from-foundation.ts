@@ -5,7 +5,8 @@ function onStitches(of: Target): Target {
 }
 
 function whereOnStitches(where: Where): Where {
-  if (where.kind === 'fromHook') return { kind: 'first', count: where.nth.map(() => 1), of: [{ kind: 'stitch', said: true }] }
+  if (where.kind === 'fromHook')
+    return { kind: 'first', count: where.nth.map(() => 1), of: [{ kind: 'stitch', said: true }] }
   return 'of' in where ? { ...where, of: onStitches(where.of) } : where
 }
 
