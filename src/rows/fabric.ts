@@ -90,6 +90,9 @@ export function stitchNumber(kinds: Kinds, stitch: Stitch): number {
   return number
 }
 
+/** What the chains are called that open a block of its own: a later one is worked into their loop. */
+export const blockName = 'block'
+
 /** What stitches closed as one are called among the kinds of place. */
 export const closedName = 'closed'
 

@@ -66,3 +66,18 @@ describe('markers', () => {
     expect(made(twenty + rows)).toBe(totals)
   })
 })
+
+describe('blocks side by side', () => {
+  const block = 'Ch 6.\nRow 1: Dc in 4th ch from hook and in next 2 ch, turn.\n'
+  const more = 'Ch 6, dc in 4th ch from hook and in next 2 ch, '
+  it.each([
+    [`${block}Row 2: ${more}sl st in ch-3 sp of previous block, ch 3, 3 dc in same sp, turn.`, '4 7'],
+    [
+      `${block}Row 2: ${more}(sl st, ch 3, 3 dc) in next ch-3 sp, turn.\nRow 3: ${more}*sl st in ch-3 sp of next block, ch 3, 3 dc in same sp; rep from * across, turn.`,
+      '4 7 10',
+    ],
+    [`${block}Row 2: ${more}sl st in ch-5 sp of previous block, turn.`, '4 –'],
+  ])('%s', (text, totals) => {
+    expect(made(text)).toBe(totals)
+  })
+})

@@ -165,6 +165,12 @@ describe('what a row goes past, in words of its own', () => {
     ['Row 2: Ch 1, sc in each st across. Work in rows.', 20],
     ['Row 2: Ch 1, dec 1 sc, sc in each sc to last 2 sc, dec 1 sc.', 18],
     ['Row 2: Ch 1, sc in each st until the last one, 3 sc in last st.', 22],
+    ['Row 2: Ch 3 (counts as dc), dc in each st across, ending in last st.', 20],
+    ['Row 2: Sc aroud', 20],
+    ['Row 2: sc 4, inc, around', 24],
+    ['Row 2: Sc across, placing safety eyes between Rows 1 and 2, 5 sts apart.', 20],
+    ['Row 2: Fold back. Sc across.', 20],
+    ['Row 2: Sc across, placing wibbles between Rows 1 and 2.', null],
     ['Row 2: Ch 1, skip wibble, sc in each st.', null],
   ])('%s', (row, made) => {
     expect(last(twenty + row)).toBe(made)

@@ -37,7 +37,7 @@ export const craftPhrase: Phrase = {
   },
 }
 
-const endsAt = /^(?:in|at|on) (?=(?:the )?(?:top|last|first|tch|turning|beg|2nd|3rd|4th))/
+const endsAt = /^(?:in|at|on)(?= (?:the )?(?:top|last|first|tch|turning|beg|2nd|3rd|4th))/
 
 /** `…, ending in top of tch`: where the last stitch that the words before make goes. */
 export const endsAtPhrase: Phrase = {

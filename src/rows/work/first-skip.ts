@@ -17,7 +17,7 @@ export function skipsFoundation(work: Work, where: Where): where is Where & { ki
 /** Chains skipped before the first stitch may stand for one, as those do that are counted from the hook. */
 export function skipFoundation(work: Work, skipped: number, at: Span): Stop | null {
   work.last = skipped - 1
-  const stop = settleSkippedChains(work, { at, chains: skipped, counting: null }, work.rowStitch)
+  const stop = settleSkippedChains(work, { at, chains: skipped, counting: null }, work.rowStitch, false)
   work.cursor = skipped
   work.begunAt = skipped
   return stop

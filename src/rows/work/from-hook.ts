@@ -32,6 +32,16 @@ function layChains(work: Work, below: Row, chains: number): void {
   work.end = work.below.places.length
 }
 
+/** A chain that is but a few stitches longer than what is skipped. */
+function isBlock(chains: number, nth: number): boolean {
+  return chains > nth && chains <= 2 * nth
+}
+
+/** How many chains are worked into from the hook on: those laid before the row, or the foundation. */
+function chainsLaid({ below }: Work, opening: Work['opening']): number {
+  return opening?.chains ?? below?.places.length ?? 0
+}
+
 /** The chains before the hook: skipped ones are passed, and may count. */
 export function toChainFromHook(
   work: Work,
@@ -55,7 +65,7 @@ export function toChainFromHook(
   const skipped = { at, chains: nth - 1, counting: where.counting ?? opening?.counting ?? null }
   // A chain that counts stands on the last of those skipped.
   work.last = nth - 2
-  const stop = settleSkippedChains(work, skipped, stitch)
+  const stop = settleSkippedChains(work, skipped, stitch, isBlock(chainsLaid(work, opening), nth))
   work.last = nth - 1
   work.begunAt = nth - 1
   work.into = [work.last]

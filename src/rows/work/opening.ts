@@ -1,5 +1,5 @@
 import type { Kinds } from '../fabric.ts'
-import { kindNumber } from '../fabric.ts'
+import { blockName, kindNumber } from '../fabric.ts'
 import { habitKey } from '../habits.ts'
 import type { Counting } from '../step.ts'
 import type { BaseStitch, Stitch } from '../terms/stitch.ts'
@@ -88,11 +88,17 @@ function extra(chains: number, stitch: Stitch): number {
   return chains >= 4 ? Math.max(0, chains - heightInChains[stitch.base]) : 0
 }
 
-function countAsStitch(work: Work, opening: Opening, stitch: Stitch, spare: number): Stop | null {
+function countAsStitch(
+  work: Work,
+  opening: Opening,
+  stitch: Stitch,
+  spare: number,
+  name: string | null = null,
+): Stop | null {
   add(work.tally, stitchKey(stitch), 1)
   work.stitches += 1
   work.turningStitches += 1
-  const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name: null, turning: true })
+  const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name, turning: true })
   return push(work, kind, 1, -1, opening.at, work.last) ?? makeSpace(work, spare, alone, opening.at, opening.chains)
 }
 
@@ -149,8 +155,15 @@ function settleLoop(work: Work, { chains, at }: Opening): Stop | null {
 /**
  * Chains skipped at the beginning of a foundation chain. `skipped` beyond the stitch's height are a
  * space and the chains under it: `dc in 6th ch` leaves dc, ch-1 and one chain skipped.
+ *
+ * @param opensBlock whether the chain is but one block long
  */
-export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch | null): Stop | null {
+export function settleSkippedChains(
+  work: Work,
+  opening: Opening,
+  stitch: Stitch | null,
+  opensBlock: boolean,
+): Stop | null {
   const height = stitch === null ? 3 : heightInChains[stitch.base]
   const over = opening.chains - height
   const turning = turningNumber(work.kinds)
@@ -163,5 +176,5 @@ export function settleSkippedChains(work: Work, opening: Opening, stitch: Stitch
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
   const spare = over <= 1 ? Math.max(0, over) : Math.ceil(over / 2)
-  return countAsStitch(work, opening, as, spare)
+  return countAsStitch(work, opening, as, spare, opensBlock ? blockName : null)
 }

@@ -1,6 +1,6 @@
 import { cornersOf, groupMiddles } from '../corners.ts'
 import type { Acceptance, Kinds, PlaceKind, Row } from '../fabric.ts'
-import { closedName } from '../fabric.ts'
+import { blockName, closedName } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { isAmong } from './among.ts'
@@ -17,6 +17,8 @@ function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
   return kind.stitch.base === stitch.base && (stitch.style === 'plain' || kind.stitch.style === stitch.style)
 }
 
+/** Chains of the loop that a block is worked into. */
+const blockLoop = 3
 const closedNames = /^(?:cluster|cl|bobble|puff|popcorn|group)$/
 
 /** Whether the row below has spaces of so many chains between its stitches. */
@@ -36,6 +38,8 @@ function accepts(accept: Accepts, kind: PlaceKind, work: Work): boolean {
     case 'named':
       return isNamed(kind, accept.stitch)
     case 'space':
+      if (kind.what === 'stitch' && kind.name === blockName)
+        return accept.chains === null || accept.chains === blockLoop
       if (kind.what !== 'space') return false
       if (accept.chains === null || accept.chains === kind.chains) return true
       // `ch-5 sp` of a ch 5 that counts as dc and ch 2, where there is no other.
