@@ -49,6 +49,8 @@ export interface Worked {
   /** Of these, spaces. */
   readonly leftSpaces: number
   readonly leftSaid: boolean
+  /** What the words say is left, and what is; null where both agree, or the words give no number. */
+  readonly leaves: { readonly said: number; readonly left: number } | null
   /** Some number is left to the eye, and was estimated. */
   readonly byEye: boolean
   /** A repeat to the end that left something over. */
@@ -144,6 +146,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     firstTaken: false,
     skipped: -1,
     leaveSaid: false,
+    leaveCount: null,
     joined: false,
     closedInLoop: false,
     turnSaid: null,
@@ -204,6 +207,14 @@ function elsewhere(work: Work, target: Target): number {
 function marksOf({ marks, made, below }: Work): readonly number[] {
   if (marks.length > 0) return marks.filter((at) => at < made.places.length)
   return below?.marks !== undefined && below.places.length === made.places.length ? below.marks : []
+}
+
+function leavesOf({ leaveCount, below, cursor, end, kinds }: Work): Worked['leaves'] {
+  if (leaveCount === null || below === null) return null
+  const rest = below.places.slice(cursor, end).map((place) => kinds.list[place])
+  const left = rest.filter((kind) => kind?.what === 'stitch' || kind?.what === 'chain').length
+  const spaces = rest.filter((kind) => kind?.what === 'space').length
+  return left === leaveCount || left + spaces === leaveCount ? null : { said: leaveCount, left }
 }
 
 function madeRow(work: Work, style: Job['style']): Row | null {
@@ -285,6 +296,7 @@ export function workFor(job: Job, choose: Choose): Worked {
     left: stop === null ? leftOver(work) : 0,
     leftSpaces: stop === null ? work.spacesPassed : 0,
     leftSaid: work.leaveSaid,
+    leaves: stop === null ? leavesOf(work) : null,
     byEye: work.byEye,
     endless: work.endless,
     kinds: work.kinds,

@@ -143,6 +143,15 @@ function printLeft(worked: readonly Worked[]): string {
     .join(' and ')
 }
 
+/** Stitches that are left on purpose, but not as many as the words say. */
+export function leavesFindings(worked: readonly (Worked | null)[], row: string, at: Span): readonly Diagnostic[] {
+  const sizes = worked.flatMap((result, size) => ((result?.leaves ?? null) === null ? [] : [size]))
+  const leaves = sizes.flatMap((size) => worked[size]?.leaves ?? [])
+  if (leaves.length === 0) return []
+  const [said, left] = [printCount(leaves.map((each) => each.said)), printCount(leaves.map((each) => each.left))]
+  return [diagnose('left-otherwise', at, { row, said, left }, { sizes })]
+}
+
 /** Stitches left over: an error after a repeat to the end, else a warning. */
 export function leftFindings(
   worked: readonly (Worked | null)[],

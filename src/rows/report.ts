@@ -4,7 +4,7 @@ import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { labelFor } from './entry-row.ts'
 import type { Wording } from './findings.ts'
-import { isEndless, leftFindings, rowName, stopFindings } from './findings.ts'
+import { isEndless, leavesFindings, leftFindings, rowName, stopFindings } from './findings.ts'
 import { longestRange } from './label.ts'
 import type { Mismatch } from './mismatch.ts'
 import { mismatchCause, mismatchFinding, mismatchOf, uncheckedFinding } from './mismatch.ts'
@@ -84,6 +84,7 @@ export function entryFindings(
   return [
     ...stopFindings(worked, name, wording),
     ...countFindings(work, misses, wording),
+    ...leavesFindings(worked, name, row.steps),
     ...leftFindings(worked, name, row.steps, (size) => missing.has(size), wording),
   ].map((each) => atOwnWords(each, row))
 }

@@ -191,7 +191,8 @@ export type Step = {
   /** `all`: the stitches that follow go into it, too, though they do not say so. */
   | { readonly kind: 'ring'; readonly all?: true }
   | { readonly kind: 'turn'; readonly turns: boolean }
-  | { readonly kind: 'leave' }
+  /** `count`: how many stitches the words say are left. */
+  | { readonly kind: 'leave'; readonly count?: Count }
   /**
    * `stop`: the last pass ends before this step. `ending`: it ends with these in place of its last
    * step, as in `ending last rep with 3 dc in last sc`.

@@ -174,8 +174,9 @@ const workers = {
   join: workJoin,
   ring: workRing,
   turn: workTurn,
-  leave: (work) => {
+  leave: (work, step) => {
     work.leaveSaid = true
+    if (step.count !== undefined) work.leaveCount = forSize(step.count, work.size)
     return null
   },
   source: workSource,
@@ -233,8 +234,9 @@ function workStep(work: Work, step: Step): Stop | null {
       return workers.layers(work, step)
     case 'ring':
       return workers.ring(work, step)
-    case 'join':
     case 'leave':
+      return workers.leave(work, step)
+    case 'join':
     case 'fastenOff':
     case 'remark':
       return workers[step.kind](work)

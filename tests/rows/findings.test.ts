@@ -77,6 +77,11 @@ const cases: readonly Case[] = [
     says: /A: the first row is Row 2, and no row comes before it/,
   },
   {
+    code: 'left-otherwise',
+    text: `${twenty}Row 2: ‹Sc in each st to last 6 sts, leave last 7 sts unworked.›`,
+    says: /Row 2 says that 7 stitches are left, but its steps leave 6/,
+  },
+  {
     code: 'repeat-does-not-come-out',
     text: `${twenty}Row 2: *Sc in next 2 sts, inc; ‹rep from * across›.`,
     says: /6 whole repeats fit, 2 stitches are left over, and each uses 3 stitches/,

@@ -74,3 +74,19 @@ describe('a repeat to the last stitches', () => {
     expect(work(text).codes).toEqual(codes)
   })
 })
+
+describe('stitches that the words say are left', () => {
+  it.each([
+    ['as many as are left', `${sc}Row 2: Ch 1, sc in next 15 sts, leave rem 5 sts unworked.`, []],
+    ['more than are left', `${sc}Row 2: Ch 1, sc in next 15 sts, leaving last 6 sts unworked.`, ['left-otherwise']],
+    [
+      'fewer',
+      `${sc}Row 2: Sl st in first 3 sts, ch 1, sc in next 12 sts, turn, leaving 4 sts unworked.`,
+      ['left-otherwise'],
+    ],
+    ['said before they are left', `${sc}Row 2: Leaving last 5 sts unworked, ch 1, sc in next 15 sts.`, []],
+    ['no number', `${sc}Row 2: Ch 1, sc in next 15 sts, leave rem sts unworked.`, []],
+  ])('%s', (_, text, codes) => {
+    expect(work(text).codes).toEqual(codes)
+  })
+})

@@ -147,6 +147,11 @@ export const rowFindings = {
     says: ({ row, left }) => `${row} leaves ${left} of the row below unworked without saying so.`,
     hint: () => 'Work to the end of the row, or write “leave remaining stitches unworked”.',
   }),
+  'left-otherwise': entry<{ row: string; said: string; left: string }>({
+    severity: 'warning',
+    says: ({ row, said, left }) => `${row} says that ${said} stitches are left, but its steps leave ${left}.`,
+    hint: () => 'Check the number that is left, and those before it.',
+  }),
   'row-unread': entry<{ row: string; words: string; expected: string; instead: string | null }>({
     severity: 'warning',
     says: ({ row, words, expected }) =>

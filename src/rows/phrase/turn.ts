@@ -1,3 +1,4 @@
+import type { Count } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, passClause, spanSince, take, takeAll, takeNumber, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
@@ -56,6 +57,18 @@ function leftBehind(reader: Reader): Where | null {
 
 const held = /^(?:unworked|unused|on hold|on a (?:holder|marker)|free|unwkd|for)(?= |$)/
 
+const stitchNoun = /^(?:sts?|stitch|stitches|sc|hdc|dc|tr|htr)$/
+
+/** `leave last 7 sts unworked`: the number that is left. */
+function stitchesNamed(reader: Reader, from: number): Count | null {
+  for (let at = from; at + 1 < reader.at; at += 1) {
+    const word = reader.words[at]
+    const isNumber = word?.kind === 'number' && !word.ordinal
+    if (isNumber && stitchNoun.test(reader.words[at + 1]?.text ?? '')) return word.count
+  }
+  return null
+}
+
 /** Stitches left on purpose: `leave rem sts unworked`, `leaving last 4 sts unworked`. */
 export const leavePhrase: Phrase = {
   name: 'leave',
@@ -66,7 +79,9 @@ export const leavePhrase: Phrase = {
     if (on !== null) return [{ kind: 'skip', where: on, at: spanSince(reader, from) }]
     if (!attempt(reader, (inner) => (unworked(inner) ? true : null)) && takePattern(reader, rest) === null) return null
     passClause(reader)
-    return [{ kind: 'leave', at: spanSince(reader, from) }]
+    const count = stitchesNamed(reader, from)
+    const at = spanSince(reader, from)
+    return [count === null ? { kind: 'leave', at } : { kind: 'leave', count, at }]
   },
 }
 

@@ -186,6 +186,8 @@ export interface Work {
   /** Where words that skip have led; -1 before there were any. */
   skipped: number
   leaveSaid: boolean
+  /** How many the words say are left; null where they give no number. */
+  leaveCount: number | null
   joined: boolean
   /** The last loop of the round was closed by a stitch: the next round begins in it. */
   closedInLoop: boolean

@@ -59,7 +59,7 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
   const { interval } = where
   const from = work.cursor
   const done = interval === undefined ? advance(work, of, Number.POSITIVE_INFINITY) : advanceEvery(work, of, interval)
-  if (done > 0) passSpaces(work, from, work.end, of)
+  if (done > 0 && where.until.kind !== 'reaching') passSpaces(work, from, work.end, of)
   let stop = done > 0 ? inPlaces(done) : null
   if (done === 0 && stop === null && where.until.kind === 'end') stop = nothingMeant(work, where.of, at)
   work.end = outer
