@@ -71,7 +71,8 @@ function isOnOther({ job, words }: Wording): boolean {
   const [first] = steps.filter((step) => step.kind !== 'remark' && step.kind !== 'turn')
   const [start, end] = [steps[0]?.at, steps.at(-1)?.at]
   if (first === undefined || start === undefined || end === undefined) return false
-  const joins = (first.kind === 'slip' && first.yarn === true) || first.kind === 'repeatAll'
+  const stands = first.kind === 'work' && first.where.kind === 'same'
+  const joins = stands || (first.kind === 'slip' && first.yarn === true) || first.kind === 'repeatAll'
   return joins || otherBase.test(words(cover(start, end)))
 }
 

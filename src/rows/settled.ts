@@ -31,8 +31,14 @@ const leads = new Set<Step['kind']>(['chain', 'turn', 'remark'])
 function skipsOneThenAll(skip: Step | undefined, all: Step | undefined): skip is StepOf<'skip'> {
   if (skip?.kind !== 'skip' || skip.where.kind !== 'next' || !skip.where.of.every((accept) => accept.kind !== 'space'))
     return false
-  const sweeps = all?.kind === 'work' && all.where.kind === 'each' && all.where.until.kind === 'end'
-  return sweeps && all.where.interval === undefined && skip.where.count.every((count) => count === 1 || count === null)
+  const each = all?.kind === 'sweep' ? all.works[0] : all?.kind === 'work' ? all : undefined
+  const sweeps = each?.where.kind === 'each' && each.where.until.kind === 'end'
+  return (
+    sweeps &&
+    each?.where.kind === 'each' &&
+    each.where.interval === undefined &&
+    skip.where.count.every((count) => count === 1 || count === null)
+  )
 }
 
 /** The stitch missed after an opening chain is the one that the chain stands for, as a rule. */

@@ -88,6 +88,6 @@ export function readEach(reader: Reader): Where | null {
   if (!take(reader, 'each', 'every', 'all', 'ea')) return null
   const interval = attempt(reader, readInterval)
   if (interval !== null) return allOf(reader, interval)
-  take(reader, 'single', 'one')
+  if (textAt(reader, 1) !== 'crochet') take(reader, 'single', 'one')
   return ofEach(reader)
 }

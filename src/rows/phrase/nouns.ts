@@ -87,7 +87,7 @@ function corner(reader: Reader): Accepts | null {
 }
 
 const groupWords =
-  /^(?:group|cluster|shell|fan|gp|grp|block|petal|scallop|pair|set|v|box|tile|motif|square|mesh|repeat|star|puff|bobble|popcorn)(?:s|es)?$/
+  /^(?:group|cluster|shell|fan|gp|grp|block|petal|scallop|leaf|leave|vandyke|tuft|spot|pair|set|v|box|tile|motif|square|mesh|repeat|star|puff|bobble|popcorn)(?:s|es)?$/
 
 function groupName(word: string): string {
   const name = word.replace(/(?<=x|sh)es$|s$/, '')

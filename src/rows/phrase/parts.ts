@@ -48,6 +48,8 @@ function partsOfStep(step: Step): readonly Part[] | null {
       return isPlaceless(step.where) ? [] : null
     case 'remark':
       return []
+    case 'sequence':
+      return step.body.every((each) => each.kind === 'remark') ? [] : null
     case 'repeat': {
       const inner = partsOf(step.body)
       if (inner === null || step.times.kind !== 'exactly') return null

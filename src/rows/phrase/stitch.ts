@@ -84,6 +84,13 @@ function isPicot(special: Special | null): boolean {
   return special !== null && Array.isArray(special.makes) && special.makes.every((part) => part.kind === 'picot')
 }
 
+/** `4 dc on the first 4 dc`: one on each of as many. */
+function oneOnEach(count: Count, where: Where): Count {
+  const counted = where.kind === 'next' || where.kind === 'first' || where.kind === 'last'
+  const asMany = counted && where.count.every((places, size) => places === count[size])
+  return asMany ? count.map((value) => (value === null ? null : 1)) : count
+}
+
 function placeless(reader: Reader, stitch: Named, count: Count, from: number): Step {
   const at = spanSince(reader, from)
   // A picot stands on the stitch just made.
@@ -144,10 +151,14 @@ export const stitchPhrase: Phrase = {
     const said = stitch.before !== null || after !== null
     const onPiece = attempt(reader, (inner) => alongPiece(inner, stitch, said ? count : null, from))
     if (onPiece !== null) return onPiece
+    const on = /^(?:on|over)$/.test(textAt(reader))
     const places = readPlaces(reader)
     if (places.length === 0) return [placeless(reader, stitch, count, from)]
     const at = spanSince(reader, from)
-    const steps: Step[] = places.map((where) => ({ kind: 'work', parts: [stitch.part(count)], where, at }))
+    const steps: Step[] = places.map((where) => {
+      const parts = [stitch.part(on ? oneOnEach(count, where) : count)]
+      return { kind: 'work', parts, where, at }
+    })
     const source = readSourceAfter(reader) ?? readPiece(reader)
     return source === null ? steps : [source, ...steps]
   },
