@@ -73,6 +73,10 @@ const starters = new Set<Step['kind']>(['join', 'ring', 'turn', 'remark', 'faste
 
 /** Whether a row begins a piece: a foundation, a ring, foundation stitches. */
 export function startsPiece(row: ReadRow): boolean {
+  if (row.content?.kind === 'bySize') {
+    const options = row.content.options.filter((option) => option !== null)
+    return options.length > 0 && options.every((content) => startsPiece({ ...row, content }))
+  }
   if (row.content?.kind !== 'steps') return false
   const { steps } = row.content
   const at = steps.findIndex((step) => step.kind !== 'remark')
@@ -102,6 +106,12 @@ export function hasNoFoundation(steps: readonly Step[], size: number): boolean {
   return part.stitch.style === 'foundation' && first.where.kind === 'next' && (first.where.count[size] ?? 0) === 0
 }
 
+/** `Size M: ch 72.` after `Size S: ch 66.`: the same piece begins for sizes that have not begun it. */
+function beginsForOthers(current: Piece, row: ReadRow): boolean {
+  if (row.only === null || row.only.length === 0 || current.name !== row.piece || !startsPiece(row)) return false
+  return row.only.every((size) => current.fabrics[size]?.row === null && current.rows[size] === 0)
+}
+
 /**
  * The piece that a row belongs to: a new one when it begins with a foundation or a ring; under a new
  * heading without one, the fabric so far goes on under the new name.
@@ -109,6 +119,7 @@ export function hasNoFoundation(steps: readonly Step[], size: number): boolean {
  * @param order of the next row in the fabric of the pattern
  */
 export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, order: number): Piece {
+  if (current !== null && beginsForOthers(current, row)) return current
   if (current === null || startsPiece(row)) {
     const piece = newPiece(row.piece, sizes, order)
     // A second part under the same heading shares its labels: `Row 1` twice is worth a word.

@@ -140,13 +140,13 @@ export function labelCount(label: Label | null, vocabulary: Vocabulary): Stated 
 
 /**
  * A count that stands by itself: `(18 sts)`, `You should have 18 sts.` By its kind alone, `18 sc`, it may be the steps of
- * another row, unless it stands in a table.
+ * another row.
  */
-export function lateCount(words: readonly Word[], vocabulary: Vocabulary, inCell: boolean): Stated | null {
+export function lateCount(words: readonly Word[], vocabulary: Vocabulary): Stated | null {
   const [first, end] = trimmed(words, 0, words.length)
   const bracket = matchBrackets(words).get(first) === end - 1 && first < end
   const own = bracket ? words.slice(first + 1, end - 1) : words.slice(first, end)
-  const sounds = bracket || inCell || own.some(({ text }) => /^(?:sts?|stitch|stitches|total|count)$/.test(text))
+  const sounds = bracket || own.some(({ text }) => /^(?:sts?|stitch|stitches|total|count)$/.test(text))
   const items = sounds && own.every((word) => word.kind !== 'made') ? readItems(own, vocabulary) : null
   const at = cover(words[first]?.at ?? noPlace, words[end - 1]?.at ?? noPlace)
   return items === null || items.length === 0 ? null : { items, at }

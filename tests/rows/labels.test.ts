@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { findRow } from '../../src/rows/index.ts'
-import { row, work } from './draft.ts'
+import { row, totals, work } from './draft.ts'
 
 const start = '## A\nFoundation: Ch 21.\n'
 const plain = 'Sc in each ch across.'
@@ -53,8 +53,42 @@ describe('row labels', () => {
     ['Set-up row:', ['Set-up row']],
     ['Edging rnd 1:', ['Edging rnd 1']],
     ['Heel row 2:', ['Heel row 2']],
+    ['R5–R7:', ['R5', 'R6', 'R7']],
+    ['R5 to R7:', ['R5', 'R6', 'R7']],
+    ['R5~R6:', ['R5', 'R6']],
+    ['Row 5 – Row 7:', ['Row 5', 'Row 6', 'Row 7']],
+    ['Rounds 5, 6 & 7:', ['Round 5', 'Round 6', 'Round 7']],
+    ['Rnd 5. – 6.', ['Rnd 5', 'Rnd 6']],
+    ['Rd 7:', ['Rd 7']],
+    ['Round One:', ['Round 1']],
+    ['First row:', ['Row 1']],
+    ['2d row:', ['Row 2']],
+    ['1st row.—', ['Row 1']],
+    ['2nd round,', ['Round 2']],
+    ['(R7)', ['R7']],
+    ['**7**', ['7']],
+    ['Row 7 →', ['Row 7']],
+    ['🧶 Rnd 7:', ['Rnd 7']],
+    ['• Row 7:', ['Row 7']],
+    ['Row 7 (RS, dec):', ['Row 7']],
+    ['Row 7 *WS*:', ['Row 7']],
+    ['Row 7 – Decrease Row:', ['Row 7']],
+    ['Row 7 (6 rows):', ['Row 7']],
+    ['Row 7 of yoke:', ['Row 7']],
+    ['1st row, black:', ['Row 1']],
+    ['Row 7, with A:', ['Row 7']],
+    ['4th to 6th rnds incl:', ['Rnd 4', 'Rnd 5', 'Rnd 6']],
+    ['Row 7: (RS)', ['Row 7']],
   ])('%s', (label, expected) => {
     expect(labels(label)).toEqual(expected)
+  })
+
+  it.each([
+    ['R1 – 6 sc in magic ring.', 'R1: 6'],
+    ['Rnd 1 - 6 sc in magic ring', 'Rnd 1: 6'],
+    ['Row 2, 6 sc in magic ring', 'Row 2: 6'],
+  ])('parts a number from the stitches after it: %s', (words, expected) => {
+    expect(totals(work(`## A\n${words}`)).at(-1)).toBe(expected)
   })
 
   it('takes ranges that end by size', () => {
@@ -81,14 +115,17 @@ describe('row labels', () => {
     expect(draft.codes).toEqual([])
   })
 
-  it.each(['Row 3 is the right side of the work.', 'Row gauge matters more here.', 'Next, choose your yarn.'])(
-    'leaves prose alone: %s',
-    (prose) => {
-      const draft = work(`${start}\n${prose}\n`)
-      expect(draft.ledger.rows).toHaveLength(1)
-      expect(draft.codes).toEqual([])
-    },
-  )
+  it.each([
+    'Row 3 is the right side of the work.',
+    'Rows 3 and 4 form the pattern.',
+    'Each row: turn first.',
+    'Row gauge matters more here.',
+    'Next, choose your yarn.',
+  ])('leaves prose alone: %s', (prose) => {
+    const draft = work(`${start}\n${prose}\n`)
+    expect(draft.ledger.rows).toHaveLength(1)
+    expect(draft.codes).toEqual([])
+  })
 
   it('finds rows by any spelling of their label', () => {
     const { ledger } = work(`${start}Rnds 2–4: ${plain}\n\n## B\nCh 11.\nRow 2: Sc across.`)

@@ -56,7 +56,9 @@ function rowNumbers(reader: Reader): PerSize<readonly number[]> | null {
   const spans: RowSpan[] = []
   for (let from = rowNumber(reader); from !== null && spans.length < longestReference; from = nextNumber(reader)) {
     const start = reader.at
-    const ranges = take(reader, '-', '–', 'to', 'through', 'thru')
+    // `Rows 2 and 3 through Row 9` goes on with the two up to the last.
+    const upTo = spans.length > 0 && /^(?:to|through|thru)$/.test(textAt(reader)) && rowWord.test(textAt(reader, 1))
+    const ranges = !upTo && take(reader, '-', '–', 'to', 'through', 'thru')
     const to = ranges ? rowNumber(reader) : from
     // `Rep Row 2 to end`, `Rep Row 3 – 31 sts`: no second row.
     const further = to === null || (ranges && /^(?:sts?|stitches|sc|hdc|dc|tr|cm|in|inches)$/.test(textAt(reader)))

@@ -25,7 +25,7 @@ const elsewhere =
 
 /** Lines that do: shaping, and rows that change nothing. */
 const goesOn = new RegExp(
-  `^[\\s*_]*${lead}(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b)`,
+  `^[\\s*_]*${lead}(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b|(?:on|in)\\s+(?:the\\s+)?(?:every|each|next|alternate)\\b[^.,]{0,30}${rows}\\b)`,
   'i',
 )
 
@@ -59,8 +59,9 @@ export function isTitle(text: string, { vocabulary }: Wording, words: () => Prep
   const count = line.split(/\s+/).length
   if (line.length > 50 || count > 6 || !/^\p{Lu}/u.test(line) || /[,;]$/.test(line)) return false
   if (endsPiece.test(line) || (count > 3 && line.endsWith('.'))) return false
+  const own = words().own.flatMap((each) => each.words)
   return isProse(
-    words().own.flatMap((own) => own.words),
+    own.filter(({ text: word }) => !/^\*{1,3}$/.test(word)),
     vocabulary,
   )
 }

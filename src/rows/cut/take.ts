@@ -105,11 +105,11 @@ function addBeginning(cutter: Cutter, state: SectionState): void {
   addRow(cutter, state, found, essentials(cutter, found) ?? unread, null)
 }
 
-/** A count in a paragraph or table cell of its own, below its row or beside it. */
+/** A count in a paragraph of its own, below its row. */
 function takeLateCount(cutter: Cutter, { passage }: Chunk, words: readonly Word[]): boolean {
   const row = cutter.rows.at(-1)
-  if (row === undefined || row.stated !== null || row.content === null) return false
-  const stated = lateCount(words, cutter.vocabulary, passage.form === 'cell')
+  if (row === undefined || row.stated !== null || row.content === null || passage.form === 'cell') return false
+  const stated = lateCount(words, cutter.vocabulary)
   if (stated === null) return false
   cutter.rows[cutter.rows.length - 1] = { ...row, stated }
   return true

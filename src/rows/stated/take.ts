@@ -43,7 +43,10 @@ function closes({ all, opensLine }: GivenWords, at: number): boolean {
 
 /** `*ch 13, 2 sc in each ch (24 sc), sl st in next 2 sts; rep from *`: what is within a repeat is not the row's count. */
 function isRepeated(words: readonly Word[], close: number): boolean {
-  return words.slice(close + 1).some((word) => /^(?:rep|repeat|repeating|\*)$/.test(word.text))
+  return words.slice(close + 1).some(({ text }, at, after) => {
+    // `Repeat for the other side.` goes back to no mark.
+    return /^(?:rep|repeat|repeating|\*)$/.test(text) && after[at + 1]?.text !== 'for'
+  })
 }
 
 /** Whether a bracket stands where a count may. */
