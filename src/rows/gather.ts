@@ -108,6 +108,16 @@ function isOther(works: readonly Sweeping[], of: Target): boolean {
   return works.every(({ where }) => where.of.every((accepts) => !own.has(JSON.stringify(accepts))))
 }
 
+/** `dc in each st across, 2 dc in last st`: the last is left for the words that name it. */
+export function leaveLast(steps: Step[], from: number): void {
+  const [each, last] = steps.slice(-2)
+  if (steps.length - 2 < from || !isSweeping(each) || each.where.until.kind !== 'end') return
+  if ((last?.kind !== 'work' && last?.kind !== 'together') || last.where.kind !== 'last') return
+  if (!(goesIntoStitch(each.where) && goesIntoStitch({ ...last.where, kind: 'next' }))) return
+  const { count, of } = last.where
+  steps.splice(-2, 1, { ...each, where: { ...each.where, until: { kind: 'leaving', count, of } } })
+}
+
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
   const [first, second] = steps.slice(-2)

@@ -1,7 +1,7 @@
 import { cover } from '../diagnostic/index.ts'
 import { withoutColours } from './colours.ts'
 import { passFillers } from './fillers.ts'
-import { asGroup, sweep } from './gather.ts'
+import { asGroup, leaveLast, sweep } from './gather.ts'
 import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
 import { multiply, readMultiple } from './multiple.ts'
@@ -184,6 +184,7 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
           : multiply(steps, looped, start, multiple)
       steps.push(...group)
       sweep(steps, start)
+      leaveLast(steps, start)
       spread(steps, start)
       const deep = besideSkipped(steps)
       if (deep !== null) steps.splice(-2, 1, deep)

@@ -7,6 +7,7 @@ import { takePattern } from './pattern.ts'
 import { readPiece } from './piece-named.ts'
 import { goingBack, readUnworked } from './rejoin.ts'
 import { readSourceAfter, readUnderarm } from './source.ts'
+import { passManner } from './standing.ts'
 import { readPlaces } from './stitch.ts'
 import { anyStitch } from './target.ts'
 
@@ -56,22 +57,26 @@ function arriving(reader: Reader, where: Where): Where {
   return { kind: 'next', count: one(reader), of: where.until.of }
 }
 
+const yarnWords = 'new color colour colors yarn a b c d e mc cc main contrast contrasting next white black'.split(' ')
+
 /** `join with sc in any st`: the first stitch of a row, not a closing one. */
 function standing(reader: Reader): readonly Step[] | null {
+  while (take(reader, ...yarnWords));
   if (!take(reader, 'with')) return null
   take(reader, 'a')
   const from = reader.at
+  passManner(reader)
   const stitch = takeStitch(reader)
   if (stitch === null || stitch.base === 'slipStitch') return null
   const [where] = readPlaces(reader)
-  if (where === undefined || where.kind !== 'next') return null
+  if (where === undefined || !(where.kind === 'next' || where.kind === 'first')) return null
   const count = everySize(1, reader.vocabulary.sizes)
   return [{ kind: 'work', parts: [{ kind: 'stitch', stitch, count }], where, at: spanSince(reader, from) }]
 }
 
 /** `join yarn with sl st in any corner sp` moves to that place. */
 function joinedYarn(reader: Reader, from: number): readonly Step[] | null {
-  while (take(reader, 'new', 'color', 'colour', 'yarn', 'a', 'b', 'c', 'd', 'mc', 'cc', 'main'));
+  while (take(reader, ...yarnWords));
   attempt(reader, (inner) => (take(inner, 'with') && (take(inner, 'a') || true) && takeStitch(inner) ? true : null))
   const unworked = readUnworked(reader)
   const underarm = readUnderarm(reader)

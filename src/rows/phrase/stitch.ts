@@ -20,6 +20,7 @@ import { numberedSpace, readNoun } from './nouns.ts'
 import { readAlongChain, readPiece } from './piece-named.ts'
 import { passEdge } from './row-ends.ts'
 import { readSourceAfter } from './source.ts'
+import { passManner } from './standing.ts'
 import { anyStitch } from './target.ts'
 import { readWhere } from './where.ts'
 
@@ -41,7 +42,10 @@ function named(reader: Reader): Named | null {
   }
   const special = takeSpecial(reader)
   if (special !== null) return { before, special, part: (count) => ({ kind: 'special', special, count }) }
-  take(reader, 'spike')
+  passManner(reader)
+  const mannered = takeSpecial(reader)
+  if (mannered !== null)
+    return { before, special: mannered, part: (count) => ({ kind: 'special', special: mannered, count }) }
   const stitch = takeStitch(reader)
   if (stitch === null || stitch.base === 'slipStitch') return null
   // What increases and decreases are made of later: a foundation stitch is the first of its kind, not one to go on with.

@@ -62,7 +62,8 @@ function parted(reader: Reader): Together | null {
   const stitch = takeStitch(reader)
   if (stitch === null) return null
   const where = attempt(reader, readWhere)
-  const legs = where?.kind === 'next' ? where.count : takeNumber(reader)
+  const counts = where?.kind === 'next' || where?.kind === 'first' || where?.kind === 'last'
+  const legs = counts ? where.count : takeNumber(reader)
   if (where === null) take(reader, 'st', 'sts', 'stitches')
   if (legs === null || !take(reader, 'tog', 'together')) return null
   const into = where === null && saysInto(reader)
