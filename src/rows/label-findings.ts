@@ -76,13 +76,15 @@ function forgetLabels(piece: Piece, name: string): void {
 
 /** The first row of a piece that begins with another number than 1, for every size. */
 function lateStart(piece: Piece, row: ReadRow, first: Entry | undefined): Diagnostic | null {
-  const begun = piece.labels.size > 0 || piece.rows.some((rows) => rows > 0)
+  const begun = piece.labels.size > 0
   const numbers = first?.number?.filter((number) => number !== null) ?? []
   // Without a foundation the row before was not found at all, which is told as such.
   const founded = startsPiece(row) || piece.fabrics.some((fabric) => fabric.row !== null)
   if (begun || !founded || piece.broken.includes(true) || row.label === null || row.only !== null) return null
   if (first === undefined) return null
-  if (numbers.length === 0 || numbers.some((number) => number < 2)) return null
+  // Rows without a label may be the first ones: a row of foundation stitches.
+  const unlabelled = Math.max(...piece.rows)
+  if (numbers.length === 0 || numbers.some((number) => number < 2 || number <= unlabelled + 1)) return null
   const details = { row: labelText(row.label, first.number) ?? '', piece: piece.name }
   return diagnose('first-row-number', row.label.at, details)
 }

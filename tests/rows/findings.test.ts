@@ -82,6 +82,16 @@ const cases: readonly Case[] = [
     says: /Row 2 says that 7 stitches are left, but its steps leave 6/,
   },
   {
+    code: 'opening-unlike',
+    text: `${twenty}Row 2: Ch 1, sc across.\nRow 3: Ch 1, inc, sc across.\nRow 4: ‹Ch 2›, sc across.\nRow 5: Ch 1, sc across.`,
+    says: /Row 4 opens with ch 2, where the other rows that begin with this stitch open with ch 1/,
+  },
+  {
+    code: 'together-over',
+    text: `${twenty}Row 2: ‹Sc2tog over first 1› sts, sc across.`,
+    says: /2 stitches are worked together, but over 1/,
+  },
+  {
     code: 'repeat-does-not-come-out',
     text: `${twenty}Row 2: *Sc in next 2 sts, inc; ‹rep from * across›.`,
     says: /6 whole repeats fit, 2 stitches are left over, and each uses 3 stitches/,

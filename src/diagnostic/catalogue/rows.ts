@@ -42,6 +42,18 @@ export const rowFindings = {
       `${row}: “${words}” names a chain of ${chains}, but none opens this row or the one below.`,
     hint: ({ made }) => (made.length === 0 ? undefined : `The chain there is one of ${made.join(' or ')}.`),
   }),
+  'opening-unlike': entry<{ row: string; chains: number; others: number }>({
+    severity: 'warning',
+    says: ({ row, chains, others }) =>
+      `${row} opens with ch ${chains}, where the other rows that begin with this stitch open with ch ${others}.`,
+    hint: () => 'Check the number of chains.',
+  }),
+  'together-over': entry<{ words: string; together: number; stitches: number }>({
+    severity: 'warning',
+    says: ({ words, together, stitches }) =>
+      `“${words}”: ${together} stitches are worked together, but over ${stitches}.`,
+    hint: () => 'Check both numbers.',
+  }),
   'row-named-twice': entry<{ number: number }>({
     severity: 'warning',
     says: ({ number }) => `Row ${number} is named twice here.`,

@@ -43,7 +43,7 @@ function sums(row: RowText, dictionary: Dictionary): readonly Sum[] {
     const named = stitchNamed(clause.slice(before?.[0].length ?? 0), dictionary)
     const stitches = Number(before?.[1] ?? 1)
     // `ch 3 = 12 dc` is the count of the row.
-    if (named === null || (stitches > 1 && match[0].includes('='))) return []
+    if (named === null || (stitches > 1 && /[^([\s]\s*=/.test(match[0]))) return []
     const { base } = named
     const beside = chainBeside.exec(named.rest)
     const chains = beside === null ? 0 : Number(beside[1] ?? beside[2] ?? 1)

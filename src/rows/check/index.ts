@@ -5,8 +5,10 @@ import type { Section } from '../written.ts'
 import { countedRowFindings, countedTwiceFindings } from './counts.ts'
 import { chainSumFindings } from './counts-as.ts'
 import { namedTwiceFindings, rangeFindings } from './numbers.ts'
+import { openingFindings } from './openings.ts'
 import { ordinalFindings } from './ordinals.ts'
 import { rowTexts } from './source.ts'
+import { togetherFindings } from './together.ts'
 import { topFindings } from './tops.ts'
 
 /** What the words of rows contradict in themselves, whatever the rows come to. */
@@ -22,6 +24,7 @@ export function checkWords(
       const text = textOf(row)
       return [
         ...ordinalFindings(text),
+        ...togetherFindings(text),
         ...namedTwiceFindings(row),
         ...rangeFindings(row, text),
         ...countedTwiceFindings(row, sizes),
@@ -30,5 +33,6 @@ export function checkWords(
     }),
     ...chainSumFindings(own.map(textOf), dictionary),
     ...topFindings(own, textOf),
+    ...openingFindings(own),
   ]
 }

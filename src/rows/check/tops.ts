@@ -46,19 +46,29 @@ export function topFindings(rows: readonly ReadRow[], textOf: (row: ReadRow) => 
     const opened = openingsOf(row)
     const own: ReadonlySet<number> | null = opened === null ? null : new Set(opened === 'as before' ? all : opened)
     for (const chains of own ?? []) all.add(chains)
-    if (own !== null && below !== null) found.push(...namedBeside(row, textOf(row), new Set([...own, ...below])))
+    if (own !== null && below !== null) found.push(...namedBeside(row, textOf(row), own, below))
     below = own
   }
   return found
 }
 
-function namedBeside(row: ReadRow, text: RowText, there: ReadonlySet<number>): readonly Diagnostic[] {
-  if (there.size === 0) return []
+/** A round is joined to the chain that it has itself begun with, where it has one. */
+const joins = /\b(?:join(?:ed|ing)?|sl(?:ip)? ?sts?|ss)\b[^,;.]{0,30}$/i
+
+function namedBeside(
+  row: ReadRow,
+  text: RowText,
+  own: ReadonlySet<number>,
+  below: ReadonlySet<number>,
+): readonly Diagnostic[] {
   const name = rowName(row.label === null ? null : labelText(row.label, firstNumber(row)))
-  const made = [...there].filter((length) => length > 1).sort((first, second) => first - second)
+  const begins = [...own].some((chains) => chains > 1)
   return [...text.text.matchAll(named)].flatMap((match) => {
     const chains = Number(match[1] ?? match[2])
-    if (there.has(chains)) return []
+    const joined = begins && joins.test(text.text.slice(0, match.index))
+    const there = joined ? own : new Set([...own, ...below])
+    if (there.size === 0 || there.has(chains)) return []
+    const made = [...there].filter((length) => length > 1).sort((first, second) => first - second)
     return [diagnose('chain-named', spanOf(text, match), { row: name, words: match[0], chains, made })]
   })
 }

@@ -7,7 +7,9 @@ const two = `${sc}Row 2: Sc across.\nRow 3: Sc across.\n`
 
 /** Codes that come from the words alone. */
 const codes = new Set(
-  'ordinal-ending chain-sum chain-named row-named-twice range-length kind-counted-twice first-row-number'.split(' '),
+  'ordinal-ending together-over opening-unlike chain-sum chain-named row-named-twice range-length kind-counted-twice first-row-number'.split(
+    ' ',
+  ),
 )
 
 function told(text: string, sizes?: readonly string[]): readonly string[] {
@@ -26,6 +28,16 @@ describe('numbers that their own words contradict', () => {
       'chain-named',
       `${dc}Row 2: Ch 3, dc in next 18 dc, dc in 3rd ch of beg ch-4.\nRow 3: Ch 3, dc in next 18 dc, dc in 3rd ch of turning ch-5.`,
     ],
+    [
+      'opening-unlike',
+      `${sc}Row 2: Ch 3, dc across.\nRow 3: Ch 3, dc across.\nRow 4: Ch 3, dc across.\nRow 5: Ch 2, dc across.`,
+    ],
+    ['together-over', `${sc}Row 2: Ch 1, sc across to last 3 sts, sc3tog over last 2 sts.`],
+    [
+      'chain-named',
+      '## A\nRnd 1: Ch 3, 11 dc in magic ring, join to top of ch-3.\nRnd 2: Ch 2, hdc in next st and in each st around, sl st to top of ch-3.',
+    ],
+    ['first-row-number', '## A\n36 fsc.\nRow 3: Sc across.'],
     ['row-named-twice', `${sc}Rows 2 and 2: Sc across.`],
     ['row-named-twice', `${two}Rows 4–7: Rep Rows 2 and 2.`],
     ['range-length', `${sc}Rows 2–6 (6 rows): Sc across.`],
@@ -64,6 +76,15 @@ describe('numbers that their own words contradict', () => {
       'a chain that the row below has brought',
       `${dc}Row 2: Ch 3, dc in each st across, ch 2, turn.\nRow 3: Hdc in next 18 sts, hdc in top of ch-3.\nRow 4: Sc in next 18 sts, sc in top of ch-2.`,
     ],
+    [
+      'two rows of another kind',
+      `${sc}Row 2: Ch 1, sc across.\nRow 3: Ch 1, sc across.\nRow 4: Ch 3, dc across.\nRow 5: Ch 2, sc across.\nRow 6: Ch 2, sc across.`,
+    ],
+    [
+      'a chain that leads on',
+      `${sc}Row 2: Ch 3, dc across.\nRow 3: Ch 3, dc across.\nRow 4: Ch 3, dc across.\nRow 5: Ch 4, sk next st, dc in next st, leave rem sts unworked.`,
+    ],
+    ['as many as are worked together', `${sc}Row 2: Ch 1, sc2tog over first 2 sts, sc across.`],
     ['rows named once', `${two}Rows 4–7: Rep Rows 2 and 3.\nRows 8 and 9: Sc across.`],
     ['as many rows as times', `${two}Rows 4–9: Rep Rows 2 and 3 three times.\nRows 10–12 (3 rows): Sc across.`],
     ['as many as fit', `${two}Rows 4–8: Rep Rows 2 and 3.`],
