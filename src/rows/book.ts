@@ -27,6 +27,8 @@ export interface Book {
   readonly departures: Departure[]
   /** Rows as written that do not come out. */
   wrong: number
+  /** Whether some row was worked and does not come out. */
+  faulty: boolean
   /** How the steps of a row have been read, for other rows that repeat them. */
   readonly kept: WeakMap<readonly Step[], Choices>
   readonly rows: LedgerRow[]
@@ -65,6 +67,7 @@ export function createBook(
     met: new Map(),
     departures: [],
     wrong: 0,
+    faulty: false,
     kept: new WeakMap(),
     rows: [],
     fabric: [],

@@ -34,8 +34,10 @@ export interface Trial {
   /** Choices that came up in some row, with how many ways each can be taken. */
   readonly met: ReadonlyMap<string, number>
   readonly departures: readonly Departure[]
-  /** Rows that do not come out. */
+  /** Rows that do not come out, or wait for one that does not. */
   readonly wrong: number
+  /** Some row was worked and did not come out: not all of them wait for one that could not be read. */
+  readonly faulty: boolean
 }
 
 /** How far a trial is from all rows coming out by its habits. */
@@ -63,7 +65,7 @@ function changes(trial: Trial): readonly Change[] {
     found.set(change.join(), change)
   }
   for (const { habit, option } of trial.departures) add([habit, option])
-  if (trial.wrong === 0) return [...found.values()]
+  if (!trial.faulty) return [...found.values()]
   for (const [habit, options] of trial.met) {
     const others = [...trial.met.keys()].filter((other) => other > habit && kin(other) === kin(habit))
     for (let option = 0; option < options; option += 1) {

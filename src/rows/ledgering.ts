@@ -58,7 +58,7 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     const ought = workAsItOught(book, piece, work)
     const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
-    book.found.push(...found, ...habitFindings(work))
+    book.found.push(...found, ...habitFindings(work, piece.departed))
     book.departures.push(...work.departures)
     if (row.stated !== null) {
       const told = found.some(({ code }) => code === 'count-mismatch')
@@ -69,7 +69,9 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     const side = followSides(piece, work, index === 0)
     if (side !== null) book.found.push(side)
     const broken = entry.steps.some((steps, size) => steps !== null && piece.broken[size] === true)
-    wrong ||= broken || work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
+    const faulty = work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
+    book.faulty ||= faulty
+    wrong ||= broken || faulty
     remember(book, piece, asked, work, ought)
     goOn(book, piece, work)
   }

@@ -43,6 +43,8 @@ export interface Piece {
   lasts: number[] | null
   /** The side that faces in the next row, by size; null where no label has said it. */
   readonly sides: (Side | null)[]
+  /** Other ways than the author's habit in which some row has come out: each is told once. */
+  readonly departed: Set<string>
   /** What did not come out so far, by size; null for a size where all does. */
   readonly troubles: (Trouble | null)[]
 }
@@ -65,6 +67,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     lastByName: new Map(),
     lasts: null,
     sides: new Array<null>(sizes).fill(null),
+    departed: new Set(),
     troubles: new Array<null>(sizes).fill(null),
   }
 }

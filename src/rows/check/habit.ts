@@ -57,12 +57,18 @@ function otherwise({ habit, option }: Departure): Otherwise | null {
   return before === 'opening' || before === 'skipped' ? openingOtherwise(chains, before, option) : null
 }
 
-/** A row that comes out, but not in the way in which the rest of the pattern is written. */
-export function habitFindings({ row, entry, departures }: EntryWork): readonly Diagnostic[] {
+/**
+ * A row that comes out, but not in the way in which the rest of the pattern is written.
+ *
+ * @param told ways that have been told of this piece already
+ */
+export function habitFindings({ row, entry, departures }: EntryWork, told: Set<string>): readonly Diagnostic[] {
   const name = rowName(labelFor(row, entry.number))
   return departures.flatMap((departure) => {
     const other = otherwise(departure)
-    if (other === null) return []
+    const key = `${departure.habit} ${departure.option}`
+    if (other === null || told.has(key)) return []
+    told.add(key)
     return [diagnose('unlike-other-rows', row.stated?.at ?? row.steps, { row: name, ...other })]
   })
 }
