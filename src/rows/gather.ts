@@ -31,9 +31,9 @@ function goesIntoStitch(where: Where): boolean {
   return single && where.of.every((accepts) => accepts.kind === 'stitch' || accepts.kind === 'named')
 }
 
-/** `1 dc, 3 tr, 1 dc in every loop`: a group of three items or more that a space takes. */
-function isScallop(list: readonly Step[], where: Where): boolean {
-  return list.length > 1 && (where.kind === 'each' || where.kind === 'next') && isBetweenStitches(where.of)
+/** `1 dc, 3 tr, 1 dc in every loop`: a group that a space takes. */
+function isScallop(where: Where): boolean {
+  return (where.kind === 'each' || where.kind === 'next') && isBetweenStitches(where.of)
 }
 
 /** `2 tr, 2 ch, 2 tr, all in the same loop`: in one loop, where no words before have been in one. */
@@ -43,6 +43,13 @@ function allTogether(where: Where, before: Step | undefined, part: Part): Where 
     before?.kind === 'slip' || before?.kind === 'work' || before?.kind === 'join' || before?.kind === 'chain'
   if (stands || part.kind === 'picot') return where
   return { kind: 'next', count: part.count.map(() => 1), of: where.noun }
+}
+
+/** `2 sc, picot in next sp` */
+function isPicot(part: Part): boolean {
+  if (part.kind !== 'special') return part.kind === 'picot'
+  const { makes } = part.special
+  return Array.isArray(makes) && makes.every((each) => each.kind === 'picot')
 }
 
 /** The last item of a comma list may bring the place for the whole list. */
@@ -56,7 +63,7 @@ export function asGroup(steps: Step[], added: readonly Step[], from: number, all
   const list = steps.slice(start)
   const parts = partsOf(list)
   const spaced = list.some((step) => step.kind === 'chain')
-  if (parts === null || !(spaced || all || isScallop(list, placed.where))) return added
+  if (parts === null || !(spaced || all || isScallop(placed.where))) return added
   steps.splice(start)
   const at = cover(list[0]?.at ?? placed.at, placed.at)
   const where = all ? allTogether(placed.where, steps.at(-1), part) : placed.where
@@ -64,7 +71,8 @@ export function asGroup(steps: Step[], added: readonly Step[], from: number, all
   if (all) return [whole]
   // A space or corner takes the whole list as a rule, a stitch only the last item.
   const apart = [...list, placed]
-  const options = goesIntoStitch(placed.where) ? [apart, [whole]] : [[whole], apart]
+  const single = list.length === 1 && !spaced && !isPicot(part)
+  const options = goesIntoStitch(placed.where) || single ? [apart, [whole]] : [[whole], apart]
   return [{ kind: 'either', options, about: 'list', at }]
 }
 
@@ -118,9 +126,18 @@ export function leaveLast(steps: Step[], from: number): void {
   steps.splice(-2, 1, { ...each, where: { ...each.where, until: { kind: 'leaving', count, of } } })
 }
 
+/** `sc in each st across, working 4 sc in ch-4 sp`: after all the stitches the space is one of those passed. */
+function inAll(step: Step | undefined): Step | undefined {
+  if (step?.kind !== 'work' || step.where.kind !== 'next' || step.where.bare !== true) return step
+  const { of } = step.where
+  const spaces = of.every((accepts) => accepts.kind === 'space')
+  return spaces ? { ...step, where: { kind: 'each', of, until: { kind: 'end' } } } : step
+}
+
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
-  const [first, second] = steps.slice(-2)
+  const [first, written] = steps.slice(-2)
+  const second = isSweeping(first) && first.where.until.kind === 'end' ? inAll(written) : written
   // Row ends lie along another edge, one after the other.
   if (isSweeping(second) && second.where.of.some((accept) => accept.kind === 'rowEnd')) return
   if (

@@ -65,3 +65,15 @@ describe('rings', () => {
     expect(last(text, 'uk')).toBe(8)
   })
 })
+
+describe('a list before a space', () => {
+  const mesh = 'Ch 22.\nRow 1: Sc in 2nd ch from hook, *ch 3, sk 3 ch, sc in next ch; rep from * across.\n'
+  it.each([
+    ['Row 2: *2 sc, picot in next ch-3 sp; rep from * across.', 10],
+    ['Row 2: *Sc, 3 dc in next ch-3 sp; rep from * across, sc in last sc.', 21],
+    ['Row 2: Sc in each sc across, working 3 sc in ch-3 sp.', 21],
+    ['Row 2: *2 sc, wibble in next ch-3 sp; rep from * across.', null],
+  ])('%s', (row, made) => {
+    expect(last(mesh + row)).toBe(made)
+  })
+})

@@ -9,7 +9,7 @@ const clauseEnd = /^[,;.:)\]}>–]$/
 
 /** What a phrase may be for, or lead to, without making anything. */
 const lead =
-  /^(?:for|to form|to make|to create|to complete|to finish|to close|to begin|to start|to shape|to secure|to mark|as (?:shown|established|before|set|usual|always|in|if|for|instructed|described|above|required|needed)|instead|again|throughout|loosely|tightly|carefully|firmly|this time|all worked in(?:to)? (?:the )?(?:ring|same sp|same st|same place)|worked in(?:to)? the ring)(?= |$)/
+  /^(?:for|to form|to make|to create|to complete|to finish|to close|to begin|to start|to shape|to secure|to mark|as (?:shown|established|before|set|usual|always|in|if|for|instructed|described|above|required|needed)|instead|again|only|throughout|loosely|tightly|carefully|firmly|this time|all worked in(?:to)? (?:the )?(?:ring|same sp|same st|same place)|worked in(?:to)? the ring)(?= |$)/
 
 /** Words after `for` that say how far or how often, not what for. */
 const extent = /^(?:the next|next|each|every|last|a total|all)$/
