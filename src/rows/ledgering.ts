@@ -112,12 +112,12 @@ function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<
   })
   // After a row that could not be worked, a reference may miss its row without being wrong.
   const broken = piece.broken.every((each) => each)
-  const finding = broken ? null : planFinding(piece, row, plan)
+  const finding = broken ? null : planFinding(book.reporting, piece, row, plan)
   if (finding !== null) book.found.push(finding)
   if (plan.trouble === null || passable.has(plan.trouble.kind)) enter(book, piece, row, plan.entries)
   else {
     const entries = row.label?.numbers.kind === 'list' ? unreadEntries(row, plan.cycles.length) : plan.entries
-    const status = plan.trouble.kind === 'unknown name' && !broken ? 'unread' : 'not-worked'
+    const status = /^(?:unknown name|not as said)$/.test(plan.trouble.kind) && !broken ? 'unread' : 'not-worked'
     enterUnworked(book, piece, row, entries, status, finding?.message ?? afterBroken)
   }
 }

@@ -31,6 +31,8 @@ export interface Piece {
   /** Number of the last row, 0 before the first. */
   readonly last: number[]
   readonly rows: number[]
+  /** How many of them stand before its heading. */
+  readonly rowsBefore: readonly number[]
   /** Rows with stitches left on purpose, by number. */
   readonly resting: Map<number, Resting>[]
   /** The last row ended with the yarn cut. */
@@ -61,6 +63,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     cycles: new Array<null>(sizes).fill(null),
     last: new Array<number>(sizes).fill(0),
     rows: new Array<number>(sizes).fill(0),
+    rowsBefore: new Array<number>(sizes).fill(0),
     resting: Array.from({ length: sizes }, () => new Map()),
     fastened: false,
     labels: new Map(),
@@ -140,6 +143,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
     troubles,
     sides: faces,
     rows,
+    rowsBefore: [...rows],
     resting,
     fastened,
     steps,

@@ -3,7 +3,7 @@ import type { Word } from './words.ts'
 
 const working = /^(?:sk|skip|miss|inc|dec|increase|increasing|decrease|decreasing|each|every|unworked|tog|\*|\*\*)$/
 const chainWord = /^(?:ch|chs|chain|chains)$/
-const stitchWord = /^(?:sts?|stitch|stitches|sps?|spaces?|loops?|lps?|rows?|rnds?|rounds?)$/
+const stitchWord = /^(?:sts?|stitch|stitches|sps?|spaces?|loops?|lps?)$/
 const placeWord = /^(?:in|into|around|across|evenly|along|between|through)$/
 /** What `repeat` may go back to: `repeat for the second sleeve` does not. */
 const repeated =
@@ -41,6 +41,13 @@ function namesWork(sentence: readonly Word[], at: number, vocabulary: Vocabulary
   return isStitch(word, vocabulary) && (next?.kind === 'number' || placeWord.test(next?.text ?? ''))
 }
 
+/** `Repeat for the second sleeve` and `Repeat until it is long enough` go back to no stitches of the row. */
+function repeatsSomething(sentence: readonly Word[], at: number): boolean {
+  const next = sentence[at + 1]
+  if (next?.text !== 'until' || at > 0) return next?.kind === 'number' || repeated.test(next?.text ?? '')
+  return sentence.slice(at + 2).some(({ text, kind }) => kind === 'number' || /^(?:end|rem|remain|last)$/.test(text))
+}
+
 /** Whether a sentence may have something to be worked in it. */
 export function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): boolean {
   const making = makingUp.test(sentence[0]?.text ?? '')
@@ -50,7 +57,7 @@ export function mayWork(sentence: readonly Word[], vocabulary: Vocabulary): bool
     if (making) return false
     if (working.test(word.text)) return true
     const next = sentence[at + 1]
-    if (word.text === 'rep' || word.text === 'repeat') return next?.kind === 'number' || repeated.test(next?.text ?? '')
+    if (word.text === 'rep' || word.text === 'repeat') return repeatsSomething(sentence, at)
     if (word.text === 'leave') return next?.kind === 'number' || /^(?:rem|remaining|last|the)$/.test(next?.text ?? '')
     return word.kind === 'number' && stitchWord.test(next?.text ?? '')
   })

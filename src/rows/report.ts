@@ -140,7 +140,7 @@ function rowsThere(piece: Piece): string {
 }
 
 /** What keeps a row from being laid out; null when nothing does. */
-export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic | null {
+export function planFinding(reporting: Reporting, piece: Piece, row: ReadRow, plan: Plan): Diagnostic | null {
   const name = rowName(labelFor(row, plan.entries[0]?.number ?? null))
   switch (plan.trouble?.kind) {
     case undefined:
@@ -164,6 +164,15 @@ export function planFinding(piece: Piece, row: ReadRow, plan: Plan): Diagnostic 
     }
     case 'on foundation':
       return diagnose('repeats-foundation-row', row.steps, { row: name, number: plan.trouble.number })
+    case 'not as said': {
+      const expected = `a row that ${plan.trouble.change > 0 ? 'increases' : 'decreases'}`
+      return diagnose('row-unread', row.steps, {
+        row: name,
+        words: reporting.words(row.steps),
+        expected,
+        instead: null,
+      })
+    }
     case 'unknown name':
       return diagnose('unknown-row-name', row.steps, { row: name, called: plan.trouble.name })
     case 'never there': {

@@ -80,7 +80,7 @@ const lexeme = new RegExp(
     '(\\d*(?:1st|2nd|3rd|\\dth|[23]d(?!\\.|\\s?(?:c|tr)\\b)))(?![a-z])', // ordinal
     '(\\d+(?:\\.\\d+)?)', // number
     `(${spacedName})`, // stitch name with full stops or blanks in it
-    "(\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)", // word
+    "(w\\/o?(?![\\p{L}\\d])|\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)", // word
     '\\*\\*|=>|.', // mark
   ].join('|'),
   'iuy',
@@ -102,7 +102,11 @@ function numberWord(common: Common, value: number, ordinal: boolean, sizes: numb
   }
 }
 
+const shortened: Readonly<Record<string, string>> = { 'w/': 'with', 'w/o': 'without' }
+
 function fromLetters(common: Common, sizes: number): Word {
+  const long = shortened[common.text]
+  if (long !== undefined) return { ...common, text: long, kind: 'word' }
   const value = numberWords.get(common.text)
   if (value !== undefined) return numberWord(common, value, false, sizes)
   const ordinal = ordinalWords.get(common.text)

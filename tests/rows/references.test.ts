@@ -48,6 +48,8 @@ describe('rows worked as others', () => {
     ['Keeping continuity of pattern, rep last 2 rows 3 times.', 6, 24],
     ['Cont in patt until piece measures 9 cm.', 6, 21],
     ['Row 4: Rep Row 3 but with B.', 1, 21],
+    ['Rows 4–6: Rep Row 2, increasing 1 st in each row.', 3, 24],
+    ['Rep Row 3 for 6 more rows or until it is long enough.', 6, 21],
   ])('%s', (...args) => {
     const [text, ...expected] = args
     expect(again(String(text))).toEqual(expected)

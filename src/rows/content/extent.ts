@@ -152,6 +152,13 @@ function times(reader: Reader): Extent | null {
 /** `until …`, `for 12 rows`, `4 more times`; null where the words say nothing of the kind. */
 export function readExtent(reader: Reader): Extent | null {
   take(reader, ',', ';', '–')
+  const found = firstExtent(reader)
+  // `for 60 more rows or until it measures 50 cm`: the first of the two.
+  if (found !== null && take(reader, 'or')) passClause(reader)
+  return found
+}
+
+function firstExtent(reader: Reader): Extent | null {
   return (
     attempt(reader, untilStitches) ??
     attempt(reader, untilRow) ??

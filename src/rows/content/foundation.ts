@@ -10,7 +10,7 @@ const hand = /^(?:loosely|tightly|firmly|very|quite|fairly|slightly|more)$/
 
 /** Words of a beginning that tell with what, where and how: no stitch and no place is among them. */
 const leads =
-  /^(?:loosely|make|making|work|working|start|starting|started|begin|beginning|beg|commence|commencing|crochet|create|using|use|with|at|to|from|in|on|over|the|a|an|and|of|for|lower|upper|bottom|top|left|right|front|back|neck|edge|side|end|cuff|border|band|strap|center|centre|main|contrast|contrasting|color|colour|yarn|shade|mc|cc|a|b|c|d|e|hook|mm|cm|no|size|larger|smaller|large|small|holding|held|two|2|strands?|double|together|doubled|leaving|long|tail|foundation|base|new|first|second|set-up|following|row|by|waist|hem|toe|heel|crown|brim|body|sleeve|straight|row|length|one|thread|cotton|wool|needle|steel|crochet|g|h|i|j|k|us|uk|metric|color|colours|colors|initial)$/
+  /^(?:loosely|make|making|work|working|start|starting|started|begin|beginning|beg|commence|commencing|crochet|create|using|use|with|w|at|to|from|in|on|over|the|a|an|and|of|for|lower|upper|bottom|top|left|right|front|back|neck|edge|side|end|cuff|border|band|strap|center|centre|main|contrast|contrasting|color|colour|yarn|shade|mc|cc|a|b|c|d|e|hook|mm|cm|no|size|larger|smaller|large|small|holding|held|two|2|strands?|double|together|doubled|leaving|long|tail|foundation|base|new|first|second|set-up|following|row|by|waist|hem|toe|heel|crown|brim|body|sleeve|straight|row|length|one|thread|cotton|wool|needle|steel|crochet|g|h|i|j|k|us|uk|metric|color|colours|colors|initial)$/
 const mostLead = 24
 
 function textOf(words: readonly Word[], at: number): string {

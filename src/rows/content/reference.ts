@@ -24,6 +24,8 @@ export interface Reference {
   readonly again: readonly Again[]
   /** Where the words name the rows. */
   readonly at: Span
+  /** `increasing 1 st in each row`: whether the rows are said to make more or fewer stitches; null where nothing is said. */
+  readonly says: 1 | -1 | null
   /** What is done besides at the end of the last of them. */
   readonly then: readonly Step[]
 }
@@ -177,6 +179,16 @@ function isChanged(reader: Reader): boolean {
   return changed && !colour
 }
 
+/** `, increasing 1 st in each row`: what the rows do that are repeated. */
+function readSaid(reader: Reader): 1 | -1 | null {
+  take(reader, ',', ';')
+  take(reader, 'always', 'thus')
+  const more = take(reader, 'increasing')
+  if (!more && !take(reader, 'decreasing')) return null
+  passClause(reader)
+  return more ? 1 : -1
+}
+
 /**
  * Rows worked as earlier ones.
  *
@@ -191,6 +203,7 @@ export function readReference(reader: Reader): Reference | null {
   const all: Again[] = [first]
   for (let next = attempt(reader, further); next !== null; next = attempt(reader, further)) all.push(next)
   if (isForAnotherPiece(reader) || isChanged(reader)) return null
+  const says = attempt(reader, readSaid)
   const then = readTail(reader)
-  return then === null ? null : { again: all, at, then }
+  return then === null ? null : { again: all, at, says, then }
 }

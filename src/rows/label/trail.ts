@@ -18,7 +18,7 @@ const mostWords = 10
 
 /** Words that belong to steps, not to what is said of a row. */
 const working =
-  /^(?:sc|scs|hdc|dc|dcs|tr|trs|htr|dtr|ss|st|sts|stitch|stitches|ch|chs|chain|chains|sk|skip|miss|rep|repeat|turn|join|next|x|\*|\*\*|double|treble|trebles|doubles)$/
+  /^(?:sc|scs|hdc|dc|dcs|tr|trs|htr|dtr|ss|st|sts|stitch|stitches|ch|chs|chain|chains|sk|skip|miss|rep|repeat|turn|join|next|x|ring|circle|loop|magic|mr|\*|\*\*|double|treble|trebles|doubles)$/
 
 /** `RS`, `right side`, `WS facing` */
 export function takeSide(cursor: Cursor): Side | null {
@@ -94,7 +94,8 @@ function bracket(cursor: Cursor): Trail | null {
 
 /** `, black`, ` - Decrease Row`, ` of yoke`, ` with A`: as far as the colon. */
 function remark(cursor: Cursor): Trail | null {
-  if (!/^(?:[,–-]|of|for|with|in|using|incl|inclusive|as|starting|worked|onwards|on)$/.test(textAt(cursor))) return null
+  if (!/^(?:[,–-]|and|of|for|with|in|using|incl|inclusive|as|starting|worked|onwards|on)$/.test(textAt(cursor)))
+    return null
   const from = cursor.at
   const ofPart = textAt(cursor) === 'of'
   for (let ahead = 1; ahead <= mostWords; ahead += 1) {

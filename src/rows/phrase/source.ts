@@ -23,7 +23,7 @@ function turnOfPhrase(words: string): RegExp {
 
 /** `working along the opposite side of the foundation chain` */
 const otherSide = turnOfPhrase(
-  `${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?|chs?|chains?)${ofFoundation}`,
+  `${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?|chs?|chains?)(?! from)${ofFoundation}`,
 )
 /** `rotate and work along the bottom of the chain`, `in free loops of foundation ch` */
 const underneath = turnOfPhrase(

@@ -93,7 +93,10 @@ function rowsOf(extent: Extent, rows: RowsNamed, cycle: number, size: number, be
       if (centimetres === null) return 0
       const made = before.rowsIn(centimetres)
       if (made === null) return { kind: 'no row gauge' }
-      return Math.max(0, Math.round(made) - (extent.wholePiece ? before.rows(size) : 0))
+      if (!extent.wholePiece) return Math.round(made)
+      // What is as long already must be measured from the heading: the hand of a mitten, the yoke.
+      const further = Math.round(made) - before.rows(size)
+      return Math.max(0, further > 0 ? further : Math.round(made) - before.rowsHere(size))
     }
   }
 }
@@ -138,8 +141,20 @@ function withPlain({ spaced }: Again, cycle: Rows, size: number): Rows {
   return [...Array.from({ length: plain }, () => spaced?.plain ?? []), ...cycle]
 }
 
+/** Whether rows that are said to make more or fewer stitches did so when they were worked. */
+function doesAsSaid({ says, again }: Reference, size: number, before: Before): boolean {
+  if (says === null) return true
+  return again.some(({ rows }) => {
+    const numbers = numbersOf(rows, size, before.last(size) ?? 0) ?? []
+    const [first] = numbers
+    const gained = first === undefined ? null : before.gained(first, numbers.at(-1) ?? first, size)
+    return gained !== null && Math.sign(gained) === says
+  })
+}
+
 /** Rows worked as earlier ones. */
 export function planReference(row: ReadRow, content: Reference, size: number, before: Before): SizePlan {
+  if (!doesAsSaid(content, size, before)) return troubled({ kind: 'not as said', change: content.says ?? 1 })
   const plan = rowsAgain(row, content, size, before)
   return plan.trouble === null ? { ...plan, trouble: onFoundation(content, size, before) } : plan
 }

@@ -15,6 +15,8 @@ export interface Before {
   readonly last: (size: number) => number | null
   /** Rows of the piece so far, without the foundation. */
   readonly rows: (size: number) => number
+  /** Of these, those under the last heading. */
+  readonly rowsHere: (size: number) => number
   /** Stitches of the last row. */
   readonly stitches: (size: number) => number
   /** How many stitches more the rows from one number to another made when they were last worked; null where that is not known. */
@@ -29,6 +31,8 @@ export type Trouble =
   | { readonly kind: 'too long' }
   /** A range that names another number of rows than its shaping, or what it repeats, takes. */
   | { readonly kind: 'rows differ'; readonly named: number; readonly taken: number; readonly by: 'shaping' | 'repeats' }
+  /** The rows named are said to make more stitches, or fewer, and did not. */
+  | { readonly kind: 'not as said'; readonly change: 1 | -1 }
   /** The row with this number is worked into the chain that the piece is begun on. */
   | { readonly kind: 'on foundation'; readonly number: number }
   /** Changing the number of stitches by this again and again never comes to the number named. */

@@ -43,6 +43,7 @@ export function lookBack(piece: Piece, settings: Settings): Before {
     lastRows: (count, size) => lastRows(piece.history[size] ?? [], count),
     last: (size) => piece.last[size] ?? null,
     rows: (size) => piece.rows[size] ?? 0,
+    rowsHere: (size) => (piece.rows[size] ?? 0) - (piece.rowsBefore[size] ?? 0),
     stitches: (size) => piece.history[size]?.at(-1)?.total ?? 0,
     gained: (from, to, size) => gainedBy(piece.history[size] ?? [], from, to),
     rowsIn: settings.rowsIn,

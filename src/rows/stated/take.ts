@@ -44,8 +44,10 @@ function closes({ all, opensLine }: GivenWords, at: number): boolean {
 /** `*ch 13, 2 sc in each ch (24 sc), sl st in next 2 sts; rep from *`: what is within a repeat is not the row's count. */
 function isRepeated(words: readonly Word[], close: number): boolean {
   return words.slice(close + 1).some(({ text }, at, after) => {
-    // `Repeat for the other side.` goes back to no mark.
-    return /^(?:rep|repeat|repeating|\*)$/.test(text) && after[at + 1]?.text !== 'for'
+    if (!/^(?:rep|repeat|repeating|\*)$/.test(text)) return false
+    // `Repeat for the other side.` `Repeat Row 2.` `Repeat until it is long enough.` go back to no mark.
+    const opens = at === 0 || /^[.)\]]$/.test(after[at - 1]?.text ?? '')
+    return !(opens && /^(?:for|until|rows?|rnds?|rounds?|last|these|this)$/.test(after[at + 1]?.text ?? ''))
   })
 }
 
