@@ -32,7 +32,8 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
     return null
   }
   if (work.made.places.length === 0 && work.opening === null) {
-    if (work.below === null) {
+    // A single chain is none that a piece is begun on.
+    if (work.below === null && chains > 1) {
       const laid = chainRow(work.kinds, chains, work.order)
       beginOn(work, laid)
       // The hook stands at the chain made last.

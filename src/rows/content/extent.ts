@@ -28,14 +28,20 @@ function until(reader: Reader): boolean {
   return take(reader, 'until', 'till', 'til', 'to')
 }
 
+/** What is measured by itself, from where it begins. */
+const part =
+  /^(?:armholes?|yoke|cap|thumb|border|edging|ribbing|rib|hem|band|strap|straps|opening|slit|neck|neckline|cuff|brim)$/
+
 function untilLength(reader: Reader): Extent | null {
-  const whole = until(reader)
-  if (!whole && !take(reader, 'for')) return null
+  const opens = until(reader)
+  if (!opens && !take(reader, 'for')) return null
+  const from = reader.at
   for (let passed = 0; passed < 12 && reader.at < reader.end && textAt(reader) !== '.'; passed += 1) {
     const found = attempt(reader, readLength)
     if (found !== null) {
+      const ofPart = reader.words.slice(from, reader.at).some(({ text }) => part.test(text))
       passClause(reader)
-      return { kind: 'length', centimetres: found, wholePiece: whole }
+      return { kind: 'length', centimetres: found, wholePiece: opens && !ofPart }
     }
     reader.at += 1
   }

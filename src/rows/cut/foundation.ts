@@ -19,3 +19,17 @@ export function soundsLikeFoundation(words: readonly Word[]): boolean {
     return chain.test(text) && [at - 1, at + 1, at + 2].some((near) => words[near]?.kind === 'number')
   })
 }
+
+/** `Work same as back to armholes.`: the rows of another piece, which are not known here. */
+export function soundsLikeOtherPiece(words: readonly Word[]): boolean {
+  const [first] = words
+  if (!/^(?:work|make|crochet|begin|same|as|foll|follow|ch|start)$/.test(first?.text ?? '') || words.length > 30)
+    return false
+  const likens = words.findIndex(({ text }) => /^(?:as|same|like)$/.test(text))
+  const piece =
+    /^(?:back|front|sleeve|body|left|right|first|other|one|mitten|sock|leg|arm|panel|side|square|motif|piece)$/
+  return (
+    likens >= 0 &&
+    words.slice(likens).some(({ text, kind }) => piece.test(text) || (kind === 'number' && text === '1st'))
+  )
+}

@@ -7,7 +7,7 @@ import { countsOf, isFoundation, labelCount, lateCount } from '../row-reading.ts
 import type { Word } from '../words.ts'
 import { isTitle } from './chunks.ts'
 import { isLabelledRow, isUnlabelledRow, leadsOn } from './decide.ts'
-import { soundsLikeFoundation } from './foundation.ts'
+import { soundsLikeFoundation, soundsLikeOtherPiece } from './foundation.ts'
 import type { Only } from './parts.ts'
 import { bothOnly } from './parts.ts'
 import type { Chunk } from './passage-text.ts'
@@ -150,7 +150,7 @@ function takeProse(cutter: Cutter, state: SectionState, found: Found, read: Read
   if (/^(?:fasten|finish|break|cut|fo)$/.test(words[0]?.text ?? '')) state.ended = true
   if (prepared.title !== null) takeTitle(state, prepared.title)
   else if (isTitle(chunk.text, cutter, () => prepared)) takeTitle(state, chunk.text)
-  if (soundsLikeFoundation(words)) state.beginning = found
+  if (soundsLikeFoundation(words) || (state.rows === 0 && soundsLikeOtherPiece(words))) state.beginning = found
   state.leading = state.rows > 0 && leadsOn(read.content) ? read : null
 }
 

@@ -18,7 +18,7 @@ function unworked(reader: Reader): boolean {
 
 /** `turn and complete this side first`: the rest waits. */
 const thisSide =
-  /^(?:[,;] )?(?:and )?(?:complete|finish|work|continue|cont|working)(?: only)?(?: on)?(?: only)? (?:this|these|first|one|each)(?: (?:side|sts?|stitches|shoulder|half|section|separately|first|only|for|the|left|right|front|back|neck|edge))*(?= |$)/
+  /^(?:[.,;] )?(?:and )?(?:complete|finish|work|continue|cont|working)(?: only)?(?: on)?(?: only)? (?:this|these|first|one|each)(?: (?:side|sts?|stitches|shoulder|half|section|separately|first|only|for|the|left|right|front|back|neck|edge))*(?= |$)/
 
 /**
  * The end of a row: `turn`, `do not turn`, `ch 1 and turn`.
