@@ -3,11 +3,12 @@ import { refsOf, rotated, stitchNumber, turned } from './fabric.ts'
 import type { Past, PlaceRef, Trace } from './past.ts'
 import type { RowWords } from './row-words.ts'
 import { wordsOf } from './row-words.ts'
-import type { Step, StepOf, Target } from './step.ts'
+import type { Step, StepOf } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
-import { heightInChains, stitchKey } from './terms/stitch.ts'
+import { stitchKey } from './terms/stitch.ts'
+import type { Leaves } from './work/left-over.ts'
+import { leavesOf, leftOver } from './work/left-over.ts'
 import { settleOpening } from './work/opening.ts'
-import { countMeant } from './work/place.ts'
 import { fillOpen } from './work/shaping.ts'
 import type { Choose, Finished, OpeningRules, Resting, Stop, Work } from './work/state.ts'
 import { add, createTally } from './work/tally.ts'
@@ -50,7 +51,7 @@ export interface Worked {
   readonly leftSpaces: number
   readonly leftSaid: boolean
   /** What the words say is left, and what is; null where both agree, or the words give no number. */
-  readonly leaves: { readonly said: number; readonly left: number } | null
+  readonly leaves: Leaves | null
   /** Some number is left to the eye, and was estimated. */
   readonly byEye: boolean
   /** A repeat to the end that left something over. */
@@ -155,6 +156,8 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     lastTarget: null,
     endless: null,
     steps: 0,
+    skipsAfterChain: words.skipsAfterChain,
+    countsFirst: false,
     skipsFirst: 0,
     swept: -1,
     passStart: 0,
@@ -177,44 +180,10 @@ function settleSlips(work: Work): void {
   work.stitches = work.slips
 }
 
-/** `6 chain, turn, 1 dc in each of 5`: as many chains are left as the turn takes. */
-function turnsUnsaid({ below, begunAt, cursor, rowStitch, endless }: Work, remaining: number): boolean {
-  if (below?.foundation !== true || below.circular || begunAt > 0 || rowStitch === null || endless !== null)
-    return false
-  return remaining === heightInChains[rowStitch.base] && cursor > remaining
-}
-
-function leftOver(work: Work): number {
-  if (work.lastTarget === null) return 0
-  const remaining = countMeant(work, work.lastTarget, work.cursor, work.end - work.passed)
-  if (turnsUnsaid(work, remaining)) return work.unsaid
-  // The chain that an oval begins in has its stitches already.
-  if (work.around && remaining === 1) return work.unsaid
-  // `* miss 2, 1 dc; repeat`: the round ends with what the next pass would skip.
-  if (work.below?.circular === true && remaining > 0 && remaining <= work.skipsFirst) return work.unsaid
-  // `…, ch 3, join`: the last chains lie over the stitches that are left.
-  const last = work.kinds.list[work.made.places.at(-1) ?? -1]
-  if (work.joined && last?.what === 'space' && remaining <= last.chains) return work.unsaid
-  return remaining + elsewhere(work, work.lastTarget) + work.unsaid
-}
-
-/** Left on stretches that the row has turned away from. */
-function elsewhere(work: Work, target: Target): number {
-  return work.stretches.reduce((sum, { cursor, end }) => sum + countMeant(work, target, cursor, end), 0)
-}
-
 /** Markers that the row hangs; those of the row below stay where a row goes on stitch by stitch. */
 function marksOf({ marks, made, below }: Work): readonly number[] {
   if (marks.length > 0) return marks.filter((at) => at < made.places.length)
   return below?.marks !== undefined && below.places.length === made.places.length ? below.marks : []
-}
-
-function leavesOf({ leaveCount, below, cursor, end, kinds }: Work): Worked['leaves'] {
-  if (leaveCount === null || below === null) return null
-  const rest = below.places.slice(cursor, end).map((place) => kinds.list[place])
-  const left = rest.filter((kind) => kind?.what === 'stitch' || kind?.what === 'chain').length
-  const spaces = rest.filter((kind) => kind?.what === 'space').length
-  return left === leaveCount || left + spaces === leaveCount ? null : { said: leaveCount, left }
 }
 
 function madeRow(work: Work, style: Job['style']): Row | null {

@@ -127,6 +127,11 @@ function leadsOn(steps: readonly Step[]): boolean {
   return first?.kind === 'skip' || (first !== undefined && intoSpace(first))
 }
 
+function skipsAfterChain(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !(quiet.has(step.kind) || step.kind === 'chain'))
+  return first?.kind === 'skip' && first.where.kind === 'next' && first.where.count.some((count) => (count ?? 0) > 1)
+}
+
 /** What the words of a row say by themselves, the same for every size. */
 export interface RowWords {
   /** The steps without a chain at their end that belongs to the next row. */
@@ -140,6 +145,8 @@ export interface RowWords {
   readonly stitchesNamed: Target
   /** All spaces and corners that it goes into, by any name. */
   readonly spacesNamed: Target
+  /** More than one stitch is skipped right after the chain that opens it, or right at its beginning. */
+  readonly skipsAfterChain: boolean
   /** A long chain that opens it leads to a low stitch further on. */
   readonly leadsOn: boolean
   /** It goes along edges of the piece: at a corner it turns from one to the next. */
@@ -181,6 +188,7 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     namesTurningChain: namesTurningChain(own),
     stitchesNamed: targets(own).filter(goesByStitch).flat(),
     spacesNamed: targets(own).filter(goesBySpace).flat(),
+    skipsAfterChain: skipsAfterChain(own),
     leadsOn: firstStitch(own)?.base === 'singleCrochet' && leadsOn(own),
     alongEdges: own.some(isEdge),
     joinsPieces: own.some(namesPiece),

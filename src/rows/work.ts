@@ -41,6 +41,8 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
       return null
     }
     if (work.loops > 0 && step.counting === null && chains > 1) return makeSpace(work, chains, alone, step.at)
+    // Asked before it is settled whether the chain counts: the likelier of the two to be taken otherwise.
+    if (work.skipsAfterChain) work.countsFirst = work.choose('first skip', 2) === 1
     work.opening = { at: step.at, chains, counting: step.counting }
     return null
   }
@@ -137,10 +139,18 @@ function passedByName(work: Work, of: Target): boolean {
   return swept && of.every((accept) => accept.kind === 'named') && of !== work.lastTarget
 }
 
+/** Nothing but an opening chain that counts has been made. */
+function standsOnFirst({ last, cursor, stitches, turningStitches }: Work): boolean {
+  return last >= 0 && cursor === last + 1 && stitches > 0 && stitches === turningStitches
+}
+
 function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const { where, at } = step
   if (skipsFoundation(work, where)) return skipFoundation(work, forSize(where.count, work.size), at)
   if (where.kind === 'first' && work.last >= 0) return skipFirst(work, where, at)
+  if (where.kind === 'next' && work.countsFirst && standsOnFirst(work)) {
+    return skipFirst(work, { kind: 'first', count: where.count, of: where.of }, at)
+  }
   // What lies before `skip last 3 sts` is not skipped by these words.
   if (where.kind === 'last') work.skipped = work.cursor
   if (where.kind !== 'next') return goTo(work, where, at, () => null)

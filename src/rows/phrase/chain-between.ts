@@ -1,5 +1,5 @@
 import type { Phrase, Reader } from '../reader.ts'
-import { atClauseEnd, numberAt, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
+import { atClauseEnd, numberAt, one, passClause, spanSince, take, takeNumber, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import { readPlaces } from './stitch.ts'
 
@@ -22,14 +22,14 @@ export const chainBetweenPhrase: Phrase = {
   opens: (reader) => {
     const at = leadsTo(reader)
     const noun = chainWords.includes(textAt(reader, at + 1)) ? at + 2 : at + 3
-    if (numberAt(reader, at) === null) return false
+    if (numberAt(reader, at) === null && !/^(?:a|one)$/.test(textAt(reader, at))) return false
     const after = /^(?:after|before)$/.test(textAt(reader, noun)) && /^(?:each|every)$/.test(textAt(reader, noun + 1))
     return after || textAt(reader, noun) === 'between'
   },
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     take(reader, ...leads)
-    const count = takeNumber(reader)
+    const count = takeNumber(reader) ?? (take(reader, 'a', 'one') ? one(reader) : null)
     if (count === null || !take(reader, ...chainWords)) return null
     take(reader, 'stitches', 'sts', 'st')
     if (!take(reader, 'between', 'after', 'before')) return null

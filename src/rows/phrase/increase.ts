@@ -45,6 +45,12 @@ export const increasePhrase: Phrase = {
     const places = readPlaces(reader)
     const at = spanSince(reader, from)
     if (places.length === 0) return [{ kind: 'work', parts, where: { kind: 'next', count, of: anyStitch }, at }]
-    return places.map((where) => ({ kind: 'work', parts, where, at }))
+    const single = [{ kind: 'stitch', stitch, count: one(reader) } as const]
+    return places.flatMap((where) => {
+      const more: Step = { kind: 'work', parts, where, at }
+      // `increase in every 4th st`: the others are worked as they are.
+      if (where.kind !== 'each' || where.interval === undefined) return [more]
+      return [more, { kind: 'work', parts: single, where: { kind: 'each', of: where.of, until: where.until }, at }]
+    })
   },
 }

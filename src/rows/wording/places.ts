@@ -19,11 +19,17 @@ const kind = `(?:${stitchName}|${stitchWord})`
 
 /** Chains and stitches that are named by where they stand among others. */
 export const amongOthers: readonly Rewording[] = [
+  // `in the middle of 5 chain`
+  {
+    opens: opensPlace,
+    from: new RegExp(`^${into} (?:the )?${middle}(?: ${one})? of (?=# (?:- )?${chainWord})`),
+    to: 'in the',
+  },
   // `in the centre of the next loop`, `to the middle of the 5 ch`: anywhere in the loop
   {
     opens: opensPlace,
     from: new RegExp(
-      `^${into} (?:the )?${middle}(?: ${one})? of (?=(?:the |each |every |next |first |last |same )*(?:# (?:- )?)?(?:${loopWord}|${chainWord}))`,
+      `^${into} (?:the )?${middle}(?: ${one})? of (?=(?:the |each |every |next |first |last |same |#th )*(?:# (?:- )?)?(?:${loopWord}|${chainWord}))`,
     ),
     to: 'in',
   },
@@ -148,7 +154,7 @@ export const withoutNoun: readonly Rewording[] = [
   },
   {
     opens: 'each every',
-    from: /^(?:each|every)(?: one)? of (?:the |these |those )?(?<n>#)(?! (?:skipped|underarm|unworked|unused|free|held))/,
+    from: /^(?:each|every)(?: one)? of (?:the |these |those )?(?:next |following )?(?<n>#)(?: (?:following|succeeding|next))?(?! (?:skipped|underarm|unworked|unused|free|held))/,
     to: 'each of next $n',
   },
   { opens: 'in into on', from: new RegExp(`^(?:in|into|on) (?:each|every)(?: one)?${clauseEnd}`), to: 'in each st' },
@@ -232,6 +238,12 @@ export const asides: readonly Rewording[] = [
     opens: 'in into',
     from: /^(?:in|into) (?:the )?(?:joining stitch|joining st|joining|join)(?= [,;.:)]| and|$)/,
     to: 'in same st',
+  },
+  {
+    opens: 'between',
+    from: new RegExp(`^between(?: them| these| each| the (?:loops|scallops))?${clauseEnd}`),
+    to: '',
+    after: new RegExp(`(?:the|each|every) ${stitchName}$`),
   },
   { opens: 'top', from: /^top (?:st|stitch|loop|chain|ch) of/, to: 'top of' },
   { opens: 'first', from: /^first made/, to: '', after: /#$/ },

@@ -15,7 +15,11 @@ export const verbs: readonly Rewording[] = [
     from: /^(?:leave|leaving) (?:the )?(?:rest|remainder|others|remaining)(?: stitches)?(?! sts| unworked| stitches)/,
     to: 'leave rem unworked',
   },
-  { opens: 'leave leaving', from: new RegExp(`^(?:leave|leaving) (?:that|it)${clauseEnd}`), to: 'leave rem unworked' },
+  {
+    opens: 'leave leaving',
+    from: new RegExp(`^(?:leave|leaving) (?:that|it|these|those|them)${clauseEnd}`),
+    to: 'leave rem unworked',
+  },
   {
     opens: 'leave leaving',
     from: /^(?:leave|leaving) (?=(?:# |the next )(?:\S+ ){0,3}?(?:,|;|\.)|#(?: \S+)?$)(?!(?:\S+ ){0,6}un)/,
@@ -31,7 +35,17 @@ export const verbs: readonly Rewording[] = [
   },
   { opens: 'slip slipping', from: /^(?:slip|slipping) (?=to the|into|along|up|under|on to)/, to: 'ss' },
   { opens: 'slip-stitch slip-stitches', from: /^\S+/, to: 'ss' },
+  {
+    opens: 'increase increasing',
+    from: /^(?:increase|increasing) by (?:working|making) (?:#|two)(?: \w+)?(?= in every #th)/,
+    to: 'increase',
+  },
   { opens: 'increase increasing', from: /^(?:increase|increasing) by (?:working|making)/, to: 'work' },
+  {
+    opens: 'work go continue',
+    from: /^(?:work|go|continue)(?: plain| even)? to (?:the )?last (?<n>#)(?: (?:stitches|sts))?(?= ,)/,
+    to: 'one in each st to last $n sts',
+  },
   { opens: 'put', from: /^put/, to: 'make' },
   { opens: 'closely', from: /^closely/, to: '' },
   {
@@ -68,6 +82,15 @@ export const verbs: readonly Rewording[] = [
 
 /** Rows that need no more words than the name of their stitch. */
 export const plainRows: readonly Rewording[] = [
+  // `work round without increasing`
+  {
+    opens: 'work go continue',
+    from: new RegExp(
+      `^(?:work|go|continue)(?: plain| even| all)?(?: round| around| on| along| back)? without (?:any )?(?:further |more )?(?:increas|decreas)\\w+${rowEnd}`,
+    ),
+    to: 'one in each st',
+    after: rowStart,
+  },
   // `Miss every other stitch.`: one in each of the others
   {
     opens: 'skip miss',

@@ -205,6 +205,9 @@ export interface Work {
     readonly cursor: number
   } | null
   steps: number
+  /** `5 ch, miss 3, …`: the words skip right after an opening chain, and whether that counts the stitch under it. */
+  readonly skipsAfterChain: boolean
+  countsFirst: boolean
   /** Places that each pass of the last repeat begins by skipping. */
   skipsFirst: number
   /** Where words that go into each place of a kind have come to; -1 where none have been worked. */
