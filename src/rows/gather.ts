@@ -126,18 +126,22 @@ export function leaveLast(steps: Step[], from: number): void {
   steps.splice(-2, 1, { ...each, where: { ...each.where, until: { kind: 'leaving', count, of } } })
 }
 
-/** `sc in each st across, working 4 sc in ch-4 sp`: after all the stitches the space is one of those passed. */
-function inAll(step: Step | undefined): Step | undefined {
+/**
+ * `sc in each st across, working 4 sc in ch-4 sp`, `9 tr under each loop, and 1 dc on the dc between`: after all places
+ * of one kind the other is one of those passed.
+ */
+function inAll(step: Step | undefined, swept: Target): Step | undefined {
   if (step?.kind !== 'work' || step.where.kind !== 'next' || step.where.bare !== true) return step
   const { of } = step.where
   const spaces = of.every((accepts) => accepts.kind === 'space')
-  return spaces ? { ...step, where: { kind: 'each', of, until: { kind: 'end' } } } : step
+  const stitches = isBetweenStitches(swept) && of.every((accepts) => accepts.kind === 'named')
+  return spaces || stitches ? { ...step, where: { kind: 'each', of, until: { kind: 'end' } } } : step
 }
 
 /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: the places are taken as they come, not twice along the row. */
 export function sweep(steps: Step[], from: number): void {
   const [first, written] = steps.slice(-2)
-  const second = isSweeping(first) && first.where.until.kind === 'end' ? inAll(written) : written
+  const second = isSweeping(first) && first.where.until.kind === 'end' ? inAll(written, first.where.of) : written
   // Row ends lie along another edge, one after the other.
   if (isSweeping(second) && second.where.of.some((accept) => accept.kind === 'rowEnd')) return
   if (

@@ -4,6 +4,7 @@ import { passFillers } from './fillers.ts'
 import { asGroup, leaveLast, sweep } from './gather.ts'
 import { inLayers, withoutLayers } from './layers.ts'
 import { withoutLoops } from './loops.ts'
+import { withMissed } from './miss-every.ts'
 import { multiply, readMultiple } from './multiple.ts'
 import { alongPhrase, crossingPhrase, passAside } from './phrase/aside.ts'
 import { bracketPhrase } from './phrase/bracket.ts'
@@ -222,7 +223,7 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const reader = createReader(withoutLoops(withoutColours(own)), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) {
-    const whole = withLeft(withFirstSkip(withRing(withCounting(steps))))
+    const whole = withLeft(withFirstSkip(withRing(withCounting(withMissed(steps, reader.stitch)))))
     return { steps: layered ? inLayers(whole) : whole, stitch: reader.stitch, unread: null }
   }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }

@@ -86,6 +86,12 @@ describe('numbers and nouns left out', () => {
     ['* 4 chain, 1 double in the 3rd stitch; repeat from * all round.', '8 ch-4 sp, 8 dc'],
     ['1 double in each of 8, 3 in the next, 1 in each of the others.', '26 dc'],
     ['1 treble in each, with 1 chain between.', '24 tr, 24 ch-1 sp'],
+    ['Increase in every 4th stitch.', '30 dc'],
+    ['1 double in each, missing every 6th.', '20 dc'],
+    ['Decrease by missing every 5th stitch.', '20 dc'],
+    ['Miss every other stitch.', '12 dc'],
+    ['Work round without increasing.', '24 dc'],
+    ['4 double on the first 4, 2 in the next, 1 in each of the rest.', '25 dc'],
   ])('%s', (row, expected) => {
     expect(on24(row)).toBe(expected)
   })
@@ -104,6 +110,8 @@ describe('loops by their chains', () => {
     ['Slip stitch to the middle of the loop, 6 chain, 1 double in the next loop; repeat.', '8 ch-6 sp, 8 dc'],
     ['3 double under each loop, miss the double.', '24 dc'],
     ['1 double on each double, 2 double under each loop.', '24 dc'],
+    ['9 treble under each loop, and 1 double on the double between.', '8 dc, 72 tr'],
+    ['2 single up the loop, * 6 chain, 1 double in the next loop; repeat from *.', '8 ch-6 sp, 8 dc'],
     ['5 double under each loop of 4 chain.', 'not-worked no-such-place'],
   ])('%s', (row, expected) => {
     expect(onLoops(row)).toBe(expected)

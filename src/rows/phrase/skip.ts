@@ -16,7 +16,7 @@ function counted(reader: Reader): Where | null {
   take(reader, 'center', 'centre', 'middle', 'next')
   const noun = attempt(reader, numberedSpace)
   if (noun !== null) return { kind: 'next', count: one(reader), of: [noun] }
-  const count = takeNumber(reader)
+  const count = takeNumber(reader) ?? (take(reader, 'one', 'a') ? one(reader) : null)
   const of = attempt(reader, (inner) => readTarget(inner, false))
   if (count === null && of === null) return null
   return { kind: 'next', count: count ?? one(reader), of: of ?? anyStitch }

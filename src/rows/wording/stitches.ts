@@ -5,6 +5,7 @@ const number = /(?:#|\b(?:a|one|each|every|next|the|of|on|same))$/
 
 /** `2 plain`, `1 double plain`: the lowest stitch, as a rule. */
 export const ukStitches: readonly Rewording[] = [
+  { opens: 'plain', from: /^plain crochet/, to: 'dc' },
   {
     opens: 'single',
     from: /^single crochet(?! in (?:each|every)| into (?:each|every))/,
@@ -28,6 +29,7 @@ export const ofStitch: readonly Rewording[] = [
 
 /** Where single crochet is the lowest stitch. */
 export const usStitches: readonly Rewording[] = [
+  { opens: 'plain', from: /^plain crochet/, to: 'sc' },
   { opens: 'plain', from: /^plain (?=sc|single|dc|double)/, to: '' },
   { opens: 'plain', from: /^plain(?: stitch| stitches| sts?)?(?= in| into| on| [,;.)]|$)/, to: 'sc', after: /#$/ },
   { opens: 'double', from: /^double (?:stitch|stitches)/, to: 'dc', after: number },

@@ -35,6 +35,13 @@ export const verbs: readonly Rewording[] = [
   },
   { opens: 'slip slipping', from: /^(?:slip|slipping) (?=to the|into|along|up|under|on to)/, to: 'ss' },
   { opens: 'slip-stitch slip-stitches', from: /^\S+/, to: 'ss' },
+  { opens: 'decrease decreasing', from: /^(?:decrease|decreasing) by (?=missing|skipping|skip|miss)/, to: '' },
+  {
+    opens: 'up along',
+    from: /^(?:up|along) (?:the )?(?:next |first )?(?:side of the )?(?:loop|chain)/,
+    to: 'in the next loop',
+    after: /(?:ss|single|st|stitch)$/,
+  },
   {
     opens: 'increase increasing',
     from: /^(?:increase|increasing) by (?:working|making) (?:#|two)(?: \w+)?(?= in every #th)/,
@@ -82,6 +89,13 @@ export const verbs: readonly Rewording[] = [
 
 /** Rows that need no more words than the name of their stitch. */
 export const plainRows: readonly Rewording[] = [
+  { opens: 'open square close', from: /^(?:open|square|close) (?:crochet|work|stitch) :/, to: '', after: rowStart },
+  {
+    opens: 'dc sc double',
+    from: /^(?:dc|sc|double crochet) , (?:working|making) (?=# in|one in)/,
+    to: '',
+    after: rowStart,
+  },
   // `work round without increasing`
   {
     opens: 'work go continue',

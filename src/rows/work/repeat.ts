@@ -129,7 +129,7 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
   let first = start
   let done = 0
   for (;;) {
-    const { cursor, sub } = work
+    const { cursor, sub, below } = work
     const before = snapshot(work)
     const pass = onePass(work, loop, before, done === 0, run)
     if (pass === 'cut') break
@@ -140,7 +140,9 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
       endAtMark(work, loop, snapshots.at(-1), run)
       break
     }
-    if (work.cursor === cursor && work.sub === sub) return { why: 'goes nowhere', at: loop.at }
+    // A round that has been turned to begin further on has gone on, wherever it stands.
+    const stays = work.cursor === cursor && work.sub === sub && work.below === below
+    if (stays) return { why: 'goes nowhere', at: loop.at }
     if (done === 0) first = work.cursor
     done += 1
     snapshots.push(before)
