@@ -174,7 +174,14 @@ export function leftFindings(
     const { at: place, done, uses } = first.result.endless
     const fault = { at: place, done, asked: null, left: first.result.left - first.result.endless.passed, uses }
     const concerned = repeats.map((each) => each.size)
-    found.push(repeatFinding(fault, row, concerned, wording))
+    // Where a repeat without a mark begins is only supposed.
+    const bare = wording.job.steps.some((steps) => steps?.some((step) => step.kind === 'repeatAll'))
+    const leaves = { row, left: printLeft(repeats.map((each) => each.result)) }
+    found.push(
+      bare
+        ? diagnose('bare-repeat-left', place, leaves, { sizes: concerned })
+        : repeatFinding(fault, row, concerned, wording),
+    )
   }
   if (sizes.length > 0) {
     const left = printLeft(sizes.flatMap((size) => worked[size] ?? []))

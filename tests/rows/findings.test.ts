@@ -168,6 +168,12 @@ const cases: readonly Case[] = [
     hint: /foundation chain/,
   },
   {
+    code: 'bare-repeat-left',
+    text: `${twenty}Row 2: Sc in next st, 2 sc in next st, sc in next st, ‹repeat›.`,
+    says: /leaves 2 stitches of the row below over/,
+    hint: /repeat from \*/,
+  },
+  {
     code: 'base-unknown',
     text: '## A\nRow 1: ‹Join yarn with sl st in any corner›, sc in each st across.',
     says: /this draft does not make/,

@@ -69,7 +69,7 @@ describe('repeats without a mark', () => {
     ['1 treble, 1 chain, miss 1, repeat 11 times more.', '12 tr, 12 ch-1 sp'],
     ['8 times 1 double, 3 chain, miss 2.', '8 dc, 8 ch-3 sp'],
     // A repeat that does not come out is one all the same.
-    ['4 double, 2 in the next; repeat.', 'worked repeat-does-not-come-out'],
+    ['4 double, 2 in the next; repeat.', 'worked bare-repeat-left'],
   ])('%s', (row, expected) => {
     expect(on24(row)).toBe(expected)
   })

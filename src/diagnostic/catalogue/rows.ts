@@ -111,6 +111,12 @@ export const rowFindings = {
       return `${it} would fit ${below} of ${counts.join(' or ')} ${chains ? 'chains' : 'stitches'}.`
     },
   }),
+  'bare-repeat-left': entry<{ row: string; left: string }>({
+    severity: 'warning',
+    says: ({ row, left }) =>
+      `${row}: the repeat leaves ${left} of the row below over, and no mark says where it begins.`,
+    hint: () => 'Put * where the repeat begins and write “repeat from *”.',
+  }),
   'too-few-stitches': entry<{ row: string; words: string; wanted: string; there: number }>({
     severity: 'error',
     says: ({ row, words, wanted, there }) =>

@@ -64,6 +64,7 @@ export function readEnds(reader: Reader): Change | null {
   const change = readChange(reader)
   if (change === null) return null
   const count = takeNumber(reader) ?? one(reader)
+  take(reader, 'one', 'a')
   if (!take(reader, 'st', 'sts', 'stitch', 'stitches')) reader.stitch = takeStitch(reader) ?? reader.stitch
   const ends = readWhichEnds(reader)
   return ends === null ? null : { change, count: sumOf(count, ends) }

@@ -63,6 +63,11 @@ export const repeats: readonly Rewording[] = [
     from: /^(?:for|to|until|till) (?:the )?(?:length|size|depth) (?:required|desired|wanted|wished|needed|necessary)/,
     to: 'to desired length',
   },
+  {
+    opens: 'till until to',
+    from: /^(?:till|until|to) (?:the )?last (?:, )?(?:and )?(?<n>#) (?:in|into|on) (?:that|it|this)/,
+    to: 'to last st , $n in last st',
+  },
   { opens: 'to', from: /^to (?:the )?last (?:(?:stitch|st) )?but one/, to: 'to last st' },
   {
     opens: 'finishing finish terminating terminate concluding conclude and end ending',

@@ -35,6 +35,27 @@ export const verbs: readonly Rewording[] = [
   },
   { opens: 'slip slipping', from: /^(?:slip|slipping) (?=to the|into|along|up|under|on to)/, to: 'ss' },
   { opens: 'slip-stitch slip-stitches', from: /^\S+/, to: 'ss' },
+  {
+    opens: 'increasing',
+    from: /^increasing (?<n>#) (?:in|at) (?:the )?(?:middle|centre|center)(?: of (?:the )?row)?/,
+    to: 'increase $n evenly',
+  },
+  {
+    opens: 'decreasing',
+    from: /^decreasing (?<n>#) (?:in|at) (?:the )?(?:middle|centre|center)(?: of (?:the )?row)?/,
+    to: 'decrease $n evenly',
+  },
+  { opens: 'putting', from: /^putting/, to: 'working' },
+  {
+    opens: ',',
+    from: /^, (?:except|excepting) (?:in |on )?the last(?: st| stitch)?(?= [,;.]|$)/,
+    to: 'to last st , leave rem unworked',
+  },
+  {
+    opens: '#',
+    from: /^# ch(?:ains?)? , (?:#|one|a) (?:ss|single|slip stitch|dc|double)(?: crochet)? (?:in|into|on) (?:the )?(?:first(?: ch| chain| one)? of (?:the |these |those )?(?:#|them|these)(?: ch| chain)?|(?:first|#th)(?: ch| chain| one| stitch)?(?: of (?:the |these )?#(?: ch| chain)?)?(?: for a| forming a| to form a| to make a| making a) (?:purl|picot))/,
+    to: 'picot',
+  },
   { opens: 'decrease decreasing', from: /^(?:decrease|decreasing) by (?=missing|skipping|skip|miss)/, to: '' },
   {
     opens: 'up along',
