@@ -26,7 +26,7 @@ const before = 3
 
 /** The pattern up to the end of a word, telling where each group stands. */
 function wholeWords(pattern: RegExp): RegExp {
-  return new RegExp(`(?:${pattern.source})(?:(?<= )|(?= |$))`, 'd')
+  return new RegExp(`(?:${pattern.source})(?:(?<= )|(?= |$))`, 'dy')
 }
 
 export function byFirstWord(rewordings: readonly Rewording[]): Rewordings {
@@ -50,15 +50,15 @@ interface Window {
   readonly ends: readonly number[]
 }
 
-function windowOf(words: readonly Word[]): Window {
-  let text = ''
+/** Where each of the words shown stands in their text: asked for only where a turn of phrase has been found. */
+function windowOf(text: string, all: readonly string[]): Window {
   const starts: number[] = []
   const ends: number[] = []
-  for (const word of words) {
-    if (text !== '') text += ' '
-    starts.push(text.length)
-    text += shown(word)
-    ends.push(text.length)
+  let at = 0
+  for (const each of all) {
+    starts.push(at)
+    ends.push(at + each.length)
+    at += each.length + 1
   }
   return { text, starts, ends }
 }
@@ -78,9 +78,7 @@ interface Rewritten {
   readonly words: readonly Word[]
 }
 
-function rewriteAt(words: readonly Word[], window: Window, { from, to }: Rewording): Rewritten | null {
-  const match = from.exec(window.text)
-  if (match === null || match.index > 0) return null
+function rewriteAt(words: readonly Word[], window: Window, match: RegExpExecArray, to: string): Rewritten | null {
   const taken = window.ends.indexOf(match[0].trimEnd().length) + 1
   const [first] = words
   const last = words[taken - 1]
@@ -97,11 +95,15 @@ function rewriteAt(words: readonly Word[], window: Window, { from, to }: Rewordi
 }
 
 function firstThatFits(ahead: readonly Word[], said: readonly Word[], all: readonly Rewording[]): Rewritten | null {
-  const window = windowOf(ahead)
+  const shownAhead = ahead.map(shown)
+  const text = shownAhead.join(' ')
   const lead = said.slice(-before).map(shown).join(' ')
-  for (const each of all) {
-    if (each.after !== undefined && !each.after.test(lead)) continue
-    const found = rewriteAt(ahead, window, each)
+  for (const { after, from, to } of all) {
+    if (after !== undefined && !after.test(lead)) continue
+    // Sticky: it is looked for at the beginning only.
+    from.lastIndex = 0
+    const match = from.exec(text)
+    const found = match === null ? null : rewriteAt(ahead, windowOf(text, shownAhead), match, to)
     if (found !== null) return found
   }
   return null

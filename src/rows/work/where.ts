@@ -9,13 +9,13 @@ import { advanceEvery } from './interval.ts'
 import { toNth } from './nth.ts'
 import { firstPlace } from './opening.ts'
 import { passAfterSkip, passOver, passSpaces } from './passed.ts'
-import { advance, countMeant, fromEnd, nextMeant } from './place.ts'
-
+import { advance, countMeant, fromEnd } from './place.ts'
 import { goesIntoRing, isAnySpace, isRing } from './ring.ts'
 import { goAround, workSource } from './source.ts'
 import { downSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
+import { intoTurning, loopBefore, turningPlace, withoutTurningChain } from './turning.ts'
 
 /** What is done in so many places that have been found, one after the other. */
 export type InPlaces = (places: number) => Stop | null
@@ -72,23 +72,6 @@ function eachPlace(work: Work, where: Where & { kind: 'each' }, at: Span, inPlac
     if (where.until.kind === 'end' && work.namesTurningChain) work.cursor = withoutTurningChain(work, end)
   }
   return stop
-}
-
-/** `each st across, dc in top of tch`: the last place is left for the words that name it. */
-function withoutTurningChain(work: Work, end: number): number {
-  const kind = work.kinds.list[work.below?.places[end - 1] ?? -1]
-  const turning = kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)
-  return turning ? end - 1 : end
-}
-
-const turningStitch: Target = [{ kind: 'stitch', said: true }]
-
-/** `1 dc in next ch` where only the turning chain is left: its top is a chain. */
-function intoTurning(work: Work, of: Target, asked: number): number {
-  const left = work.kinds.list[work.below?.places[work.end - 1] ?? -1]
-  const isLast = work.cursor === work.end - 1 && left?.what === 'stitch' && left.turning
-  const asksChain = of.length === 1 && of[0]?.kind === 'chain'
-  return asked === 1 && isLast && asksChain ? advance(work, turningStitch, 1) : 0
 }
 
 /** Where the row below has been worked to its end: on around the chain, or along the side. Returns how many are found. */
@@ -206,27 +189,6 @@ function samePlace(work: Work, { start, noun }: Where & { kind: 'same' }, at: Sp
   }
   pastHalfUsed(work, noun)
   return inLast(work, inPlaces)
-}
-
-/** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
-function turningPlace(work: Work, space: boolean): number {
-  for (let at = work.end - 1; space && at >= work.cursor; at -= 1) {
-    const kind = work.kinds.list[work.below?.places[at] ?? -1]
-    if (kind?.what === 'space' && kind.opening !== null) return at
-  }
-  for (let at = work.end - 1; at >= work.cursor; at -= 1) {
-    const kind = work.kinds.list[work.below?.places[at] ?? -1]
-    if (kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)) return at
-  }
-  return -1
-}
-
-/** `3rd of 5 ch` where a loop of 5 chains comes before the turning chain. */
-function loopBefore(work: Work, loop: number, turning: number): Target | null {
-  const of: Target = [{ kind: 'space', chains: loop }]
-  const next = nextMeant(work, of)
-  const kind = work.kinds.list[work.below?.places[next] ?? -1]
-  return next >= 0 && (turning < 0 || next < turning) && kind?.what === 'space' && kind.opening === null ? of : null
 }
 
 function turningChain(
