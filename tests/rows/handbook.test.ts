@@ -198,3 +198,31 @@ describe('the centre stitch and rows like others', () => {
     expect(flat('1 chain, 1 double in each.\n\n3rd row: Like the second row.')).toBe('20 dc')
   })
 })
+
+describe('endings of a repeat', () => {
+  const groups =
+    '## A\nMake a chain of 8, unite.\n\n1st round.—3 chain, 23 treble in the circle, unite.\n\n2nd round.—3 chain, 1 treble in each of next 2, * 2 chain, 1 treble in each of next 3; repeat from *, ending with 2 chain; unite.\n\n'
+  const mesh =
+    '## A\nMake a chain of 38.\n\n1st row.—1 treble in the 8th chain from the needle, * 2 chain, miss 2, 1 treble in the next; repeat from * to the end, turn.\n\n'
+
+  it.each([
+    ['its last chain', groups, '24 tr, 8 ch-2 sp'],
+    [
+      'in place of the last stitches, where a space is left',
+      `${groups}3rd round.—3 chain, 1 treble in each of next 2 treble, * 1 chain, 1 treble in the next space, 1 chain, 1 treble in each of next 3 treble; repeat from * all round, ending with 1 chain; unite.`,
+      '32 tr, 16 ch-1 sp',
+    ],
+    [
+      'into the turning chain',
+      `${mesh}2nd row.—5 chain, miss the first treble, 1 treble in the next treble, * 2 chain, 1 treble in the next treble; repeat from *, ending with 2 chain, miss 2 chain, 1 treble in the next chain.`,
+      '12 tr, 11 ch-2 sp',
+    ],
+    [
+      'the last one told by its place',
+      `${mesh}2nd row.—5 chain, 1 treble on the next treble, * 2 chain, 1 treble on the next treble; repeat from *, the last one on the 3rd of the turning chain.`,
+      '12 tr, 11 ch-2 sp',
+    ],
+  ])('%s', (_, text, expected) => {
+    expect(last(text)).toBe(expected)
+  })
+})

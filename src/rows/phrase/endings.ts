@@ -145,8 +145,13 @@ function endings(step: StepOf<'repeat'>, ending: readonly Step[]): readonly (rea
   const last = body.findLastIndex((each) => each.kind === 'work')
   const after: readonly Step[] = [step, ...ending]
   const instead = (endingAt: number): readonly Step[] => [{ ...step, ending, endingAt }]
-  const places = [body.length - 1, ...(last > 0 && last < body.length - 1 ? [last] : [])].filter((at) => at !== like)
-  return like < 1 ? [after, ...places.map(instead)] : [instead(like), after, ...places.map(instead)]
+  const places = [body.length - 1, ...(last > 0 && last < body.length - 1 ? [last] : [])].filter(
+    // A chain does not follow a chain.
+    (at) => at !== like && !(first?.kind === 'chain' && body[at - 1]?.kind === 'chain'),
+  )
+  const others = places.map(instead)
+  if (like < 0) return [after, ...others]
+  return like === 0 ? [after, instead(0), ...others] : [instead(like), after, ...others]
 }
 
 /** The repetition with its ending; where the words leave open what they mean, by what comes out. */

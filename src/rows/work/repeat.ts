@@ -94,11 +94,18 @@ function isExhausted(work: Work): boolean {
   return work.lastTarget !== null && !isPlain(work.lastTarget) && !hasPlace(work, work.lastTarget, work.end)
 }
 
+/** Whether the first place that a pass names is ahead once more. */
+function canBegin(work: Work, body: readonly Step[]): boolean {
+  const first = body.find((step) => 'where' in step)
+  const of = first !== undefined && 'where' in first && 'of' in first.where ? first.where.of : null
+  return of !== null && hasPlace(work, target(work, of), work.end)
+}
+
 function onePass(work: Work, loop: Loop, before: Snapshot, first: boolean, run: RunSteps): Pass {
   work.passStart = work.cursor
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
-  if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work)))
+  if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work) && !canBegin(work, loop.body)))
     return lastPass(work, loop, before, run)
   // Of a place that is nowhere, none of the passes can be worked.
   if (stopped?.why === 'no such place' && first) return stopped
