@@ -30,6 +30,11 @@ function openings(steps: readonly Step[]): readonly number[] {
   return found
 }
 
+/** The chain at the end of a row that opens the next; null where it brings none. */
+function broughtBy({ content }: ReadRow): number | null {
+  return content?.kind === 'steps' ? (wordsOf(content.steps).pending?.count[0] ?? null) : null
+}
+
 /** What opens a row; null where that is not known. */
 function openingsOf({ content }: ReadRow): readonly number[] | 'as before' | null {
   if (content === null || content.kind === 'bySize' || content.kind === 'schedule') return null
@@ -41,10 +46,14 @@ export function topFindings(rows: readonly ReadRow[], textOf: (row: ReadRow) => 
   const found: Diagnostic[] = []
   let all = new Set<number>()
   let below: ReadonlySet<number> | null = all
+  let brought: number | null = null
   for (const row of rows) {
     if (row.opensSection) all = new Set()
     const opened = openingsOf(row)
-    const own: ReadonlySet<number> | null = opened === null ? null : new Set(opened === 'as before' ? all : opened)
+    const begins = brought === null || row.opensSection ? [] : [brought]
+    const own: ReadonlySet<number> | null =
+      opened === null ? null : new Set([...(opened === 'as before' ? all : opened), ...begins])
+    brought = broughtBy(row)
     for (const chains of own ?? []) all.add(chains)
     if (own !== null && below !== null) found.push(...namedBeside(row, textOf(row), own, below))
     below = own

@@ -67,8 +67,14 @@ const ring = '(?:ring|circle|round|loop)'
 const closing =
   '(?: (?:it|them|the (?:ends?|work|chain|round|circle|ring)|up|both ends|ends)| together|,? (?:in|into|to form|and form|so as to form|to make) (?:a |the )?(?:ring|circle|round|loop)| round)*'
 
-/** Rings that are not made of chains. */
+/** Rings, of chains or not. */
 export const rings: readonly Rewording[] = [
+  {
+    opens: 'a ring circle',
+    from: new RegExp(`^(?:a )?(?:ring|circle|round) (?:of|with) (?<n>#) ${chainsWord}`),
+    to: 'ch $n , join',
+    after: /^(?!.*\b(?:the|in|into|under)$)/,
+  },
   { opens: 'take', from: /^take (?:a|the|one)(?: \w+)? ring/, to: 'form a ring' },
   {
     opens: 'wind twist wrap',

@@ -4,7 +4,7 @@ import { asides, threads } from './asides.ts'
 import { beginnings, joins, rings } from './beginnings.ts'
 import { colours } from './colours.ts'
 import { lists } from './lists.ts'
-import { amongOthers, between, loops, withoutNoun } from './places.ts'
+import { amongOthers, between, intoRound, loops, withoutNoun } from './places.ts'
 import { references, repeats } from './repeats.ts'
 import { byFirstWord, rewrite } from './rewrite.ts'
 import { ofStitch, ukStitches, usStitches } from './stitches.ts'
@@ -18,7 +18,7 @@ const passes = [
   byFirstWord([...beginnings, ...joins, ...rings, ...asides]),
   byFirstWord(lists),
   byFirstWord([...verbs, ...plainRows, ...references, ...threads, ...amongOthers]),
-  byFirstWord([...loops, ...between, ...repeats]),
+  byFirstWord([...loops, ...intoRound, ...between, ...repeats]),
   byFirstWord(withoutNoun),
 ]
 

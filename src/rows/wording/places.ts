@@ -145,7 +145,7 @@ export const withoutNoun: readonly Rewording[] = [
   },
   {
     opens: 'each every',
-    from: /^(?:each|every)(?: one)? of (?:the |these |those )?(?:next |following )?(?<n>#)(?: (?:following|succeeding|next))?(?! (?:skipped|underarm|unworked|unused|free|held))/,
+    from: /^(?:each|every)(?: one)? of (?:the |these |those )?(?:next |following )?(?<n>#)(?: (?:following|succeeding|successive|consecutive|next))?(?! (?:skipped|underarm|unworked|unused|free|held))/,
     to: 'each of next $n',
   },
   { opens: 'in into on', from: new RegExp(`^(?:in|into|on) (?:each|every)(?: one)?${clauseEnd}`), to: 'in each st' },
@@ -174,6 +174,16 @@ export const withoutNoun: readonly Rewording[] = [
     from: /^holes?/,
     to: 'sp',
     after: /(?:#|\b(?:each|every|next|first|last|same|the|any|alternate))$/,
+  },
+]
+
+/** `14 tr in the round`: the ring that was made. */
+export const intoRound: readonly Rewording[] = [
+  {
+    opens: 'in into',
+    from: /^(?:in|into) the round(?= [,;.]|$)/,
+    to: 'in ring',
+    after: new RegExp(`# ${stitchName}$`),
   },
 ]
 

@@ -45,6 +45,7 @@ export const verbs: readonly Rewording[] = [
     from: /^decreasing (?<n>#) (?:in|at) (?:the )?(?:middle|centre|center)(?: of (?:the )?row)?/,
     to: 'decrease $n evenly',
   },
+  { opens: 'to', from: /^to cross(?: over| with)?(?= ,| ;|$)/, to: '' },
   { opens: 'putting', from: /^putting/, to: 'working' },
   {
     opens: ',',

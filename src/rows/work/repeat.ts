@@ -149,6 +149,10 @@ function toEnd(work: Work, loop: Loop, run: RunSteps): Stop | null {
     }
     // A round that has been turned to begin further on has gone on, wherever it stands.
     const stays = work.cursor === cursor && work.sub === sub && work.below === below
+    if (stays && done > 0 && isExhausted(work)) {
+      restore(work, before)
+      break
+    }
     if (stays) return { why: 'goes nowhere', at: loop.at }
     if (done === 0) first = work.cursor
     done += 1
