@@ -5,6 +5,15 @@ export const trade = (
   'next over place repeat ring round rows same skip space spaces stitch stitches times together turn until work working'
 ).split(' ')
 
+/** Words that are right as they stand, though one of the trade is near. */
+const ordinary = new Set(
+  (
+    'and the for from form then than that this with into onto over under along after before but not now one two row rnd ' +
+    'rounds rnds loops groups corners petals holes size sizes tch dec inc tip stop step ear box top back front base have here ' +
+    'only also both same some more most less leave like last least long left let lay side tide cord card core hand head neck'
+  ).split(' '),
+)
+
 const longest = 20
 
 /** How many letters must be put in, left out, changed or swapped to make one word of another, up to `most`. */
@@ -56,6 +65,7 @@ export function misspelt(
   const all = new Set(names)
   for (const word of words) {
     if (word.length < 3 || word.length > longest || !/^[\p{L}'-]+$/u.test(word) || all.has(word)) continue
+    if (ordinary.has(word)) continue
     const meant = nearestTo(word, names)
     if (meant !== null) return { word, meant }
   }
