@@ -3,8 +3,20 @@ import { peek } from '../reader.ts'
 
 const longest = 24
 
-/** The words ahead as one text, and where in it each of them ends. */
-function textAhead(reader: Reader): { readonly text: string; readonly ends: readonly number[] } {
+/** The words ahead of a place as one text, and where in it each of them ends. */
+interface Ahead {
+  readonly at: number
+  readonly end: number
+  readonly text: string
+  readonly ends: readonly number[]
+}
+
+/** Many forms look at the same place, one after the other. */
+const lastSeen = new WeakMap<Reader, Ahead>()
+
+function textAhead(reader: Reader): Ahead {
+  const known = lastSeen.get(reader)
+  if (known?.at === reader.at && known.end === reader.end) return known
   const ends: number[] = []
   let text = ''
   for (let ahead = 0; ahead < longest; ahead += 1) {
@@ -13,7 +25,9 @@ function textAhead(reader: Reader): { readonly text: string; readonly ends: read
     text += `${ahead === 0 ? '' : ' '}${word.kind === 'number' && !word.ordinal ? '#' : word.text}`
     ends.push(text.length)
   }
-  return { text, ends }
+  const found = { at: reader.at, end: reader.end, text, ends }
+  lastSeen.set(reader, found)
+  return found
 }
 
 /**

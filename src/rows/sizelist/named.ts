@@ -91,10 +91,19 @@ function namesThenNumbers(words: readonly Word[], first: number, names: readonly
   return { first, end, entries, bracketed: false }
 }
 
+const spellings = new WeakMap<readonly string[], readonly (readonly string[])[]>()
+
+/** The words of each name, found once for a pattern. */
+function spelledOut(names: readonly string[]): readonly (readonly string[])[] {
+  const spelled = spellings.get(names) ?? names.map((name) => name.split(' '))
+  spellings.set(names, spelled)
+  return spelled
+}
+
 /** A number for each size by its name. */
 export function namedList(words: readonly Word[], first: number, names: readonly string[]): Found | null {
   if (names.length < 2) return null
-  const spelled = names.map((name) => name.split(' '))
+  const spelled = spelledOut(names)
   if (isNumber(words[first])) {
     if (bracket(words, first + 1) !== null || chained(words, first, '/') !== null) return null
     return numberFirst(words, first, spelled)

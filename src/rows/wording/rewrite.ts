@@ -94,16 +94,46 @@ function rewriteAt(words: readonly Word[], window: Window, match: RegExpExecArra
   }
 }
 
-function firstThatFits(ahead: readonly Word[], said: readonly Word[], all: readonly Rewording[]): Rewritten | null {
-  const shownAhead = ahead.map(shown)
-  const text = shownAhead.join(' ')
+/** Words as they are shown to the patterns: as one text, of which a window is looked at. */
+interface Line {
+  readonly shown: readonly string[]
+  readonly text: string
+  /** Where each word begins in the text. */
+  readonly starts: readonly number[]
+}
+
+function lineOf(shownWords: readonly string[]): Line {
+  const starts: number[] = []
+  let at = 0
+  for (const each of shownWords) {
+    starts.push(at)
+    at += each.length + 1
+  }
+  return { shown: shownWords, text: shownWords.join(' '), starts }
+}
+
+function textAhead({ text, starts }: Line, at: number): string {
+  const end = starts[at + longest]
+  return text.slice(starts[at], end === undefined ? undefined : end - 1)
+}
+
+function firstThatFits(
+  words: readonly Word[],
+  at: number,
+  line: Line,
+  said: readonly Word[],
+  all: readonly Rewording[],
+): Rewritten | null {
+  const text = textAhead(line, at)
   const lead = said.slice(-before).map(shown).join(' ')
   for (const { after, from, to } of all) {
     if (after !== undefined && !after.test(lead)) continue
     // Sticky: it is looked for at the beginning only.
     from.lastIndex = 0
     const match = from.exec(text)
-    const found = match === null ? null : rewriteAt(ahead, windowOf(text, shownAhead), match, to)
+    if (match === null) continue
+    const ahead = words.slice(at, at + longest)
+    const found = rewriteAt(ahead, windowOf(text, line.shown.slice(at, at + longest)), match, to)
     if (found !== null) return found
   }
   return null
@@ -111,15 +141,20 @@ function firstThatFits(ahead: readonly Word[], said: readonly Word[], all: reado
 
 /** Puts today's words in place of older turns of phrase. Every word keeps its place in the draft. */
 export function rewrite(words: readonly Word[], rewordings: Rewordings): readonly Word[] {
-  if (!words.some((word) => rewordings.has(shown(word)))) return words
+  const shownWords = words.map(shown)
+  if (!shownWords.some((each) => rewordings.has(each))) return words
+  const line = lineOf(shownWords)
   const out: Word[] = []
+  let changed = false
   for (let at = 0; at < words.length; ) {
     const word = words[at]
     if (word === undefined) break
-    const all = rewordings.get(shown(word))
-    const found = all === undefined ? null : firstThatFits(words.slice(at, at + longest), out, all)
-    out.push(...(found?.words ?? [word]))
+    const all = rewordings.get(shownWords[at] ?? '')
+    const found = all === undefined ? null : firstThatFits(words, at, line, out, all)
+    changed ||= found !== null
+    if (found === null) out.push(word)
+    else out.push(...found.words)
     at += found?.taken ?? 1
   }
-  return out
+  return changed ? out : words
 }
