@@ -14,7 +14,7 @@ export interface ProofDocument {
   readonly diagnostics: readonly Finding[]
 }
 
-export interface ProofRow extends Omit<LedgerRow, 'at' | 'left' | 'names'> {
+export interface ProofRow extends Omit<LedgerRow, 'at' | 'left' | 'names' | 'besides'> {
   readonly line: number
 }
 
@@ -35,7 +35,7 @@ export function proofDocument(
   }
 }
 
-function proofRow({ at, left: _, names: __, ...row }: LedgerRow, source: Source): ProofRow {
+function proofRow({ at, left: _, names: __, besides: ___, ...row }: LedgerRow, source: Source): ProofRow {
   const { piece, label, side, ...rest } = row
   return { piece, label, side, line: placeOf(source, at.start).line, ...rest }
 }

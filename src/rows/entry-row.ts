@@ -13,6 +13,7 @@ import { spellingsOf } from './special/known.ts'
 import { verdictOn } from './stated/meaning.ts'
 import type { Special } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
+import { besidesOf } from './work/tally.ts'
 
 /** One entry of the ledger as it is made out, and what was found on the way. */
 export interface EntryWork {
@@ -39,12 +40,15 @@ function finished(result: Worked | null): result is Worked {
   return result !== null && result.stop === null
 }
 
-function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
+function countsOf(
+  { worked, dictionary }: EntryWork,
+  talliesOf: (result: Worked) => Iterable<readonly [key: string, count: number]>,
+): LedgerRow['counts'] {
   const counts: Record<string, number[]> = {}
   const names = new Map<string, string>()
   worked.forEach((result, size) => {
     if (!finished(result)) return
-    for (const [key, count] of result.tally) {
+    for (const [key, count] of talliesOf(result)) {
       if (count === 0) continue
       const shown = names.get(key) ?? printTally(key, dictionary)
       names.set(key, shown)
@@ -54,6 +58,14 @@ function countsOf({ worked, dictionary }: EntryWork): LedgerRow['counts'] {
     }
   })
   return counts
+}
+
+/** A foundation that is a row of its own is counted there. */
+function uncounted({ tally, inside }: Worked): (readonly [string, number])[] {
+  return [...inside].flatMap(([noted, count]) => {
+    const key = besidesOf(noted)
+    return key === null || (key === 'chain' && tally.has(key)) ? [] : [[key, count] as const]
+  })
 }
 
 /** Spellings of the special stitches that a row makes, for those that ask for them. */
@@ -81,6 +93,7 @@ function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow 
     reason: null,
     total: new Array<null>(sizes).fill(null),
     counts: {},
+    besides: {},
     names: noNames,
     stated: null,
     agrees: null,
@@ -143,7 +156,8 @@ export function ledgerRow(work: EntryWork, broken: readonly boolean[], reason: s
     ...blankRow(row, labelFor(row, work.entry.number), worked.length),
     ...statusOf(work, broken, reason),
     total: worked.map((result) => (finished(result) ? result.total : null)),
-    counts: countsOf(work),
+    counts: countsOf(work, ({ tally }) => tally),
+    besides: countsOf(work, uncounted),
     names: namesIn(work),
     left: worked.map((result) => (finished(result) ? result.left : 0)),
     agrees: agreement(work),

@@ -29,6 +29,8 @@ export interface LedgerRow {
   readonly total: PerSize<number | null>
   /** Each stitch kind by its abbreviation in the draft's terms, space kind (`ch-2 sp`) and special stitch. */
   readonly counts: Readonly<Record<string, PerSize<number>>>
+  /** What takes yarn and is in no count: chains (`ch`) of a foundation in this row, special stitches worked as one. */
+  readonly besides: Readonly<Record<string, PerSize<number>>>
   /** Of the special stitches in `counts`: a placeholder may ask by any of them. */
   readonly names: SpecialNames
   /** The count that the draft states, by kind, `total` where it names none; null when nothing is stated. */

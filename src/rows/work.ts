@@ -18,6 +18,7 @@ import type { Stop, Work } from './work/state.ts'
 import { mostSteps, mostStitches } from './work/state.ts'
 import { workStitches, workTogether } from './work/stitching.ts'
 import { workSweep } from './work/sweep.ts'
+import { add, besidesKey } from './work/tally.ts'
 import { goTo } from './work/where.ts'
 
 type Worker<K extends Step['kind']> = (work: Work, step: StepOf<K>) => Stop | null
@@ -36,6 +37,7 @@ function workChain(work: Work, step: StepOf<'chain'>): Stop | null {
     if (work.below === null && chains > 1) {
       const laid = chainRow(work.kinds, chains, work.order)
       beginOn(work, laid)
+      add(work.inside, besidesKey('chain'), chains)
       // The hook stands at the chain made last.
       setBelow(work, turned(laid, false))
       return null

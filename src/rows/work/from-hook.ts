@@ -10,7 +10,7 @@ import { settleSkippedChains } from './opening.ts'
 import { countMeant } from './place.ts'
 import { beginSpoke, beginsSpoke } from './spoke.ts'
 import type { Stop, Work } from './state.ts'
-import { add } from './tally.ts'
+import { add, besidesKey } from './tally.ts'
 
 /** `sl st in 3rd ch from hook` after chains just made closes a picot. */
 export function picotAt(work: Work, nth: number): boolean {
@@ -28,6 +28,7 @@ export function workPicot(work: Work): Stop | null {
 function layChains(work: Work, below: Row, chains: number): void {
   const laid = chainRow(work.kinds, chains, work.order)
   beginOn(work, laid)
+  add(work.inside, besidesKey('chain'), chains)
   work.below = { ...joinedTo(laid, below), circular: below.circular, foundation: below.foundation }
   work.end = work.below.places.length
 }

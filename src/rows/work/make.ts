@@ -8,7 +8,7 @@ import { stitchKey } from '../terms/stitch.ts'
 import { cutTo, push } from './lay.ts'
 import type { Stop, Work } from './state.ts'
 import { mostStitches } from './state.ts'
-import { add } from './tally.ts'
+import { add, besidesKey } from './tally.ts'
 
 /** Where what is made belongs: the group it is made in, and whether it is part of a special stitch. */
 export interface Within {
@@ -99,6 +99,7 @@ function makeSpecial(work: Work, special: Special, within: Within, at: Span): St
   const group = openGroup(work, special.name)
   if (special.makes === 'one stitch') {
     work.stitches += 1
+    add(work.inside, besidesKey(`special:${special.name}`), 1)
     return push(work, specialNumber(work.kinds, special), 1, group, at, within.base)
   }
   if (!Array.isArray(special.makes)) return null

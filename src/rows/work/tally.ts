@@ -12,6 +12,18 @@ export function createTally(): Tally {
   return { counts: new Map(), replaced: [] }
 }
 
+/** What is noted here takes yarn and is in no count: a foundation in a row of its own stitches, a special stitch worked as one. */
+export function besidesKey(key: string): string {
+  return `${besides}${key}`
+}
+
+const besides = 'besides:'
+
+/** The key that `besidesKey` was given; null for any other. */
+export function besidesOf(key: string): string | null {
+  return key.startsWith(besides) ? key.slice(besides.length) : null
+}
+
 export function add(tally: Tally, key: string, by: number): void {
   const count = tally.counts.get(key)
   tally.replaced.push({ key, count })
