@@ -3,8 +3,9 @@ import { join, resolve } from 'node:path'
 import { build as buildSite } from 'astro'
 import { type DraftOutcome, outcomes } from '../../plugins/outcomes.ts'
 import type { Severity } from '../diagnostic/index.ts'
-import { proofDocument } from '../proof/document.ts'
-import { alignColumns, plural, proofText } from '../proof/text.ts'
+import { plural } from '../proof/report/lines.ts'
+import { alignColumns, proofText } from '../proof/text.ts'
+import { paintFor } from './paint.ts'
 
 /** `sizewright build`: the site, or the findings that stop it; the site built last stays until a new one is whole. */
 export async function build(): Promise<0 | 1 | 2> {
@@ -26,8 +27,8 @@ export async function build(): Promise<0 | 1 | 2> {
 function refuse(error: unknown): 1 | 2 {
   const faulty = [...outcomes.values()].filter((outcome) => countOf(outcome, 'error') > 0)
   for (const { source, pattern, diagnostics } of faulty) {
-    const proof = proofDocument(source, pattern, diagnostics)
-    process.stderr.write(`${proofText({ ...proof, rows: [] })}\n`)
+    const paint = paintFor(process.stderr)
+    process.stderr.write(`${proofText({ source, pattern, diagnostics }, { paint, brief: true })}\n`)
   }
   const why = error instanceof Error ? error.message : String(error)
   process.stderr.write(`${why}\n${existsSync('site') ? 'The site built last is still in place.\n' : ''}`)

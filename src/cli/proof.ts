@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostic/index.ts'
 import { proofDocument } from '../proof/document.ts'
 import { proofText } from '../proof/text.ts'
 import { type OpenedDraft, openDraft } from './draft-file.ts'
+import { paintFor } from './paint.ts'
 
 /** `sizewright proof DRAFT… [--json]` */
 export async function proof(args: readonly string[]): Promise<0 | 1 | 2> {
@@ -38,10 +39,13 @@ function asJson(drafts: readonly OpenedDraft[]): string {
 }
 
 function asText(drafts: readonly OpenedDraft[]): string {
+  const paint = paintFor(process.stdout)
   return drafts
     .flatMap((opened) => {
       if (opened.kind === 'unopened') return []
-      return [proofText(documentOf(opened.draft), opened.draft.ledger?.unknown ?? [])]
+      const { source, outcome, ledger } = opened.draft
+      const { value: pattern, diagnostics } = outcome
+      return [proofText({ source, pattern, diagnostics, unknown: ledger?.unknown ?? [] }, { paint })]
     })
     .join('\n')
 }

@@ -1,58 +1,42 @@
-import type { PerSize } from '../measure/value.ts'
+import type { Diagnostic, Severity, Source } from '../diagnostic/index.ts'
+import type { Pattern } from '../pattern/pattern.ts'
 import type { UnknownWord } from '../rows/unknown.ts'
-import { coverageText } from './coverage-text.ts'
-import type { ProofDocument, ProofRow } from './document.ts'
-import type { Finding } from './finding.ts'
+import { coverageText } from './report/coverage.ts'
+import { findingsText } from './report/findings.ts'
+import { plural, wrapped } from './report/lines.ts'
+import type { Paint } from './report/paint.ts'
+import { plainPaint } from './report/paint.ts'
+import { rowTable } from './report/row-table.ts'
 
-/** The proof of one draft for a person at a terminal: findings in the order of the draft, then a table of the rows. */
-export function proofText(proof: ProofDocument, unknown: readonly UnknownWord[] = []): string {
+/** A draft that has been read, and what was found in it. `pattern` is null where the front matter could not be used. */
+export interface Proofed {
+  readonly source: Source
+  readonly pattern: Pattern | null
+  readonly diagnostics: readonly Diagnostic[]
+  /** Words that stopped the reader and are not known. */
+  readonly unknown?: readonly UnknownWord[]
+}
+
+interface Options {
+  readonly paint?: Paint
+  /** Findings alone, without what every row makes. */
+  readonly brief?: boolean
+}
+
+/**
+ * The proof of one draft for a person at a terminal, 80 columns wide: findings by place with the draft's words, what each
+ * row makes, what could not be checked, and a line that says it all.
+ */
+export function proofText(proofed: Proofed, { paint = plainPaint, brief = false }: Options = {}): string {
+  const { source, pattern, diagnostics, unknown = [] } = proofed
+  const rows = pattern?.rows ?? []
   const parts = [
-    proof.draft,
-    ...proof.diagnostics.map((finding) => findingText(finding, proof)),
-    rowTable(proof),
-    coverageText(proof, unknown),
-    lastLine(proof),
+    paint.strong(source.name),
+    findingsText({ source, sizes: pattern?.sizes ?? [], rows, diagnostics }, paint),
+    ...(brief ? [] : [rowTable(rows, paint), coverageText(source, rows, unknown)]),
+    lastLine(proofed),
   ]
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`
-}
-
-function findingText(finding: Finding, proof: ProofDocument): string {
-  const place = `${proof.draft}:${finding.line}:${finding.column}`
-  const sizes = finding.sizes.length === 0 || proof.sizes.length === 1 ? '' : `  (${sizeNames(finding, proof)})`
-  const hint = finding.hint === null ? '' : `\n    ${finding.hint}`
-  return `${place}  ${finding.severity}  ${finding.code}${sizes}\n    ${finding.message}${hint}`
-}
-
-function sizeNames(finding: Finding, proof: ProofDocument): string {
-  return finding.sizes.length === proof.sizes.length ? 'every size' : finding.sizes.join(', ')
-}
-
-function rowTable(proof: ProofDocument): string {
-  if (proof.rows.length === 0) return ''
-  const head = ['Piece', 'Row', 'Stated', 'Worked', 'Agrees']
-  const lines = proof.rows.map((row) => [row.piece, row.label ?? '·', stated(row), worked(row), agreement(row)])
-  return alignColumns([head, ...lines])
-}
-
-function stated(row: ProofRow): string {
-  if (row.stated === null) return ''
-  return Object.entries(row.stated)
-    .map(([kind, bySize]) => `${column(bySize)}${kind === 'total' ? '' : ` ${kind}`}`)
-    .join(', ')
-}
-
-function worked(row: ProofRow): string {
-  return row.status === 'worked' ? column(row.total) : row.status === 'unread' ? 'unread' : 'not worked'
-}
-
-function agreement(row: ProofRow): string {
-  return row.agrees === null ? '' : row.agrees ? 'yes' : 'NO'
-}
-
-/** `60 (72, 84)`, or one number where all sizes agree; a size that does not work the row has a dash. */
-function column(bySize: PerSize<number | null>): string {
-  const [first = '–', ...others] = bySize.map((number) => (number === null ? '–' : String(number)))
-  return others.every((other) => other === first) ? first : `${first} (${others.join(', ')})`
 }
 
 /** Cells of a table padded to columns two spaces apart. */
@@ -68,15 +52,12 @@ export function alignColumns(lines: readonly (readonly string[])[]): string {
     .join('\n')
 }
 
-function lastLine(proof: ProofDocument): string {
-  const count = (severity: Finding['severity']) =>
-    proof.diagnostics.filter((finding) => finding.severity === severity).length
-  const worked = proof.rows.filter((row) => row.status === 'worked').length
-  const findings = `${plural(count('error'), 'error')}, ${plural(count('warning'), 'warning')}, ${plural(count('note'), 'note')}`
-  return `${worked} of ${plural(proof.rows.length, 'row')} worked for ${plural(proof.sizes.length, 'size')}; ${findings}.`
-}
-
-/** `1 row`, `2 rows`. */
-export function plural(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`
+function lastLine({ pattern, diagnostics }: Proofed): string {
+  const count = (severity: Severity): string =>
+    plural(diagnostics.filter((finding) => finding.severity === severity).length, severity)
+  const findings = `${count('error')}, ${count('warning')}, ${count('note')}`
+  if (pattern === null) return wrapped(`The draft could not be worked; ${findings}.`, 0)
+  const worked = pattern.rows.filter((row) => row.status === 'worked').length
+  const rows = `${worked} of ${plural(pattern.rows.length, 'row')} worked for ${plural(pattern.sizes.length, 'size')}`
+  return wrapped(`${rows}; ${findings}.`, 0)
 }

@@ -4,7 +4,6 @@ import remarkParse from 'remark-parse'
 import remarkRehype from 'remark-rehype'
 import { unified } from 'unified'
 import { readDraft } from '../../plugins/read-draft.ts'
-import { proofDocument } from '../../src/proof/document.ts'
 import { proofText } from '../../src/proof/text.ts'
 import { generateDraft } from './generate.ts'
 
@@ -16,7 +15,7 @@ export function draftRatio(): { ratio: number; milliseconds: number; remark: num
   const proof = median(() => {
     const { source, outcome } = readDraft('draft.md', 'draft', text)
     if (outcome.diagnostics.length > 0) throw new Error(JSON.stringify(outcome.diagnostics[0]))
-    proofText(proofDocument(source, outcome.value, outcome.diagnostics))
+    proofText({ source, pattern: outcome.value, diagnostics: outcome.diagnostics })
   })
   const plain = remarkTime(text)
   return { ratio: proof / plain, milliseconds: proof, remark: plain }
