@@ -2,9 +2,10 @@ import { draftFindings } from './catalogue/draft.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { proofFindings } from './catalogue/proof.ts'
 import { rowFindings } from './catalogue/rows.ts'
+import { yarnFindings } from './catalogue/yarn.ts'
 import type { Entry } from './entry.ts'
 
-const entries = { ...draftFindings, ...formulaFindings, ...rowFindings, ...proofFindings }
+const entries = { ...draftFindings, ...formulaFindings, ...rowFindings, ...proofFindings, ...yarnFindings }
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */
 export type Code = keyof typeof entries

@@ -39,6 +39,8 @@ function* swatchFindings(draft: Draft): Generator<Diagnostic> {
     if (size !== undefined && swatchSides(size) === null) {
       yield diagnose('swatch-size-unreadable', draft.facts.locate(...path, 'size'), { text: size })
     }
+    if (weight !== undefined && size === undefined)
+      yield diagnose('swatch-weight-alone', draft.facts.locate(...path, 'weight'), { missing: 'size' })
   }
 }
 
@@ -53,17 +55,18 @@ export function swatchSides(text: string): readonly [width: number, height: numb
 
 function* sampleFindings(draft: Draft): Generator<Diagnostic> {
   const { sample, sizes, yarn } = draft.facts.facts
-  if (sample === undefined) return
-  if (!sizes.includes(sample.size)) {
-    const details = { size: sample.size, nearest: nearestTo(sample.size, sizes), sizes }
-    yield diagnose('size-unknown', draft.facts.locate('sample', 'size'), details)
-  }
   const names = yarn.map(({ as }) => as)
-  for (const [name, text] of Object.entries(sample.used)) {
-    const path = ['sample', 'used', name]
-    if (!names.includes(name))
-      yield diagnose('yarn-unknown', draft.facts.locate(...path), { name, nearest: nearestTo(name, names) })
-    yield* measureFinding(draft, text, 'mass', path)
+  for (const [index, { size, used }] of sample.entries()) {
+    if (!sizes.includes(size)) {
+      const details = { size, nearest: nearestTo(size, sizes), sizes }
+      yield diagnose('size-unknown', draft.facts.locate('sample', index, 'size'), details)
+    }
+    for (const [name, text] of Object.entries(used)) {
+      const path = ['sample', index, 'used', name]
+      if (!names.includes(name))
+        yield diagnose('yarn-unknown', draft.facts.locate(...path), { name, nearest: nearestTo(name, names) })
+      yield* measureFinding(draft, text, 'mass', path)
+    }
   }
 }
 

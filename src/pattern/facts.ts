@@ -57,7 +57,33 @@ const yarn = z.strictObject({
   category: z.union([z.number().int().min(0).max(7), words]).optional(),
   fibre: words.optional(),
   skein: z.strictObject({ weight: words.optional(), length: words.optional() }).optional(),
+  /** Pieces that are worked in it, by their headings, and rows of pieces: `{Cowl: Rnds 1-4}`. */
+  pieces: z.array(words, { error: 'needs a list of headings, such as [Edging]' }).optional(),
+  rows: z.record(z.string(), wordsOrNumber).optional(),
 })
+
+/** A formula, in words or as YAML reads it: a number, a list with one for each size. */
+const amount = z.union([wordsOrNumber, z.array(wordsOrNumber)])
+const carried = z.strictObject({
+  length: amount.optional(),
+  across: amount.optional(),
+  strands: amount.optional(),
+  stitches: amount.optional(),
+  wraps: amount.optional(),
+  weight: amount.optional(),
+  count: amount.optional(),
+  worked: z.enum(['chain', 'slip stitch', 'twisted']).optional(),
+  yarn: words.optional(),
+})
+const carriedKeys = Object.keys(carried.shape)
+const finish = z.union([words, z.record(z.string(), carried)], {
+  error: `needs a word such as fringe, or one with its amounts, {fringe: {length: 15 cm, strands: 40}}, out of ${carriedKeys.join(', ')}`,
+})
+
+const percentage = z
+  .union([z.number(), words], { error: 'needs a percentage such as 10 %' })
+  .transform((written) => Number(/^(\d{1,3}(?:\.\d+)?) ?%$/.exec(String(written))?.[1] ?? written))
+  .refine((share) => share === 0 || (share >= 1 && share <= 100), 'needs a percentage such as 10 %, from 0 to 100')
 
 const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
 const claim = z.strictObject({ claims: words, over: words })
@@ -76,12 +102,14 @@ const facts = z.strictObject({
   yarn: z.array(yarn).default([]),
   hooks: z.array(wordsOrNumber).default([]),
   notions: z.array(words).default([]),
-  sample: z.strictObject({ size: wordsOrNumber, used: z.record(z.string(), words) }).optional(),
+  sample: z.array(z.strictObject({ size: wordsOrNumber, used: z.record(z.string(), words) })).default([]),
+  /** Per cent of yarn to spare; a tenth where nothing is said (common practice, no source): ends, a looser hand, the swatch itself. */
+  margin: percentage.default(10),
   finished: z.record(z.string(), z.union([wordsOrNumber, claim])).default({}),
   reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
   cover: z.strictObject({ src: words, alt: words }).optional(),
   video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),
-  finish: z.array(words).default([]),
+  finish: z.array(finish).default([]),
 })
 
 /** The facts of a draft, checked. A single swatch is the map with the one name `''`. */
@@ -89,15 +117,28 @@ export type Facts = z.infer<typeof facts>
 export type SwatchFacts = z.infer<typeof swatch>
 export type RepeatFacts = z.infer<typeof repeat>
 export type YarnFacts = z.infer<typeof yarn>
+export type FinishFacts = z.infer<typeof carried>
 export type FactsIssue = z.core.$ZodIssue
 
 /** Checks what the front matter says; the issues' paths are those of `raw`. */
 export function checkFacts(raw: unknown): { facts: Facts | null; issues: readonly FactsIssue[] } {
   const single = hasSingleSwatch(raw)
-  const result = facts.safeParse(single ? { ...raw, swatch: { '': raw.swatch } } : raw)
+  const named = single ? { ...raw, swatch: { '': raw.swatch } } : raw
+  const sampled = hasSingleSample(named)
+  const result = facts.safeParse(sampled ? { ...named, sample: [named.sample] } : named)
   if (result.success) return { facts: result.data, issues: [] }
   const issues = single ? result.error.issues.map(withoutSwatchName) : result.error.issues
-  return { facts: null, issues }
+  return { facts: null, issues: sampled ? issues.map(withoutSampleNumber) : issues }
+}
+
+/** Most drafts have one weighed sample, and give it without the brackets of a list. */
+function hasSingleSample(raw: unknown): raw is { sample: object } {
+  return typeof raw === 'object' && raw !== null && 'sample' in raw && !Array.isArray(raw.sample)
+}
+
+function withoutSampleNumber(issue: FactsIssue): FactsIssue {
+  const [first, , ...rest] = issue.path
+  return first === 'sample' ? { ...issue, path: [first, ...rest] } : issue
 }
 
 const swatchKeys: ReadonlySet<string> = new Set(Object.keys(swatch.shape))
@@ -134,6 +175,7 @@ export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   if (first === undefined) return Object.keys(facts.shape)
   if (first === 'swatch') return swatchKeysAt(path)
   if (first === 'yarn') return Object.keys(path.includes('skein') ? { weight: 0, length: 0 } : yarn.shape)
+  if (first === 'finish') return carriedKeys
   if (first === 'changes') return Object.keys(change.shape)
   if (first === 'finished') return Object.keys(claim.shape)
   return (

@@ -23,7 +23,7 @@ export interface OverviewParts {
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
 export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
-  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger)
+  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
   return {
     slug: parts.draft.slug,
     title: facts.title,

@@ -88,11 +88,16 @@ export interface NamedValue {
   readonly bySize: PerSize<number | string | null>
 }
 
+/** What a yarn comes to, rounded up; nothing to spare but in the skeins. */
 export interface YarnUse {
   readonly grams: PerSize<number>
   /** Null where the draft does not give the skein's length. */
   readonly metres: PerSize<number> | null
+  readonly yards: PerSize<number> | null
+  /** Whole skeins with the margin; null where the draft does not give the skein's weight. */
   readonly skeins: PerSize<number> | null
+  /** Per cent to spare in `skeins`. */
+  readonly margin: number
 }
 
 export type { Block, Inline }

@@ -54,8 +54,12 @@ function plain(document: Document): unknown {
 function placeOf(document: Document, path: readonly PropertyKey[], block: Span): Span {
   const node = document.getIn(path, true)
   const range = isNode(node) ? node.range : undefined
-  if (range === undefined || range === null)
+  if (range === undefined || range === null) {
+    // A list of one may be written without its brackets.
+    if (path[1] === 0 && isMap(document.getIn(path.slice(0, 1), true)))
+      return placeOf(document, path.toSpliced(1, 1), block)
     return path.length > 0 ? placeOf(document, path.slice(0, -1), block) : top(block)
+  }
   const quoted = isScalar(node) && (node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE') ? 1 : 0
   return shift({ start: range[0] + quoted, end: range[1] - quoted }, block.start)
 }

@@ -1,39 +1,105 @@
+import type { Diagnostic } from '../diagnostic/index.ts'
+import { diagnose } from '../diagnostic/index.ts'
+import type { PerSize } from '../measure/index.ts'
 import { readQuantity, units } from '../measure/index.ts'
-import type { Ledger } from '../rows/ledger.ts'
-import { estimateGrams, type WeighedSample, type WeighedSwatch } from '../yarn/estimate.ts'
+import type { Ledger, LedgerRow } from '../rows/ledger.ts'
+import { assignYarns } from '../yarn/assign.ts'
+import {
+  type Beside,
+  estimateYarn,
+  type WeighedSample,
+  type WeighedSwatch,
+  type YarnEstimate,
+  type YarnRow,
+} from '../yarn/estimate.ts'
+import type { Strands } from '../yarn/spoken.ts'
+import { timesMade } from '../yarn/times.ts'
+import { unitsOf, useOfFabric } from '../yarn/units.ts'
 import { swatchSides } from './check-facts.ts'
 import type { Draft } from './draft.ts'
-import type { Facts } from './facts.ts'
+import type { Facts, YarnFacts } from './facts.ts'
+import { finishesOf } from './finish.ts'
 import type { Graded } from './grade.ts'
 import type { YarnUse } from './pattern.ts'
-
-/** A tenth more than the piece takes: for ends, a looser hand, and the swatch itself. Common practice, no source. */
-const margin = 1.1
+import { claimsOf } from './yarn-claims.ts'
+import { fallFindings, unclearFindings } from './yarn-findings.ts'
+import { wordsForSize, type YarnWords, yarnWords } from './yarn-words.ts'
 
 /**
- * Yarn for each size, by the yarn's name; empty where it can't be told: nothing was weighed, a row was not
- * worked, or the rows share several yarns.
+ * Yarn for each size, by the yarn's name; one is left out where it can't be told: nothing was weighed, a row was not
+ * worked, or the rows don't tell which yarn they take. Findings go to `findings`.
  */
-export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger): Record<string, YarnUse> {
+export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger, findings: Diagnostic[]): Record<string, YarnUse> {
   const { facts } = draft.facts
-  const [yarn, another] = facts.yarn
-  if (yarn === undefined || another !== undefined || ledger.rows.some((row) => row.status !== 'worked')) return {}
-  const grams = estimateGrams({
-    rows: ledger.rows,
-    terms: facts.terms,
+  const beside = besideOf(draft, graded, findings)
+  const words = yarnWords(draft, ledger)
+  const claims = claimsOf(draft, ledger, findings)
+  if (facts.yarn.length === 0 || ledger.rows.some((row) => row.status !== 'worked')) return {}
+  const strands = strandsOf(
+    facts,
+    ledger,
+    assignYarns(
+      facts.yarn.map(({ as }) => as),
+      words.rows,
+      claims,
+    ),
+    words,
+  )
+  const rows = ledger.rows.map((row, index): YarnRow => yarnRow(row, strands[index] ?? null, words, graded, facts))
+  const estimate = estimateYarn({
     sizes: facts.sizes.length,
-    swatch: weighedSwatch(facts, graded),
-    sample: weighedSample(facts, yarn.as),
+    rows,
+    beside,
+    swatch: weighedSwatch(facts, graded, ledger.rows),
+    samples: weighedSamples(facts),
   })
-  if (grams === null) return {}
+  findings.push(...unclearFindings(draft, ledger, rows, estimate), ...fallFindings(draft, estimate))
+  return usesOf(facts, estimate)
+}
+
+/** Entries of the ledger in its own order: the words stand in the order of the text. */
+function strandsOf(facts: Facts, ledger: Ledger, spoken: readonly Strands[], { rows }: YarnWords): Strands[] {
+  const found: Strands[] = ledger.rows.map(() => facts.yarn.map((_, yarn) => (yarn === 0 ? 1 : 0)))
+  const inOrder = [...ledger.written].sort((a, b) => a.at.start - b.at.start)
+  let next = 0
+  for (const [index, { entries }] of inOrder.entries()) {
+    const count = rows[index]?.numbers.length ?? 0
+    for (let entry = 0; entry < count; entry += 1) found[entries[0] + entry] = spoken[next + entry] ?? null
+    next += count
+  }
+  return found
+}
+
+function yarnRow(row: LedgerRow, strands: Strands, { pieces }: YarnWords, graded: Graded, facts: Facts): YarnRow {
+  const words = pieces.get(row.piece)
+  const bySize = facts.sizes.map((_, size) => {
+    const heading = wordsForSize(words?.heading ?? row.piece, size, graded)
+    const times = timesMade(heading, wordsForSize(words?.prose ?? '', size, graded), size)
+    return times * unitsOf(row, facts.terms, size)
+  })
+  return { units: bySize, strands }
+}
+
+function usesOf(facts: Facts, { byYarn }: YarnEstimate): Record<string, YarnUse> {
+  const uses = facts.yarn.flatMap((yarn, index): [string, YarnUse][] => {
+    const grams = byYarn[index] ?? null
+    return grams === null ? [] : [[yarn.as, yarnUseOf(grams, yarn, facts.margin)]]
+  })
+  return Object.fromEntries(uses)
+}
+
+const yardInMetres = 0.9144
+
+function yarnUseOf(grams: PerSize<number>, yarn: YarnFacts, margin: number): YarnUse {
   const weight = grammes(yarn.skein?.weight)
-  const metres = lengthOf(yarn.skein?.length)
+  const perGram = metresPerGram(yarn)
+  const spare = 1 + margin / 100
   return {
-    [yarn.as]: {
-      grams: grams.map(upward),
-      metres: weight === null || metres === null ? null : grams.map((gram) => upward((gram / weight) * metres)),
-      skeins: weight === null ? null : grams.map((gram) => upward((gram * margin) / weight)),
-    },
+    grams: grams.map(upward),
+    metres: perGram === null ? null : grams.map((gram) => upward(gram * perGram)),
+    yards: perGram === null ? null : grams.map((gram) => upward((gram * perGram) / yardInMetres)),
+    skeins: weight === null ? null : grams.map((gram) => upward((gram * spare) / weight)),
+    margin,
   }
 }
 
@@ -42,32 +108,76 @@ function upward(amount: number): number {
   return Math.ceil(amount - 1e-6)
 }
 
-function weighedSwatch({ swatch }: Facts, { environment }: Graded): WeighedSwatch | null {
+/** What the piece carries besides its rows, one for each yarn. */
+function besideOf(draft: Draft, graded: Graded, findings: Diagnostic[]): readonly Beside[] {
+  const { facts, locate } = draft.facts
+  const names = facts.yarn.map(({ as }) => as)
+  const none = facts.sizes.map(() => 0)
+  const beside = facts.yarn.map((): Beside => ({ units: none, grams: none }))
+  for (const { kind, yarn, bySize, path } of finishesOf(draft, graded, findings)) {
+    const index = yarn === null ? 0 : names.indexOf(yarn)
+    const [own, before] = [facts.yarn[index], beside[index]]
+    if (yarn !== null && index < 0)
+      findings.push(diagnose('yarn-unknown', locate(...path, 'yarn'), { name: yarn, nearest: names[0] ?? null }))
+    if (own === undefined || before === undefined) continue
+    const perGram = metresPerGram(own)
+    if (perGram === null && bySize.some(({ centimetres }) => centimetres > 0))
+      findings.push(diagnose('finish-needs-skein', locate(...path), { kind, yarn: own.as }))
+    const grams = bySize.map((each) => each.grams + (perGram === null ? 0 : each.centimetres / 100 / perGram))
+    beside[index] = {
+      units: before.units.map((unit, size) => unit + (bySize[size]?.units ?? 0)),
+      grams: before.grams.map((gram, size) => gram + (grams[size] ?? 0)),
+    }
+  }
+  return beside
+}
+
+function weighedSwatch(
+  { swatch, terms }: Facts,
+  { environment }: Graded,
+  rows: readonly LedgerRow[],
+): WeighedSwatch | null {
   const written = Object.values(swatch)[0]
   const grams = grammes(written?.weight)
   const sides = swatchSides(written?.size ?? '')
   const found = environment.gauge(null)
   if (grams === null || sides === null || found.kind !== 'found') return null
-  const { stitches, rows } = found.gauge
-  if (stitches === null || rows === null) return null
+  const { stitches, rows: high } = found.gauge
+  if (stitches === null || high === null) return null
   const [width, height] = sides
-  const count = stitches.valueOf() * width * rows.valueOf() * height
-  return { stitches: count, grams, stitch: written?.in ?? null }
+  const count = stitches.valueOf() * width * high.valueOf() * height
+  const use = (written?.in === undefined ? null : useOfFabric(written.in, terms)) ?? averageUse(rows, terms)
+  return count === 0 ? null : { grams, units: count * use }
 }
 
-function weighedSample({ sample, sizes }: Facts, yarn: string): WeighedSample | null {
-  const grams = grammes(sample?.used[yarn])
-  const size = sizes.indexOf(sample?.size ?? '')
-  return grams === null || size === -1 ? null : { size, grams }
+/** A swatch of a stitch pattern is the same mixture as the piece: its stitch is the piece's average one. */
+function averageUse(rows: readonly LedgerRow[], terms: Facts['terms']): number {
+  let made = 0
+  let stitches = 0
+  for (const row of rows) {
+    for (const [size, total] of row.total.entries()) {
+      made += unitsOf(row, terms, size)
+      stitches += total ?? 0
+    }
+  }
+  return stitches === 0 || made === 0 ? 1 : made / stitches
+}
+
+function weighedSamples({ sample, sizes, yarn }: Facts): WeighedSample[] {
+  return sample.flatMap(({ size, used }) => {
+    const position = sizes.indexOf(size)
+    return position === -1 ? [] : [{ size: position, grams: yarn.map(({ as }) => grammes(used[as])) }]
+  })
+}
+
+function metresPerGram({ skein }: YarnFacts): number | null {
+  const weight = grammes(skein?.weight)
+  const centimetres = baseOf(skein?.length, 'length')
+  return weight === null || centimetres === null || weight === 0 ? null : centimetres / 100 / weight
 }
 
 function grammes(text: string | undefined): number | null {
   return baseOf(text, 'mass')
-}
-
-function lengthOf(text: string | undefined): number | null {
-  const centimetres = baseOf(text, 'length')
-  return centimetres === null ? null : centimetres / 100
 }
 
 /** Grams or centimetres; null where the text is no measure of that kind. */

@@ -1,4 +1,4 @@
-import type { BaseStitch, Stitch } from '../rows/terms/stitch.ts'
+import { type BaseStitch, heightInChains, type Stitch } from '../rows/terms/stitch.ts'
 
 /**
  * Yarn that a stitch takes, as a share of a single crochet made with the same yarn and hook.
@@ -29,3 +29,17 @@ const extraByStyle: Readonly<Record<Stitch['style'], number>> = {
 export function stitchUse({ base, style }: Stitch): number {
   return useByBase[base] + extraByStyle[style]
 }
+
+/** A slip stitch is no taller than its loop: a cord of them takes its chain and this. */
+export const slipStitchUse = useByBase.slipStitch
+
+/** A further stitch closed with another, as in `dc3tog`: whole but for the last loop, which they share. */
+export function legUse(stitch: Stitch): number {
+  return heightInChains[stitch.base] === 0 ? 0 : stitchUse(stitch) - chainUse
+}
+
+/**
+ * A puff, bobble, cluster or popcorn that a draft does not spell out stitch by stitch: taken as three double crochets
+ * closed as one. Common practice, no source.
+ */
+export const closedAsOneUse = 3 * (useByBase.doubleCrochet - chainUse) + chainUse

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
-import { timesMade } from '../../src/yarn/estimate.ts'
+import { timesMade } from '../../src/yarn/times.ts'
 
 /** A square of single crochet, 10 cm to 12 stitches and 10 rows, worked to `rows` rows of `sts` stitches. */
 function square(more: string, [s, l]: readonly [number, number] = [12, 24]) {
@@ -65,7 +65,7 @@ Rnds 2–10: Ch 1, sc in each st around, join.
 describe('no estimate rather than a wrong one', () => {
   it.each([
     ['no weight', 'title: A\nsizes: [S]\nyarn: [{as: main}]\nswatch: {stitches: 12 per 10 cm}'],
-    ['two yarns', 'title: A\nsizes: [S]\nyarn: [{as: main}, {as: contrast}]\nsample: {size: S, used: {main: 90 g}}'],
+    ['a sample of another yarn', 'title: A\nsizes: [S]\nyarn: [{as: main}]\nsample: {size: S, used: {contrast: 90 g}}'],
   ])('%s', (_, facts) => {
     const { value } = readDraft('a.md', 'a', `---\n${facts}\n---\n\n## A\n\nRow 1: Fsc 10.\n`).outcome
     expect(value?.yarn).toEqual({})

@@ -1,0 +1,110 @@
+/** Where words name a yarn. `verb`: what leads to the name, `with`, `change to`; empty where nothing does. */
+export interface Mention {
+  /** Position in the list of yarns. */
+  readonly yarn: number
+  readonly start: number
+  readonly end: number
+  readonly verb: 'with' | 'change' | ''
+}
+
+interface Alias {
+  readonly yarn: number
+  /** Unmistakable wherever it stands; a weak one needs a verb before it. */
+  readonly strong: RegExp | null
+  readonly weak: RegExp
+}
+
+const colour = '(?:colou?r|yarn|shade)'
+
+function words(pattern: string, flags = 'gi'): RegExp {
+  return new RegExp(`(?<![\\w-])(?:${pattern})(?![\\w-])`, flags)
+}
+
+function mainAlias(yarn: number): Alias {
+  return { yarn, strong: words(`MC|[Mm]ain ${colour}|[Cc]olou?r MC`, 'g'), weak: words('MC|main') }
+}
+
+function contrastAlias(yarn: number, number: string): Alias {
+  const own = number === '' ? '' : ` ?${number}`
+  return {
+    yarn,
+    strong: words(`CC${own}|[Cc]ontrast(?:ing)? ${colour}${own}`, 'g'),
+    weak: words(`CC${own}|contrast(?:ing)?${own}`),
+  }
+}
+
+function markAlias(yarn: number, mark: string): Alias {
+  const own = mark.toUpperCase()
+  const short = /^\d$/.test(own) ? `C${own}` : own
+  return {
+    yarn,
+    strong: words(`(?:[Cc]olou?r|[Yy]arn|[Ss]hade) ?${own}${short === own ? '' : `|${short}`}`, 'g'),
+    weak: words(short, 'g'),
+  }
+}
+
+/** What its own name says: `main`, `contrast 2`, `A`, `color 1`, `sea green`. */
+function ownAlias(name: string, yarn: number): Alias {
+  const plain = name.trim().toLowerCase()
+  if (/^(?:main|mc)(?: colou?r| yarn)?$/.test(plain)) return mainAlias(yarn)
+  const contrast = /^(?:contrast(?:ing)?|cc)(?: colou?r| yarn)? ?(\d?)$/.exec(plain)
+  if (contrast !== null) return contrastAlias(yarn, contrast[1] ?? '')
+  const mark = /^(?:(?:colou?r|yarn|shade) ?|c(?=\d))?([a-h]|\d)$/.exec(plain)
+  if (mark?.[1] !== undefined) return markAlias(yarn, mark[1])
+  const own = words(plain.replace(/[^\p{L}\p{N} ]/gu, '\\$&').replace(/ +/g, '\\s+'))
+  return { yarn, strong: plain.length < 3 ? null : own, weak: own }
+}
+
+/** By the order of the list, as the trade letters its colours: A, B, C; MC and CC; C1, C2. */
+function orderAliases(count: number): Alias[] {
+  const all = Array.from({ length: Math.min(count, 8) }, (_, yarn) => yarn)
+  return [
+    mainAlias(0),
+    ...(count === 2 ? [contrastAlias(1, '')] : all.slice(1).map((yarn) => contrastAlias(yarn, String(yarn)))),
+    ...all.map((yarn) => markAlias(yarn, 'ABCDEFGH'.charAt(yarn))),
+    ...all.map((yarn) => markAlias(yarn, String(yarn + 1))),
+  ]
+}
+
+/** How the words of a draft name its yarns: by their own names first, by the trade's letters where no name takes those. */
+export function aliasesOf(names: readonly string[]): readonly Alias[] {
+  const own = names.map(ownAlias)
+  const taken = new Set(own.map(({ weak }) => weak.source))
+  return [...own, ...orderAliases(names.length).filter(({ weak }) => !taken.has(weak.source))]
+}
+
+const lead = '(?:the |new |a new )?(?:colou?r |yarn )?$'
+const withVerb = new RegExp(`(?:\\b(?:with|using|use|in|holding)|[|:([]) ?${lead}`, 'i')
+const changeVerb = new RegExp(
+  `\\b(?:to|join|joining|attach|attaching|change|changing|switch|switching|tie in|pick up|picking up|introduce|introducing|add|adding) ${lead}`,
+  'i',
+)
+const elsewhere =
+  /\b(?:fasten(?:ing)? off|fo|drop(?:ping)?|cut(?:ting)?|break(?:ing)? off|break(?:ing)?|carry(?:ing)?|end(?:ing)? off|finish(?:ing)? off|tie off|leave|leaving|from|of|over|around|into|next|each|last|first|same|behind|under|weave in|hide) (?:the |both |off )?$/i
+const noun =
+  /^ ?(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|loops?|sections?|ends?|tails?|edges?|edging|sides?|stripes?|squares?|pieces?|balls?)\b/i
+const stitch = /^ (?:sc|hdc|dc|tr|htr|dtr|ch|sl st|shells?|puffs?)\b/i
+
+/** Whether what stands around a name makes it a place (`in each MC st`) or an end (`fasten off MC`), not what is worked with. */
+function isElsewhere(before: string, after: string): boolean {
+  if (elsewhere.test(before) || noun.test(after)) return true
+  return stitch.test(after) && /\b(?:in|the) $/i.test(before)
+}
+
+/** Every place where a text says with which yarn to work, in order. */
+export function mentionsIn(text: string, aliases: readonly Alias[]): readonly Mention[] {
+  const found: Mention[] = []
+  for (const { yarn, strong, weak } of aliases) {
+    for (const pattern of strong === null ? [weak] : [strong, weak]) {
+      for (const match of text.matchAll(pattern)) {
+        const [start, end] = [match.index, match.index + match[0].length]
+        if (found.some((other) => start < other.end && other.start < end)) continue
+        const before = text.slice(Math.max(0, start - 40), start).replace(/\s+/g, ' ')
+        const verb = withVerb.test(before) ? 'with' : changeVerb.test(before) ? 'change' : ''
+        if ((verb === '' && pattern === weak) || isElsewhere(before, text.slice(end, end + 20))) continue
+        found.push({ yarn, start, end, verb })
+      }
+    }
+  }
+  return found.sort((a, b) => a.start - b.start)
+}
