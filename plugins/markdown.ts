@@ -24,3 +24,8 @@ export function parseMarkdown(text: string): Root {
 export function withoutFacts(text: string, bodyStart: number): string {
   return text.slice(0, bodyStart).replace(/[^\r\n]/g, ' ') + text.slice(bodyStart)
 }
+
+/** Plain text without its indents, which Markdown would take for code; every offset stays as it is. */
+export function withoutIndents(text: string): string {
+  return text.replace(/^[ \t]+/gm, (indent) => '\u00a0'.repeat(indent.length))
+}

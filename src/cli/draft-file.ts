@@ -4,6 +4,7 @@ import { besideDraft } from '../../plugins/read-beside.ts'
 import { type ReadDraft, readDraft } from '../../plugins/read-draft.ts'
 import { createSource, diagnose, type Parameters } from '../diagnostic/index.ts'
 import type { Solver } from '../formula/index.ts'
+import type { GivenFacts } from '../pattern/read-facts.ts'
 import { solverFor } from '../solver/index.ts'
 
 /** A draft is text; five hundred pages of it fit in this. */
@@ -19,15 +20,18 @@ export type OpenedDraft =
   | { readonly kind: 'read'; readonly draft: ReadDraft }
   | { readonly kind: 'unopened'; readonly unopened: Unopened }
 
-/** Opens, reads and resolves a draft; `-` is standard input. What can't be opened comes back as a value. */
-export async function openDraft(name: string): Promise<OpenedDraft> {
+/**
+ * Opens, reads and resolves a draft; `-` is standard input. What can't be opened comes back as a value. `given` are facts
+ * for a draft that has no front matter; with sizes, its title is the file's name.
+ */
+export async function openDraft(name: string, given: GivenFacts = {}): Promise<OpenedDraft> {
   try {
     const path = name === '-' ? 0 : name
     if (path !== 0 && statSync(path).isDirectory())
       return unopened(name, 'is a folder; name the draft’s file inside it')
     const bytes = readFileSync(path)
     const solver = await solverFor(decode(bytes) ?? '')
-    return { kind: 'read', draft: fromBytes(name, bytes, solver) }
+    return { kind: 'read', draft: fromBytes(name, bytes, solver, given) }
   } catch (error) {
     return unopened(name, problemOf(error))
   }
@@ -45,7 +49,12 @@ function problemOf(error: unknown): string {
 }
 
 /** Bytes to a draft, or to a finding where they are no text that could be one. */
-export function fromBytes(name: string, bytes: Uint8Array, solver: Solver | null = null): ReadDraft {
+export function fromBytes(
+  name: string,
+  bytes: Uint8Array,
+  solver: Solver | null = null,
+  given: GivenFacts = {},
+): ReadDraft {
   if (bytes.length > limitInMegabytes * 1e6) {
     const details = { megabytes: (bytes.length / 1e6).toFixed(1), limit: String(limitInMegabytes) }
     return refused(name, 'draft-too-long', details)
@@ -53,7 +62,8 @@ export function fromBytes(name: string, bytes: Uint8Array, solver: Solver | null
   const text = decode(bytes)
   if (text === null) return refused(name, 'draft-not-text', {})
   if (text.trim() === '') return refused(name, 'draft-empty', {})
-  return readDraft(name, slugOf(name), text, solver, name === '-' ? null : besideDraft(name))
+  const facts = given.sizes === undefined ? given : { title: name === '-' ? 'Untitled' : slugOf(name), ...given }
+  return readDraft(name, slugOf(name), text, solver, name === '-' ? null : besideDraft(name), facts)
 }
 
 function decode(bytes: Uint8Array): string | null {

@@ -1,30 +1,83 @@
+import { parseArgs } from 'node:util'
 import type { ReadDraft } from '../../plugins/read-draft.ts'
 import type { Diagnostic } from '../diagnostic/index.ts'
+import type { GivenFacts } from '../pattern/read-facts.ts'
 import { proofDocument } from '../proof/document.ts'
 import { proofText } from '../proof/text.ts'
 import { type OpenedDraft, openDraft } from './draft-file.ts'
 import { paintFor } from './paint.ts'
+import { watchDrafts } from './watch.ts'
 
-/** `sizewright proof DRAFT… [--json]` */
+interface Asked {
+  readonly names: readonly string[]
+  readonly json: boolean
+  readonly watch: boolean
+  /** Said on the command line, for drafts without front matter. */
+  readonly given: Pick<GivenFacts, 'sizes' | 'terms'>
+}
+
+const options = {
+  json: { type: 'boolean', default: false },
+  watch: { type: 'boolean', default: false },
+  sizes: { type: 'string' },
+  terms: { type: 'string' },
+} as const
+
+function asked(args: readonly string[]): Asked | string {
+  const { tokens } = parseArgs({ args: [...args], options, allowPositionals: true, strict: false, tokens: true })
+  const strange = tokens.find((token) => token.kind === 'option' && !(token.name in options))
+  if (strange?.kind === 'option') return `There is no option “${strange.rawName}”.`
+  try {
+    const { values, positionals: names } = parseArgs({ args: [...args], options, allowPositionals: true })
+    const { json, watch, terms } = values
+    if (names.length === 0) return 'Name a draft to proof.'
+    if (watch && (json || names.includes('-')))
+      return '--watch shows files as they are saved: no --json, no standard input.'
+    if (terms !== undefined && terms !== 'us' && terms !== 'uk') return '--terms is us or uk.'
+    const sizes = values.sizes?.split(',').map((size) => size.trim())
+    if (sizes?.some((size) => size === '')) return '--sizes is a list of names: --sizes "S, M, L".'
+    if (new Set(sizes).size < (sizes?.length ?? 0)) return '--sizes names a size twice.'
+    return { names, json, watch, given: { ...(sizes && { sizes }), ...(terms && { terms }) } }
+  } catch {
+    return '--sizes and --terms need a value: --sizes "S, M, L" --terms uk.'
+  }
+}
+
+/** `sizewright proof DRAFT… [--json] [--watch] [--sizes LIST] [--terms us|uk]` */
 export async function proof(args: readonly string[]): Promise<0 | 1 | 2> {
-  const json = args.includes('--json')
-  const unknown = args.find((arg) => arg.startsWith('-') && arg !== '-' && arg !== '--json')
-  const names = args.filter((arg) => arg === '-' || !arg.startsWith('-'))
-  if (unknown !== undefined || names.length === 0) {
-    process.stderr.write(unknown === undefined ? 'Name a draft to proof.\n' : `There is no option “${unknown}”.\n`)
+  const request = asked(args)
+  if (typeof request === 'string') {
+    process.stderr.write(`${request}\n`)
     return 2
   }
+  const drafts = await opened(request.names, request)
+  tellUnopened(drafts)
+  process.stdout.write(request.json ? asJson(drafts) : asText(drafts))
+  if (!request.watch) return statusOf(drafts)
+  await watchDrafts(request.names, (names) => showAgain(names, request))
+  return 0
+}
+
+async function opened(names: readonly string[], { given }: Asked): Promise<readonly OpenedDraft[]> {
   const drafts: OpenedDraft[] = []
-  for (const name of names) drafts.push(await openDraft(name))
+  for (const name of names) drafts.push(await openDraft(name, given))
+  return drafts
+}
+
+function tellUnopened(drafts: readonly OpenedDraft[]): void {
   for (const draft of drafts) {
     if (draft.kind === 'unopened') process.stderr.write(`${draft.unopened.name}: ${draft.unopened.problem}.\n`)
   }
-  process.stdout.write(json ? asJson(drafts) : asText(drafts))
-  return statusOf(drafts)
 }
 
-function documents(drafts: readonly OpenedDraft[]) {
-  return drafts.flatMap((opened) => (opened.kind === 'unopened' ? [] : [documentOf(opened.draft)]))
+const clearScreen = '\u001b[2J\u001b[3J\u001b[H'
+
+/** Drafts that were saved while they are watched. */
+async function showAgain(names: readonly string[], request: Asked): Promise<void> {
+  const drafts = await opened(names, request)
+  if (process.stdout.isTTY) process.stdout.write(clearScreen)
+  tellUnopened(drafts)
+  process.stdout.write(asText(drafts))
 }
 
 function documentOf({ source, outcome }: ReadDraft) {
@@ -33,7 +86,7 @@ function documentOf({ source, outcome }: ReadDraft) {
 
 /** One document for one draft, an array in the order given for several. */
 function asJson(drafts: readonly OpenedDraft[]): string {
-  const proofs = documents(drafts)
+  const proofs = drafts.flatMap((opened) => (opened.kind === 'unopened' ? [] : [documentOf(opened.draft)]))
   if (proofs.length === 0) return ''
   return `${JSON.stringify(drafts.length === 1 ? proofs[0] : proofs, null, 1)}\n`
 }

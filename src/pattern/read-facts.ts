@@ -11,14 +11,24 @@ export interface LocatedFacts {
   readonly locate: (...path: readonly (string | number)[]) => Span
 }
 
+/** Facts that come with the question, for a draft whose front matter does not say them. */
+export type GivenFacts = Readonly<Partial<Pick<Facts, 'title' | 'sizes' | 'terms'>>>
+
+/** The facts of a draft that has no front matter; null where what is given does not suffice. */
+export function givenFacts(given: GivenFacts): LocatedFacts | null {
+  const { facts } = checkFacts(given)
+  const twice = new Set(given.sizes).size < (given.sizes?.length ?? 0)
+  return facts === null || twice ? null : { facts, locate: () => ({ start: 0, end: 0 }) }
+}
+
 /** Reads and checks the front matter; null, with findings, when the facts can't be used. */
-export function readFacts(source: Source, { yaml }: FrontMatter): Outcome<LocatedFacts | null> {
+export function readFacts(source: Source, { yaml }: FrontMatter, given: GivenFacts = {}): Outcome<LocatedFacts | null> {
   const text = source.text.slice(yaml.start, yaml.end)
   const document = parseDocument(text, { prettyErrors: false, logLevel: 'silent' })
   const [broken] = document.errors
   // What YAML says after its first complaint is mostly about the same slip.
   if (broken !== undefined) return { value: null, diagnostics: [unreadable(broken, text, yaml)] }
-  const { facts, issues } = checkFacts(plain(document))
+  const { facts, issues } = checkFacts(withGiven(plain(document), given))
   if (facts === null) return { value: null, diagnostics: issues.flatMap((issue) => explain(issue, document, yaml)) }
   const repeated = facts.sizes.find((size, index) => facts.sizes.indexOf(size) !== index)
   const locate: LocatedFacts['locate'] = (...path) => placeOf(document, path, yaml)
@@ -40,6 +50,10 @@ function unreadable({ code, message, pos }: YAMLParseError, text: string, block:
   const start = Math.max(text.lastIndexOf(opener, pos[0]), 0)
   const problem = `the “${opener}” is never closed with “${closer}”`
   return diagnose('front-matter-unreadable', shift({ start, end: start + 1 }, block.start), { problem })
+}
+
+function withGiven(written: unknown, given: GivenFacts): unknown {
+  return typeof written === 'object' && written !== null ? { ...given, ...written } : written
 }
 
 /** Aliases could make a small file huge; drafts have no need of them. */

@@ -16,7 +16,8 @@ import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
 import { overview } from './overview.ts'
 import type { Pattern, ValueNode } from './pattern.ts'
 import type { Placeholder } from './placeholder.ts'
-import { readFacts } from './read-facts.ts'
+import type { GivenFacts } from './read-facts.ts'
+import { givenFacts, readFacts } from './read-facts.ts'
 import { cutSections } from './sections.ts'
 import { rowSettings } from './settings.ts'
 import { namedValues } from './values.ts'
@@ -30,6 +31,8 @@ export interface DraftText {
   readonly solver?: Solver | null
   /** Reads a file of the draft's folder; only a draft with a body table of its own needs it. */
   readonly readBeside?: ReadBeside | null
+  /** Facts for a draft that lacks them: an old one, typed without front matter. */
+  readonly given?: GivenFacts
   /**
    * The Markdown tree of the body, which starts at the offset given, and what must be added to the tree's offsets to
    * get offsets into the file.
@@ -53,22 +56,29 @@ export interface WorkedDraft {
 }
 
 /** As `resolveDraft`, with the ledger. */
-export function workDraft({
-  source,
-  slug,
-  parse,
-  solver = null,
-  readBeside = null,
-}: DraftText): Outcome<WorkedDraft | null> {
-  const fences = findFrontMatter(source)
-  if (fences.value === null) return { value: null, diagnostics: fences.diagnostics }
-  const facts = readFacts(source, fences.value)
-  if (facts.value === null) return { value: null, diagnostics: facts.diagnostics }
-  const { bodyStart } = fences.value
-  const draft: Draft = { slug, source, facts: facts.value, ...parse(bodyStart), bodyStart }
+export function workDraft(text: DraftText): Outcome<WorkedDraft | null> {
+  const { source, slug, parse, solver = null, readBeside = null } = text
+  const { value: read, diagnostics } = factsOf(text)
+  if (read === null) return { value: null, diagnostics }
+  const { facts, bodyStart } = read
+  const draft: Draft = { slug, source, facts, ...parse(bodyStart), bodyStart }
   const findings: Diagnostic[] = [...textFindings(draft)]
   const value = assemble(draft, { solver, readBeside }, findings)
   return { value, diagnostics: inOrder(findings) }
+}
+
+/** The facts at the top of a draft, and where its body starts; those given where it has none. */
+function factsOf({ source, given = {} }: DraftText): Outcome<Pick<Draft, 'facts' | 'bodyStart'> | null> {
+  const fences = findFrontMatter(source)
+  if (fences.value !== null) {
+    const { value, diagnostics } = readFacts(source, fences.value, given)
+    return { value: value === null ? null : { facts: value, bodyStart: fences.value.bodyStart }, diagnostics }
+  }
+  const missing = fences.diagnostics.every(({ code }) => code === 'front-matter-missing')
+  const facts = missing ? givenFacts(given) : null
+  return facts === null
+    ? { value: null, diagnostics: fences.diagnostics }
+    : { value: { facts, bodyStart: 0 }, diagnostics: [] }
 }
 
 function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDraft {

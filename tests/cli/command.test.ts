@@ -76,6 +76,10 @@ describe('sizewright proof', () => {
     ['a folder', ['proof', 'content'], 'is a folder'],
     ['no draft', ['proof'], 'Name a draft'],
     ['an unknown option', ['proof', '--jsn', 'x.md'], 'no option “--jsn”'],
+    ['sizes without names', ['proof', 'x.md', '--sizes'], '--sizes and --terms need a value'],
+    ['an empty size', ['proof', 'x.md', '--sizes', 'S,,L'], '--sizes is a list of names'],
+    ['terms that there are not', ['proof', 'x.md', '--terms', 'au'], '--terms is us or uk'],
+    ['standard input that can’t be watched', ['proof', '-', '--watch'], '--watch shows files'],
     ['an unknown command', ['prof'], 'no command “prof”'],
   ])('ends with 2 for %s', (_, args, words) => {
     const { status, stderr } = sizewright(args)

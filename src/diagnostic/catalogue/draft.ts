@@ -25,7 +25,7 @@ export const draftFindings = {
   'front-matter-missing': entry<Nothing>({
     severity: 'error',
     says: () => 'This draft does not start with a front matter block.',
-    hint: () => start,
+    hint: () => `${start} An old draft can be proofed as it is: name its sizes with \`--sizes "S, M, L"\`.`,
   }),
   'front-matter-unclosed': entry<Nothing>({
     severity: 'error',
