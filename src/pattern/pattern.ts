@@ -49,6 +49,8 @@ export interface MeasureLine {
 
 export interface Materials {
   readonly yarn: readonly YarnLine[]
+  /** What may be bought instead; null where no length is known. */
+  readonly yarnNote: string | null
   /** `6.5 mm (US K-10½)` */
   readonly hooks: readonly string[]
   readonly notions: readonly string[]

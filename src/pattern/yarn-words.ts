@@ -7,6 +7,8 @@ import type { Graded } from './grade.ts'
 
 /** The words under which rows are worked: each row with what stands before it, and each piece with its heading and prose. */
 export interface YarnWords {
+  /** All prose before the first row. */
+  readonly opening: string
   readonly rows: readonly SpokenRow[]
   readonly pieces: ReadonlyMap<string, PieceWords>
 }
@@ -47,7 +49,7 @@ export function yarnWords(draft: Draft, { rows, written }: Ledger): YarnWords {
   let end = draft.bodyStart
   for (const row of inOrder) {
     const gap = gapOf(draft.source.text.slice(end, Math.max(end, row.at.start)))
-    end = Math.max(end, row.at.end)
+    end = Math.max(end, endOf(draft, row))
     const piece: string = rows[row.entries[0]]?.piece ?? last ?? ''
     if (last !== null) addProse(pieces, last, gap.before)
     const own = pieces.get(piece) ?? { heading: gap.heading ?? piece, prose: '' }
@@ -56,7 +58,15 @@ export function yarnWords(draft: Draft, { rows, written }: Ledger): YarnWords {
     last = piece
   }
   if (last !== null) addProse(pieces, last, gapOf(draft.source.text.slice(end)).before)
-  return { rows: spoken, pieces }
+  const first = inOrder[0]?.at.start ?? end
+  return { opening: draft.source.text.slice(draft.bodyStart, first).replace(fences, ''), rows: spoken, pieces }
+}
+
+/** A line of a table to its end: a column may name the colour. */
+function endOf({ source: { text } }: Draft, { at }: WrittenRow): number {
+  const line = text.slice(text.lastIndexOf('\n', at.start) + 1, at.start)
+  const next = text.indexOf('\n', at.end)
+  return line.trimStart().startsWith('|') && next >= 0 ? next : at.end
 }
 
 /** Before the first row of all, only what stands under the last heading speaks of it. */
@@ -71,12 +81,14 @@ function addProse(pieces: Map<string, PieceWords>, piece: string, prose: string)
 
 function spokenRow(
   draft: Draft,
-  { at, steps, entries: [first, end] }: WrittenRow,
+  row: WrittenRow,
   rows: Ledger['rows'],
 ): Pick<SpokenRow, 'label' | 'steps' | 'numbers'> {
+  const { at, steps } = row
+  const [first, end] = row.entries
   return {
     label: textAt(draft, { start: at.start, end: Math.max(at.start, steps.start) }),
-    steps: textAt(draft, { start: steps.start, end: at.end }),
+    steps: textAt(draft, { start: steps.start, end: endOf(draft, row) }),
     numbers: rows.slice(first, end).map(({ label }) => numberOf(label)),
   }
 }

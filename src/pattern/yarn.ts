@@ -40,6 +40,7 @@ export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger, findings: 
     ledger,
     assignYarns(
       facts.yarn.map(({ as }) => as),
+      words.opening,
       words.rows,
       claims,
     ),

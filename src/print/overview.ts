@@ -37,6 +37,7 @@ function materialLines({ materials }: Pattern): readonly (readonly Inline[])[] {
       text(several ? `Yarn (${as}): ${description}` : `Yarn: ${description}`),
       ...(amount === null ? [] : [text('; about '), amount]),
     ]),
+    ...(materials.yarnNote === null ? [] : [[text(materials.yarnNote)]]),
     ...(materials.hooks.length === 0 ? [] : [[text(`Hook: ${materials.hooks.join(', ')}`)]]),
     ...materials.notions.map((notion) => [text(notion)]),
   ]

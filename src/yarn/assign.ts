@@ -1,6 +1,14 @@
 import { type Claim, claimedFor } from './claims.ts'
 import { aliasesOf } from './naming.ts'
-import { type Spoken, type Strands, spokenBetween, spokenInHeading, spokenInRow, type YarnReader } from './spoken.ts'
+import {
+  heldThroughout,
+  type Spoken,
+  type Strands,
+  spokenBetween,
+  spokenInHeading,
+  spokenInRow,
+  type YarnReader,
+} from './spoken.ts'
 
 /** A row as its draft writes it, with the words since the row before. */
 export interface SpokenRow {
@@ -40,14 +48,17 @@ interface State {
 /**
  * The yarn of every entry of the ledger. What the facts claim comes first, then what the words say; where both are
  * silent a row goes on with the yarn before it, and the first one is the draft's first.
+ *
+ * @param opening all prose before the first row
  */
 export function assignYarns(
   names: readonly string[],
+  opening: string,
   rows: readonly SpokenRow[],
   claims: readonly Claim[],
 ): readonly Strands[] {
   const reader: YarnReader = { yarns: names.length, aliases: names.length > 1 ? aliasesOf(names) : [] }
-  const first = names.map((_, yarn) => (yarn === 0 ? 1 : 0))
+  const first = heldThroughout(opening, reader) ?? names.map((_, yarn) => (yarn === 0 ? 1 : 0))
   const state: State = { strands: first, piece: '', said: new Map() }
   return rows.flatMap((row) => {
     openRow(state, row, reader, first)

@@ -92,3 +92,15 @@ const fabricNoun = /\b(?:edging|edge|border|stripes?|section|sides?|pieces?|squa
 export function spokenInHeading(heading: string, reader: YarnReader): Spoken {
   return spokenBetween(`with ${heading.replace(fabricNoun, '')}`, reader)
 }
+
+/** `Hold both yarns together throughout`: what prose before all rows says of the whole; undefined where it says nothing. */
+export function heldThroughout(prose: string, reader: YarnReader): Strands | undefined {
+  const said = prose.split(/[.;\n]/).filter((sentence) => /\bh(?:e|o)ld(?:ing)?\b.*\btogether\b/i.test(sentence))
+  for (const sentence of said) {
+    const named = new Set(mentionsIn(sentence, reader.aliases).map(({ yarn }) => yarn))
+    const all =
+      /\b(?:both|all|two|the) (?:the )?(?:yarns|colou?rs|strands)\b/i.test(sentence) || named.size === reader.yarns
+    if (reader.yarns > 1 && all) return new Array<number>(reader.yarns).fill(1)
+  }
+  return undefined
+}

@@ -1,5 +1,6 @@
 const numbers: Readonly<Record<string, number>> = {
   one: 1,
+  both: 2,
   two: 2,
   three: 3,
   four: 4,
@@ -14,7 +15,7 @@ const numbers: Readonly<Record<string, number>> = {
 
 const amount = String.raw`(?<first>\d{1,4}|${Object.keys(numbers).join('|')})(?: ?[([](?<rest>\d{1,4}(?:, ?\d{1,4})*)[)\]])?`
 const heading = new RegExp(
-  String.raw`\b(?:make|work)(?: another)? ${amount}(?<more> more)?(?=\s*(?:$|[),.;:]|alike|pieces?|times?))|[x×] ?${amount.replaceAll('?<first>', '?<times>').replaceAll('?<rest>', '?<others>')}`,
+  String.raw`\b(?:make|work)(?: another)? ${amount}(?<more> more)?(?=\s*(?:$|[),.;:]|alike|the same|identical|pieces?|times?))|[x×] ?${amount.replaceAll('?<first>', '?<times>').replaceAll('?<rest>', '?<others>')}`,
   'i',
 )
 const prose = new RegExp(

@@ -192,6 +192,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
           amount: value(ramp(count, 120, 45), ' g'),
         },
       ],
+      yarnNote: null,
       hooks: ['6.5 mm (US K-10½)'],
       notions: ['Yarn needle', 'Stitch marker'],
     },

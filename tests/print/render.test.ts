@@ -43,7 +43,7 @@ const patterns: readonly (readonly [what: string, pattern: Pattern])[] = [
 
 function bareTitle(): Pattern {
   const none = { summary: null, published: null, edition: null, changes: [], fits: [], finished: [], gauge: [] }
-  const materials = { yarn: [], hooks: [], notions: [] }
+  const materials = { yarn: [], yarnNote: null, hooks: [], notions: [] }
   return tideLine(['One size'], { ...none, materials, abbreviations: [], video: null, skill: null, body: [] })
 }
 
