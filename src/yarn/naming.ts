@@ -1,3 +1,5 @@
+import { colourNames } from '../rows/colours.ts'
+
 /** Where words name a yarn. `verb`: what leads to the name, `with`, `change to`; empty where nothing does. */
 export interface Mention {
   /** Position in the list of yarns. */
@@ -52,7 +54,12 @@ function ownAlias(name: string, yarn: number): Alias {
   const mark = /^(?:(?:colou?r|yarn|shade) ?|c(?=\d))?([a-h]|\d)$/.exec(plain)
   if (mark?.[1] !== undefined) return markAlias(yarn, mark[1])
   const own = words(plain.replace(/[^\p{L}\p{N} ]/gu, '\\$&').replace(/ +/g, '\\s+'))
-  return { yarn, strong: plain.length < 3 ? null : own, weak: own }
+  return { yarn, strong: isColour(plain) ? own : null, weak: own }
+}
+
+/** Colours are mostly named without a verb; a name such as `body` may stand for much else. */
+function isColour(name: string): boolean {
+  return name.split(' ').some((word) => colourNames.includes(word))
 }
 
 /** By the order of the list, as the trade letters its colours: A, B, C; MC and CC; C1, C2. */
@@ -74,20 +81,23 @@ export function aliasesOf(names: readonly string[]): readonly Alias[] {
 }
 
 const lead = '(?:the |new |a new )?(?:colou?r |yarn )?$'
-const withVerb = new RegExp(`(?:\\b(?:with|using|use|in|holding)|[|:([]) ?${lead}`, 'i')
+const withVerb = new RegExp(
+  `(?:\\b(?<!join(?:ed|ing)? )(?:with|using|use|in|holding)|\\bstrands? of|[|:([]|(?:^|[.;*]) ?) ?${lead}`,
+  'i',
+)
 const changeVerb = new RegExp(
-  `\\b(?:to|join|joining|attach|attaching|change|changing|switch|switching|tie in|pick up|picking up|introduce|introducing|add|adding) ${lead}`,
+  `\\b(?:to|join(?:ed|ing)? with|join|joining|attach|attaching|change|changing|switch|switching|tie in|pick up|picking up|introduce|introducing|add|adding) ${lead}`,
   'i',
 )
 const elsewhere =
   /\b(?:fasten(?:ing)? off|fo|drop(?:ping)?|cut(?:ting)?|break(?:ing)? off|break(?:ing)?|carry(?:ing)?|end(?:ing)? off|finish(?:ing)? off|tie off|leave|leaving|from|of|over|around|into|next|each|last|first|same|behind|under|weave in|hide) (?:the |both |off )?$/i
 const noun =
-  /^ ?(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|loops?|sections?|ends?|tails?|edges?|edging|sides?|stripes?|squares?|pieces?|balls?)\b/i
+  /^ ?(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|loops?|sections?|ends?|tails?|edges?|edging|sides?|stripes?|squares?|pieces?|balls?|hook)\b/i
 const stitch = /^ (?:sc|hdc|dc|tr|htr|dtr|ch|sl st|shells?|puffs?)\b/i
 
 /** Whether what stands around a name makes it a place (`in each MC st`) or an end (`fasten off MC`), not what is worked with. */
 function isElsewhere(before: string, after: string): boolean {
-  if (elsewhere.test(before) || noun.test(after)) return true
+  if ((elsewhere.test(before) && !/\bstrands? of $/i.test(before)) || noun.test(after)) return true
   return stitch.test(after) && /\b(?:in|the) $/i.test(before)
 }
 
@@ -101,7 +111,7 @@ export function mentionsIn(text: string, aliases: readonly Alias[]): readonly Me
         if (found.some((other) => start < other.end && other.start < end)) continue
         const before = text.slice(Math.max(0, start - 40), start).replace(/\s+/g, ' ')
         const verb = withVerb.test(before) ? 'with' : changeVerb.test(before) ? 'change' : ''
-        if ((verb === '' && pattern === weak) || isElsewhere(before, text.slice(end, end + 20))) continue
+        if ((verb === '' && pattern !== strong) || isElsewhere(before, text.slice(end, end + 20))) continue
         found.push({ yarn, start, end, verb })
       }
     }

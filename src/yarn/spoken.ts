@@ -55,7 +55,7 @@ function placeOf(text: string, mention: Mention): Place {
   const before = text.slice(0, mention.start).replace(openingWords, '')
   if (!stitchWords.test(before) || standsAlone(text, mention)) return 'now'
   if (stitchWords.test(text.slice(mention.end).replace(closingWords, ''))) return 'within'
-  return mention.verb === 'with' ? 'now' : 'next'
+  return mention.verb === 'change' ? 'next' : 'now'
 }
 
 /** What the words of a row say, its label apart. Colours that change within the row can't be told apart by counting. */
