@@ -24,6 +24,8 @@ export interface Diagnostic {
   /** What to write instead; absent when unsure. */
   readonly hint?: string
   readonly related: readonly Related[]
+  /** Why the designer lets it stand; it is a note then, whatever it was. Absent for what is not accepted. */
+  readonly accepted?: string
 }
 
 /** What a phase gives back: its result, and what it found on the way. */

@@ -86,6 +86,7 @@ const percentage = z
   .refine((share) => share === 0 || (share >= 1 && share <= 100), 'needs a percentage such as 10 %, from 0 to 100')
 
 const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
+const acceptance = z.strictObject({ code: words, at: words, why: words })
 const claim = z.strictObject({ claims: words, over: words })
 
 const facts = z.strictObject({
@@ -109,6 +110,7 @@ const facts = z.strictObject({
   reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
   cover: z.strictObject({ src: words, alt: words }).optional(),
   video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),
+  accepted: z.array(acceptance).default([]),
   finish: z.array(finish).default([]),
 })
 
@@ -177,6 +179,7 @@ export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   if (first === 'yarn') return Object.keys(path.includes('skein') ? { weight: 0, length: 0 } : yarn.shape)
   if (first === 'finish') return carriedKeys
   if (first === 'changes') return Object.keys(change.shape)
+  if (first === 'accepted') return Object.keys(acceptance.shape)
   if (first === 'finished') return Object.keys(claim.shape)
   return (
     {

@@ -5,6 +5,7 @@ import type { Solver } from '../formula/index.ts'
 import type { ReadBeside } from '../grading/index.ts'
 import { findRow, lastOf, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
+import { withAccepted } from './accepted.ts'
 import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
 import { checkFacts } from './check-facts.ts'
@@ -64,7 +65,7 @@ export function workDraft(text: DraftText): Outcome<WorkedDraft | null> {
   const draft: Draft = { slug, source, facts, ...parse(bodyStart), bodyStart }
   const findings: Diagnostic[] = [...textFindings(draft)]
   const value = assemble(draft, { solver, readBeside }, findings)
-  return { value, diagnostics: inOrder(findings) }
+  return { value, diagnostics: inOrder(withAccepted(draft, value.ledger, findings)) }
 }
 
 /** The facts at the top of a draft, and where its body starts; those given where it has none. */

@@ -9,6 +9,8 @@ export interface Finding {
   readonly sizes: readonly string[]
   readonly message: string
   readonly hint: string | null
+  /** Why the designer lets it stand; null for what is not accepted. */
+  readonly accepted: string | null
 }
 
 /** Findings in the order of the draft; at one place, in the order of their codes. */
@@ -22,5 +24,6 @@ export function findingsOf(source: Source, sizes: readonly string[], diagnostics
       sizes: diagnostic.sizes.flatMap((size) => sizes[size] ?? []),
       message: diagnostic.message,
       hint: diagnostic.hint ?? null,
+      accepted: diagnostic.accepted ?? null,
     }))
 }

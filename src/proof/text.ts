@@ -1,6 +1,7 @@
 import type { Diagnostic, Severity, Source } from '../diagnostic/index.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import type { UnknownWord } from '../rows/unknown.ts'
+import { acceptedText } from './report/accepted.ts'
 import { coverageText } from './report/coverage.ts'
 import { findingsText } from './report/findings.ts'
 import { plural, wrapped } from './report/lines.ts'
@@ -30,9 +31,11 @@ interface Options {
 export function proofText(proofed: Proofed, { paint = plainPaint, brief = false }: Options = {}): string {
   const { source, pattern, diagnostics, unknown = [] } = proofed
   const rows = pattern?.rows ?? []
+  const open = diagnostics.filter(({ accepted }) => accepted === undefined)
   const parts = [
     paint.strong(source.name),
-    findingsText({ source, sizes: pattern?.sizes ?? [], rows, diagnostics }, paint),
+    findingsText({ source, sizes: pattern?.sizes ?? [], rows, diagnostics: open }, paint),
+    acceptedText(source, diagnostics),
     ...(brief ? [] : [rowTable(rows, paint), coverageText(source, rows, unknown)]),
     lastLine(proofed),
   ]
@@ -53,11 +56,13 @@ export function alignColumns(lines: readonly (readonly string[])[]): string {
 }
 
 function lastLine({ pattern, diagnostics }: Proofed): string {
+  const open = diagnostics.filter(({ accepted }) => accepted === undefined)
   const count = (severity: Severity): string =>
-    plural(diagnostics.filter((finding) => finding.severity === severity).length, severity)
-  const findings = `${count('error')}, ${count('warning')}, ${count('note')}`
-  if (pattern === null) return wrapped(`The draft could not be worked; ${findings}.`, 0)
+    plural(open.filter((finding) => finding.severity === severity).length, severity)
+  const accepted = diagnostics.length - open.length
+  const findings = [count('error'), count('warning'), count('note'), ...(accepted > 0 ? [`${accepted} accepted`] : [])]
+  if (pattern === null) return wrapped(`The draft could not be worked; ${findings.join(', ')}.`, 0)
   const worked = pattern.rows.filter((row) => row.status === 'worked').length
   const rows = `${worked} of ${plural(pattern.rows.length, 'row')} worked for ${plural(pattern.sizes.length, 'size')}`
-  return wrapped(`${rows}; ${findings}.`, 0)
+  return wrapped(`${rows}; ${findings.join(', ')}.`, 0)
 }

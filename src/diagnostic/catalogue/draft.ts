@@ -53,6 +53,18 @@ export const draftFindings = {
     severity: 'error',
     says: ({ key, problem }) => `“${key}” ${problem}.`,
   }),
+  'accepted-unknown': entry<{ code: string; nearest: string | null }>({
+    severity: 'warning',
+    says: ({ code }) => `There is no finding called “${code}” that could be accepted.`,
+    hint: ({ nearest }) =>
+      nearest === null ? 'Write the name that the proof gives it.' : `Write \`${nearest}\` instead.`,
+  }),
+  'accepted-nothing': entry<{ code: string; place: string }>({
+    severity: 'warning',
+    says: ({ code, place }) =>
+      `Nothing called “${code}” is found at “${place}” any more, so there is nothing to accept.`,
+    hint: () => 'Remove this line from `accepted`, or correct its `at`: the label of a row, or words of the line.',
+  }),
   'size-listed-twice': entry<{ size: string }>({
     severity: 'error',
     says: ({ size }) => `The size “${size}” is listed twice.`,
