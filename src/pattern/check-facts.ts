@@ -3,6 +3,7 @@ import { diagnose, nearestTo } from '../diagnostic/index.ts'
 import type { Settled } from '../formula/index.ts'
 import { readQuantity, units } from '../measure/index.ts'
 import type { Draft } from './draft.ts'
+import type { SwatchFacts } from './facts.ts'
 
 /** What the front matter's schema can't see: measures that are none, and names that are known only from the rest of the draft. */
 export function* checkFacts(draft: Draft, settled: Settled): Generator<Diagnostic> {
@@ -33,15 +34,23 @@ function* skeinFindings(draft: Draft): Generator<Diagnostic> {
 }
 
 function* swatchFindings(draft: Draft): Generator<Diagnostic> {
-  for (const [name, { size, weight }] of Object.entries(draft.facts.facts.swatch)) {
+  const { swatch: swatches, sample } = draft.facts.facts
+  for (const [name, swatch] of Object.entries(swatches)) {
+    const { size, weight } = swatch
     const path = name === '' ? ['swatch'] : ['swatch', name]
     yield* measureFinding(draft, weight, 'mass', [...path, 'weight'])
     if (size !== undefined && swatchSides(size) === null) {
       yield diagnose('swatch-size-unreadable', draft.facts.locate(...path, 'size'), { text: size })
     }
-    if (weight !== undefined && size === undefined)
-      yield diagnose('swatch-weight-alone', draft.facts.locate(...path, 'weight'), { missing: 'size' })
+    const missing = weight === undefined || sample.length > 0 ? null : missingFor(swatch)
+    if (missing !== null) yield diagnose('swatch-weight-alone', draft.facts.locate(...path, 'weight'), { missing })
   }
+}
+
+/** What a weighed swatch lacks to tell how much yarn is in its stitches. */
+function missingFor({ size, stitches, rows, repeats }: SwatchFacts): 'size' | 'gauge' | null {
+  if (size === undefined) return 'size'
+  return repeats === undefined && (stitches === undefined || rows === undefined) ? 'gauge' : null
 }
 
 /** `12 cm x 15 cm`, `12 x 15 cm`: width and height in centimetres; null where it is not two lengths. */

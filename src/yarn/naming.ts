@@ -82,13 +82,16 @@ export function aliasesOf(names: readonly string[]): readonly Alias[] {
 
 const lead = '(?:the |new |a new )?(?:colou?r |yarn )?$'
 const withVerb = new RegExp(
-  `(?:\\b(?<!join(?:ed|ing)? )(?:with|using|use|in|holding)|\\bstrands? of|[|:([]|(?:^|[.;*]) ?) ?${lead}`,
+  `(?:\\b(?<!join(?:ed|ing)? )(?:with|using|use|in|holding)|\\bstrands? of|[|:([]) ?${lead}`,
   'i',
 )
 const changeVerb = new RegExp(
   `\\b(?:to|join(?:ed|ing)? with|join|joining|attach|attaching|change|changing|switch|switching|tie in|pick up|picking up|introduce|introducing|add|adding) ${lead}`,
   'i',
 )
+/** `White. Sc in each st`, `* C2: sc`: a name with nothing else to it. */
+const opensClause = /(?:^|[.;*]) ?$/
+const closesClause = /^ ?(?:[.:,]|$)/
 const elsewhere =
   /\b(?:fasten(?:ing)? off|fo|drop(?:ping)?|cut(?:ting)?|break(?:ing)? off|break(?:ing)?|carry(?:ing)?|end(?:ing)? off|finish(?:ing)? off|tie off|leave|leaving|from|of|over|around|into|next|each|last|first|same|behind|under|weave in|hide) (?:the |both |off )?$/i
 const noun =
@@ -101,6 +104,11 @@ function isElsewhere(before: string, after: string): boolean {
   return stitch.test(after) && /\b(?:in|the) $/i.test(before)
 }
 
+function verbOf(before: string, after: string): Mention['verb'] {
+  if (withVerb.test(before) || (opensClause.test(before) && closesClause.test(after))) return 'with'
+  return changeVerb.test(before) ? 'change' : ''
+}
+
 /** Every place where a text says with which yarn to work, in order. */
 export function mentionsIn(text: string, aliases: readonly Alias[]): readonly Mention[] {
   const found: Mention[] = []
@@ -110,8 +118,9 @@ export function mentionsIn(text: string, aliases: readonly Alias[]): readonly Me
         const [start, end] = [match.index, match.index + match[0].length]
         if (found.some((other) => start < other.end && other.start < end)) continue
         const before = text.slice(Math.max(0, start - 40), start).replace(/\s+/g, ' ')
-        const verb = withVerb.test(before) ? 'with' : changeVerb.test(before) ? 'change' : ''
-        if ((verb === '' && pattern !== strong) || isElsewhere(before, text.slice(end, end + 20))) continue
+        const after = text.slice(end, end + 20)
+        const verb = verbOf(before, after)
+        if ((verb === '' && pattern !== strong) || isElsewhere(before, after)) continue
         found.push({ yarn, start, end, verb })
       }
     }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
-import { timesMade } from '../../src/yarn/times.ts'
 
 /** A square of single crochet, 10 cm to 12 stitches and 10 rows, worked to `rows` rows of `sts` stitches. */
 function square(more: string, [s, l]: readonly [number, number] = [12, 24]) {
@@ -69,17 +68,5 @@ describe('no estimate rather than a wrong one', () => {
   ])('%s', (_, facts) => {
     const { value } = readDraft('a.md', 'a', `---\n${facts}\n---\n\n## A\n\nRow 1: Fsc 10.\n`).outcome
     expect(value?.yarn).toEqual({})
-  })
-})
-
-describe('pieces that are made more than once', () => {
-  it.each([
-    ['Sleeve (make 2)', 2],
-    ['Square (make twelve)', 12],
-    ['Motif, make 6 alike', 6],
-    ['Body', 1],
-    ['Work 4 rounds even', 1],
-  ])('%s: %i', (piece, times) => {
-    expect(timesMade(piece)).toBe(times)
   })
 })

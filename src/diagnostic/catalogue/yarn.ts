@@ -33,7 +33,7 @@ export const yarnFindings = {
     says: ({ text }) => `“${text}” does not say which rows are worked in the yarn.`,
     hint: () => 'Write their numbers, such as `Rnds 1-4, 7` or `Rows 3, 4 of every 4`.',
   }),
-  'swatch-weight-alone': entry<{ missing: string }>({
+  'swatch-weight-alone': entry<{ missing: 'size' | 'gauge' }>({
     severity: 'note',
     says: ({ missing }) => `The swatch is weighed, but yarn can’t be estimated from it without its ${missing}.`,
     hint: ({ missing }) =>
