@@ -29,7 +29,7 @@ interface Gap {
 const fences = /^ {0,3}(```|~~~)[\s\S]*?^ {0,3}\1.*$/gm
 
 function gapOf(text: string): Gap {
-  const prose = text.replace(fences, '').replace(/<!--[\s\S]*?-->/g, '')
+  const prose = text.replace(fences, '')
   const headings = [...prose.matchAll(/^ {0,3}#{1,6} +(.*)$/gm)]
   const [first, last] = [headings[0], headings.at(-1)]
   if (first === undefined || last === undefined) return { before: prose, heading: null, after: '' }
@@ -101,7 +101,7 @@ export function numberOf(label: string | null): number | null {
 
 /** Words with the numbers of a size in place of their placeholders; one that is no number stays as it stands. */
 export function wordsForSize(words: string, size: number, { settled, environment }: Graded): string {
-  return words.replace(/\{\{(.*?)\}\}/g, (whole, formula: string) => {
+  return words.replace(/\{\{(.{1,300}?)\}\}/g, (whole, formula: string) => {
     const read = readFormula(formula, 0)
     const value = read.value === null ? null : evaluate(read.value, settled, environment).value
     const number = value === null ? null : (plainBySize(value)[size] ?? null)

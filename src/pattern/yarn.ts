@@ -46,7 +46,13 @@ export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger, findings: 
     ),
     words,
   )
-  const rows = ledger.rows.map((row, index): YarnRow => yarnRow(row, strands[index] ?? null, words, graded, facts))
+  const times = timesOf(facts, words, graded)
+  const rows = ledger.rows.map(
+    (row, index): YarnRow => ({
+      units: times(row.piece).map((made, size) => made * unitsOf(row, facts.terms, size)),
+      strands: strands[index] ?? null,
+    }),
+  )
   const estimate = estimateYarn({
     sizes: facts.sizes.length,
     rows,
@@ -71,14 +77,19 @@ function strandsOf(facts: Facts, ledger: Ledger, spoken: readonly Strands[], { r
   return found
 }
 
-function yarnRow(row: LedgerRow, strands: Strands, { pieces }: YarnWords, graded: Graded, facts: Facts): YarnRow {
-  const words = pieces.get(row.piece)
-  const bySize = facts.sizes.map((_, size) => {
-    const heading = wordsForSize(words?.heading ?? row.piece, size, graded)
-    const times = timesMade(heading, wordsForSize(words?.prose ?? '', size, graded), size)
-    return times * unitsOf(row, facts.terms, size)
-  })
-  return { units: bySize, strands }
+/** How often each piece is made, size by size. */
+function timesOf(facts: Facts, { pieces }: YarnWords, graded: Graded): (piece: string) => PerSize<number> {
+  const known = new Map<string, PerSize<number>>()
+  return (piece) => {
+    const before = known.get(piece)
+    if (before !== undefined) return before
+    const { heading = piece, prose = '' } = pieces.get(piece) ?? {}
+    const found = facts.sizes.map((_, size) =>
+      timesMade(wordsForSize(heading, size, graded), wordsForSize(prose, size, graded), size),
+    )
+    known.set(piece, found)
+    return found
+  }
 }
 
 function usesOf(facts: Facts, { byYarn }: YarnEstimate): Record<string, YarnUse> {

@@ -95,7 +95,9 @@ export function spokenInHeading(heading: string, reader: YarnReader): Spoken {
 
 /** `Hold both yarns together throughout`: what prose before all rows says of the whole; undefined where it says nothing. */
 export function heldThroughout(prose: string, reader: YarnReader): Strands | undefined {
-  const said = prose.split(/[.;\n]/).filter((sentence) => /\bh(?:e|o)ld(?:ing)?\b.*\btogether\b/i.test(sentence))
+  const said = prose
+    .split(/[.;\n]/)
+    .filter((sentence) => /\bh(?:e|o)ld(?:ing)?\b/i.test(sentence) && /\btogether\b/i.test(sentence))
   for (const sentence of said) {
     const named = new Set(mentionsIn(sentence, reader.aliases).map(({ yarn }) => yarn))
     const all =

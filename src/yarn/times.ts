@@ -19,7 +19,7 @@ const heading = new RegExp(
   'i',
 )
 const prose = new RegExp(
-  String.raw`(?:^|[.\n(*] ?\**)\bmake ${amount}(?<more> more)?(?=\s*(?:$|[).]|\*|\n|alike|identical|pieces?\b|squares?\b|motifs?\b|hexagons?\b|of (?:these|them)))`,
+  String.raw`(?:^|[.\n(*] ?\*{0,2})\bmake ${amount}(?<more> more)?(?=\s*(?:$|[).]|\*|\n|alike|identical|pieces?\b|squares?\b|motifs?\b|hexagons?\b|of (?:these|them)))`,
   'i',
 )
 const second =
