@@ -1,11 +1,19 @@
 import { draftFindings } from './catalogue/draft.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { proofFindings } from './catalogue/proof.ts'
+import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
 import { yarnFindings } from './catalogue/yarn.ts'
 import type { Entry } from './entry.ts'
 
-const entries = { ...draftFindings, ...formulaFindings, ...rowFindings, ...proofFindings, ...yarnFindings }
+const entries = {
+  ...draftFindings,
+  ...formulaFindings,
+  ...rowFindings,
+  ...proofFindings,
+  ...yarnFindings,
+  ...readerNeedsFindings,
+}
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */
 export type Code = keyof typeof entries

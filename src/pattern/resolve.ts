@@ -9,6 +9,8 @@ import { withAccepted } from './accepted.ts'
 import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
 import { checkFacts } from './check-facts.ts'
+import { abbreviationFindings } from './checks/abbreviations.ts'
+import { completenessFindings } from './checks/complete.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft, type Reach } from './grade.ts'
@@ -89,6 +91,7 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
   const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))
   findings.push(...worked.diagnostics)
   const ledger = worked.value
+  findings.push(...abbreviationFindings(draft, ledger), ...completenessFindings(draft))
   const value = numberedValues()
   const rows = (piece: string | null, label: string) => findRow(ledger, piece, label)
   const here = rowAround(draft, ledger)

@@ -1,0 +1,26 @@
+import { entry } from '../entry.ts'
+
+/** Findings about what a reader of the pattern needs beside the rows. */
+export const readerNeedsFindings = {
+  'abbreviation-unlisted': entry<{ abbreviation: string; meaning: string }>({
+    severity: 'warning',
+    says: ({ abbreviation }) => `“${abbreviation}” is used here, but the list of abbreviations does not have it.`,
+    hint: ({ abbreviation, meaning }) =>
+      `Add “${abbreviation}: ${meaning}” to the list, or leave the list out: page and print-out make their own.`,
+  }),
+  'abbreviation-unused': entry<{ abbreviation: string }>({
+    severity: 'note',
+    says: ({ abbreviation }) => `“${abbreviation}” is in the list of abbreviations, but nowhere else in the draft.`,
+    hint: () => 'Take it out of the list, or look for a stitch that was written another way.',
+  }),
+  'abbreviation-of-other-terms': entry<{ name: string; other: string; own: string }>({
+    severity: 'warning',
+    says: ({ name, other }) => `“${name}” is a word of ${other} terms, which this draft is not written in.`,
+    hint: ({ own }) => `Write “${own}”, or change \`terms\` at the top of the draft.`,
+  }),
+  'section-missing': entry<{ what: string; key: string }>({
+    severity: 'note',
+    says: ({ what }) => `This pattern is published, but says nothing of its ${what}.`,
+    hint: ({ key }) => `Say it at the top of the draft with \`${key}:\`.`,
+  }),
+}
