@@ -104,6 +104,9 @@ function isElsewhere(before: string, after: string): boolean {
   return stitch.test(after) && /\b(?:in|the) $/i.test(before)
 }
 
+/** More than any row has; a text with more tells no yarn apart. */
+const mostMentions = 300
+
 function verbOf(before: string, after: string): Mention['verb'] {
   if (withVerb.test(before) || (opensClause.test(before) && closesClause.test(after))) return 'with'
   return changeVerb.test(before) ? 'change' : ''
@@ -115,6 +118,7 @@ export function mentionsIn(text: string, aliases: readonly Alias[]): readonly Me
   for (const { yarn, strong, weak } of aliases) {
     for (const pattern of strong === null ? [weak] : [strong, weak]) {
       for (const match of text.matchAll(pattern)) {
+        if (found.length === mostMentions) break
         const [start, end] = [match.index, match.index + match[0].length]
         if (found.some((other) => start < other.end && other.start < end)) continue
         const before = text.slice(Math.max(0, start - 40), start).replace(/\s+/g, ' ')
