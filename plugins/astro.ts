@@ -10,7 +10,14 @@ export function sizewright(): AstroIntegration {
   return {
     name: 'sizewright',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) => {
+      'astro:config:setup': ({ updateConfig, injectRoute, command }) => {
+        if (command === 'dev') {
+          // A reader never sees the proof.
+          injectRoute({
+            pattern: '/patterns/[slug]/proof',
+            entrypoint: new URL('../src/preview/proof.astro', import.meta.url),
+          })
+        }
         updateConfig({ markdown: { syntaxHighlight: false, processor: draftMarkdown() } })
       },
       'astro:build:start': () => {

@@ -21,9 +21,14 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const packages = [
   'fraction.js',
   'github-slugger',
+  'hast',
+  'hast-util-to-html',
+  'hastscript',
   'mdast',
   'mdast-util-directive',
   'mdast-util-to-string',
+  'string-width',
+  'wrap-ansi',
   'yaml',
   'zod',
 ]

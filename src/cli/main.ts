@@ -8,10 +8,11 @@ import { work } from './work.ts'
 
 const usage = `sizewright: one crochet draft, every size, a web page and a PDF
 
-  sizewright proof DRAFT… [--json] [--watch] [--sizes "S, M, L"] [--terms uk]
+  sizewright proof DRAFT… [--json | --html | --csv] [--watch] [--sizes "S, M, L"] [--terms uk]
                                      work every row for every size and say what is wrong;
-                                     DRAFT is a file, or - for standard input; --watch proofs
-                                     again at every save; --sizes and --terms are for an old
+                                     DRAFT is a file, or - for standard input; --html is a page
+                                     for a checker, --csv for a spreadsheet, --json for scripts;
+                                     --watch proofs again at every save; --sizes and --terms are for an old
                                      draft that does not say them itself
   sizewright build                   build the site, if no draft has errors
   sizewright preview                 show the site while you write, at http://localhost:4321

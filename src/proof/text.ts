@@ -55,7 +55,8 @@ export function alignColumns(lines: readonly (readonly string[])[]): string {
     .join('\n')
 }
 
-function lastLine({ pattern, diagnostics }: Proofed): string {
+/** How much was worked and how much found, in one line. */
+export function lastLine({ pattern, diagnostics }: Proofed): string {
   const open = diagnostics.filter(({ accepted }) => accepted === undefined)
   const count = (severity: Severity): string =>
     plural(open.filter((finding) => finding.severity === severity).length, severity)

@@ -41,7 +41,7 @@ describe('the gauge as a reader sees it', () => {
         'rib: 9 rows = 10 cm (4 in)',
       ],
     ],
-    ['{size: 12 cm x 12 cm, weight: 10 g}', []],
+    ['{in: single crochet, size: 12 cm x 12 cm}', ['in single crochet']],
   ])('%s', (swatch, lines) => {
     expect(proofed(swatch)).toMatchObject({ lines, found: [] })
   })

@@ -1,10 +1,10 @@
-import type { Diagnostic, Severity, Source } from '../../diagnostic/index.ts'
+import type { Diagnostic, Source } from '../../diagnostic/index.ts'
 import { placeOf } from '../../diagnostic/index.ts'
 import type { LedgerRow } from '../../rows/ledger.ts'
 import { comparedText } from './compared.ts'
 import { frame } from './frame.ts'
 import type { Group, Told } from './groups.ts'
-import { groupsOf } from './groups.ts'
+import { groupsOf, titleOf, within } from './groups.ts'
 import { plural, wrapped } from './lines.ts'
 import type { Paint } from './paint.ts'
 
@@ -16,8 +16,6 @@ export interface Found {
   readonly diagnostics: readonly Diagnostic[]
 }
 
-/** Findings that are told in full; of more than these only the number is given. */
-const mostTold = 60
 /** Further places of the same finding that are named. */
 const mostPlaces = 12
 
@@ -57,28 +55,10 @@ function toldText(told: Told, row: LedgerRow | null, { source, sizes: names }: F
   return parts.filter((part) => part !== null).join('\n')
 }
 
-function titleOf({ row }: Group): string | null {
-  if (row === null) return null
-  const label = row.label ?? 'a row without a label'
-  return row.piece === '' ? label : `${row.piece}, ${label}`
-}
-
 function groupText(group: Group, found: Found, paint: Paint): string {
   const title = titleOf(group)
   const told = group.told.map((each) => toldText(each, group.row, found, paint))
   return [...(title === null ? [] : [paint.strong(title)]), ...told].join('\n')
-}
-
-/** As many groups as may be told in full, errors before all else where not all may. */
-function within(groups: readonly Group[]): { readonly shown: readonly Group[]; readonly leftOut: readonly Told[] } {
-  const all = groups.flatMap((group) => group.told)
-  if (all.length <= mostTold) return { shown: groups, leftOut: [] }
-  const rank: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 }
-  const kept = new Set([...all].sort((a, b) => rank[a.first.severity] - rank[b.first.severity]).slice(0, mostTold))
-  const shown = groups
-    .map((group) => ({ ...group, told: group.told.filter((told) => kept.has(told)) }))
-    .filter(({ told }) => told.length > 0)
-  return { shown, leftOut: all.filter((told) => !kept.has(told)) }
 }
 
 function leftOutText(leftOut: readonly Told[]): string {

@@ -1,4 +1,4 @@
-import type { Diagnostic, Source } from '../../diagnostic/index.ts'
+import type { Diagnostic, Severity, Source } from '../../diagnostic/index.ts'
 import { placeOf } from '../../diagnostic/index.ts'
 import type { LedgerRow } from '../../rows/ledger.ts'
 
@@ -63,4 +63,29 @@ export function groupsOf(
     groups.set(key, group)
   }
   return [...groups.values()]
+}
+
+/** `Cowl, Rnd 2`; null for what stands outside of the rows. */
+export function titleOf({ row }: Group): string | null {
+  if (row === null) return null
+  const label = row.label ?? 'a row without a label'
+  return row.piece === '' ? label : `${row.piece}, ${label}`
+}
+
+/** Findings that are told in full; of more than these only the number is given. */
+const mostTold = 60
+
+/** As many groups as may be told in full, errors before all else where not all may. */
+export function within(groups: readonly Group[]): {
+  readonly shown: readonly Group[]
+  readonly leftOut: readonly Told[]
+} {
+  const all = groups.flatMap((group) => group.told)
+  if (all.length <= mostTold) return { shown: groups, leftOut: [] }
+  const rank: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 }
+  const kept = new Set([...all].sort((a, b) => rank[a.first.severity] - rank[b.first.severity]).slice(0, mostTold))
+  const shown = groups
+    .map((group) => ({ ...group, told: group.told.filter((told) => kept.has(told)) }))
+    .filter(({ told }) => told.length > 0)
+  return { shown, leftOut: all.filter((told) => !kept.has(told)) }
 }
