@@ -1,6 +1,5 @@
-import { entry } from '../entry.ts'
-
-const quoted = (texts: readonly string[]) => texts.map((text) => `\`${text}\``).join(', ')
+import { entry } from '../../entry.ts'
+import { quoted } from './wording.ts'
 
 const obstacles = {
   product: 'multiplies linked counts with each other',
