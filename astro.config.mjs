@@ -7,6 +7,8 @@ export default defineConfig({
   compressHTML: true,
   // Print-outs are made on the other cores while pages are made on this one.
   build: { inlineStylesheets: 'never', concurrency: 8 },
+  // A page has no script of its own text: its security policy forbids it.
+  vite: { build: { assetsInlineLimit: 0 } },
   integrations: [sizewright()],
   devToolbar: { enabled: false },
 })

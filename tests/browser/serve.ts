@@ -4,6 +4,7 @@ import { extname, join, normalize } from 'node:path'
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
   '.css': 'text/css; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.jpg': 'image/jpeg',

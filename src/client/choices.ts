@@ -1,0 +1,40 @@
+import { choiceIn, withChoice } from './address.ts'
+import type { Memory } from './memory.ts'
+
+/**
+ * A choice is a group of radio buttons that the page's style sheet works by, so that it does without script. Here it is
+ * put into the address and remembered: `data-choice` is its name in the address, `data-keep` the name it is remembered
+ * under. The first button of a group stands for how the page comes, which the address need not say.
+ */
+export function startChoices(memory: Memory): void {
+  for (const group of document.querySelectorAll<HTMLElement>('[data-choice]')) startChoice(group, memory)
+}
+
+function startChoice(group: HTMLElement, memory: Memory): void {
+  const { choice: name = '', keep = name } = group.dataset
+  const buttons = [...group.querySelectorAll<HTMLInputElement>('input[type=radio]')]
+  const values = buttons.map(({ value }) => value)
+  const show = (wanted: string | null): void => press(buttons, choiceIn(location.search, name, values) ?? wanted)
+  group.addEventListener('change', ({ isTrusted }) => {
+    const value = buttons.find(({ checked }) => checked)?.value ?? ''
+    // A link that was sent asks for its sender's choice: only the reader's own is remembered.
+    if (isTrusted) memory.write(keep, value)
+    toAddress(name, value === values[0] ? null : value)
+  })
+  addEventListener('popstate', () => show(values[0] ?? null))
+  show(memory.read(keep))
+}
+
+/** As a reader would: whatever depends on the choice hears of it. */
+function press(buttons: readonly HTMLInputElement[], value: string | null): void {
+  const button = buttons.find((each) => each.value === value)
+  if (button === undefined || button.checked) return
+  button.checked = true
+  button.dispatchEvent(new Event('change', { bubbles: true }))
+}
+
+function toAddress(name: string, value: string | null): void {
+  const search = withChoice(location.search, name, value)
+  const { pathname, hash } = location
+  if (search !== location.search) history.replaceState(history.state, '', `${pathname}${search}${hash}`)
+}

@@ -1,0 +1,5 @@
+import { startChoices } from './choices.ts'
+import { memoryOf } from './memory.ts'
+
+/** What a pattern's page can do with script. Without it the page stays whole. */
+startChoices(memoryOf(() => localStorage))
