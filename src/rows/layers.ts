@@ -28,7 +28,11 @@ function clauseStart(words: readonly Word[], at: number): number {
 function layingWords(words: readonly Word[], from: number): number {
   let end = from
   while (end < words.length && !ends.test(words[end]?.text ?? '') && words[end]?.kind === 'word') {
-    if (/^(?:ch|chain)$/.test(words[end]?.text ?? '')) break
+    if (
+      /^(?:ch|chain)$/.test(words[end]?.text ?? '') &&
+      !/^(?:foundation|beginning|beg|starting)$/.test(words[end - 1]?.text ?? '')
+    )
+      break
     end += 1
   }
   return end

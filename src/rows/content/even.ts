@@ -71,7 +71,7 @@ function hear(reader: Reader, heard: Heard): boolean {
   return heard.extent !== null
 }
 
-const fillers = ['on', 'all', 'these', 'sts', 'stitches', 'across', 'around', 'in', 'the', 'round', ',']
+const fillers = 'on all these each every st sts stitch stitches across around in the round ,'.split(' ')
 
 /**
  * Rows that change nothing.

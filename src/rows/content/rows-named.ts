@@ -29,6 +29,15 @@ function passRowWord(reader: Reader): boolean {
   return true
 }
 
+/** `Body rows` before a number: rows that are told by their part and their number */
+function passNamedRow(reader: Reader): true | null {
+  const [word, row] = [textAt(reader), textAt(reader, 1)]
+  if (peek(reader)?.kind !== 'word' || noName.test(word) || !rowWord.test(row)) return null
+  reader.at += 2
+  // `rib row 70 times` is one row, so many times.
+  return numberAt(reader) === null || /^(?:times?|more|x)$/.test(textAt(reader, 1)) ? null : true
+}
+
 function rowNumber(reader: Reader): Count | null {
   passRowWord(reader)
   const ordinal = takeOrdinal(reader)
@@ -94,7 +103,7 @@ function back(reader: Reader): RowsNamed | null {
 function numbered(reader: Reader, bare: boolean): RowsNamed | null {
   const opens = take(reader, '[', '(')
   take(reader, 'from')
-  const first = passRowWord(reader)
+  const first = passRowWord(reader) || attempt(reader, passNamedRow) !== null
   // `2nd row` is one of the rows, `2 rows` is how many.
   const ordinal = peek(reader)?.kind === 'number' && numberAt(reader) === null
   const numbers = rowNumbers(reader)

@@ -5,6 +5,9 @@ import { attempt, take, takeNumber, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 import { rowWord } from './extent.ts'
 
+/** What begins a line of its own, also where the line before has no full stop. */
+const finishing = /^(?:fasten|finish|break|cut|ftf)$/
+
 const idle = new Set<Step['kind']>(['remark', 'turn', 'fastenOff', 'join', 'leave', 'ring'])
 
 function isIdle(step: Step, at: number, steps: readonly Step[]): boolean {
@@ -42,7 +45,8 @@ export function readTail(reader: Reader): readonly Step[] | null {
   while (take(reader, '.', ',', ';', ':', '–', '-'));
   if (reader.at >= reader.end) return []
   const before = reader.words[reader.at - 1]?.text ?? ''
-  if (reader.at === from && !/^[.)\]]$/.test(before) && !/^[([]$/.test(textAt(reader))) return null
+  const parted = /^[.)\]]$/.test(before) || /^[([]$/.test(textAt(reader)) || finishing.test(textAt(reader))
+  if (reader.at === from && !parted) return null
   const rest = reader.words.slice(reader.at, reader.end)
   const { steps } = readSteps(rest, reader.vocabulary, reader.stitch)
   const works = steps === null ? !isProse(rest, reader.vocabulary) : !steps.every(isIdle)

@@ -83,6 +83,8 @@ function addEmpty(cutter: Cutter, state: SectionState): void {
   state.waiting = null
   const label = found?.prepared.label ?? null
   if (found === null || label === null || label.name === '' || found.chunk.passage.form === 'heading') return
+  // `Base:` above numbered rows is what they make.
+  if (label.numbers.kind === 'none' && label.style === null) return
   const read = unreadAt({ at: label.at, words: '', expected: 'steps', mark: null })
   addRow(cutter, state, found, read, found.prepared.only)
 }

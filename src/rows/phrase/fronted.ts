@@ -79,9 +79,9 @@ function inPlace(where: Where, { steps, joined }: List): readonly Step[] | null 
   const end = leadsOn(where, steps)
   const whole = placed(where, steps.slice(0, end))
   const single = placed(where, steps.slice(0, 1))
-  if (whole === null || single === null) return null
+  if (whole === null) return null
   const rest = steps.slice(end)
-  if (end < 2 || joined || where.kind === 'ring') return [whole, ...rest]
+  if (end < 2 || joined || single === null || where.kind === 'ring') return [whole, ...rest]
   const spaced = steps.slice(0, end).some((step) => step.kind === 'chain')
   const all = [whole, ...rest]
   const apart = [single, ...steps.slice(1)]

@@ -162,7 +162,7 @@ function spaceNoun(reader: Reader): Accepts | null {
 
 /** `between groups`, `between next 2 3-dc groups`, `between dc`: after the noun for the space itself. */
 export function readGapAfter(reader: Reader): Accepts | null {
-  if (!take(reader, 'between', 'bet', 'betw')) return null
+  if (!take(reader, 'between', 'bet', 'betw', 'before', 'after')) return null
   while (take(reader, 'the', 'next', 'each', 'every', 'of', 'posts', 'two', 'all', 'any', 'these', 'last', 'first'));
   const group = attempt(reader, readGroup)
   if (group !== null) return { kind: 'gap', between: 'groups' }

@@ -10,7 +10,7 @@ const edges =
   'curve|slope|shoulder|selvedge|selvage|bottom|top|piece|blanket|shawl|scarf|square|motif|panel'
 const way = new RegExp(
   `^(?:down|up|along|across|over|around|round)(?: (?:the|left|right|other|second|first|long|short|this|that|entire|whole|each|both|` +
-    `remaining|outer|inner|outside|inside|all|of|row|ends|straight|shaped|${edges}))* (?:${edges})s?(?= |$)`,
+    `remaining|outer|inner|outside|inside|all|of|row|ends|straight|shaped|${edges}))* (?:${edges})s?(?! posts?)(?= |$)`,
 )
 
 /** `down the side edge`, `along left front edge`: the words of an edge, when they are ahead. */

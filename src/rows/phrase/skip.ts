@@ -2,7 +2,7 @@ import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
 import type { Step, Where } from '../step.ts'
 import { withDepth } from './depth.ts'
-import { numberedSpace } from './nouns.ts'
+import { numberedSpace, readNoun } from './nouns.ts'
 import { readOpeningChain } from './opening-chain.ts'
 import { takePattern } from './pattern.ts'
 import { goingBack } from './rejoin.ts'
@@ -47,12 +47,18 @@ function place(reader: Reader): Where | null {
   return attempt(reader, base) ?? attempt(reader, upTo) ?? attempt(reader, counted) ?? readWhere(reader)
 }
 
+/** `first dc and ch-1 sp` */
+function bareSpace(reader: Reader): Where | null {
+  const noun = readNoun(reader)
+  return noun?.kind === 'space' ? { kind: 'next', count: one(reader), of: [noun] } : null
+}
+
 /** `…, next 26 sts and next ch-1 sp`: more that is skipped, which no stitch stands before. */
 function further(reader: Reader): Where | null {
   take(reader, ',')
   const joined = take(reader, 'and')
   const said = /^(?:next|following|the|all|also)$/.test(textAt(reader))
-  const where = said || numberAt(reader) !== null ? place(reader) : null
+  const where = said || numberAt(reader) !== null ? place(reader) : joined ? bareSpace(reader) : null
   if (where === null || /^(?:in|into|over|on)$/.test(textAt(reader))) return null
   // `miss 1, 1 treble` goes on with a stitch; `miss 1-ch sp, 18 tr and next 1-ch sp` is a list.
   return said || joined || textAt(reader) === 'and' ? where : null

@@ -25,6 +25,10 @@ function turnOfPhrase(words: string): RegExp {
 const otherSide = turnOfPhrase(
   `${turning}${working}${along}${side} (?:side|edge|end|half|loops?|lps?|chs?|chains?)(?! from)${ofFoundation}`,
 )
+/** `Other side: sc 2`, `now along the underside: sc in next ch` */
+const otherSideAlone = turnOfPhrase(
+  `${turning}${working}(?:(?:along|on|down|up|around|in|to) )*(?:the )?(?:(?:other|opposite|second) side${ofFoundation}|underside|bottom)(?= [:,])`,
+)
 /** `rotate and work along the bottom of the chain`, `in free loops of foundation ch` */
 const underneath = turnOfPhrase(
   `${turning}${working}${along}(?:bottom|underside|${free} (?:loops?|lps?|sides?|edge|chs?)) (?:of|on|from|along) ${foundation}`,
@@ -53,7 +57,10 @@ const underarm = turnOfPhrase(
 
 function otherSideOf(reader: Reader): Source | null {
   const found =
-    takePattern(reader, otherSide) ?? takePattern(reader, underneath) ?? takePattern(reader, alongFoundation)
+    takePattern(reader, otherSide) ??
+    takePattern(reader, otherSideAlone) ??
+    takePattern(reader, underneath) ??
+    takePattern(reader, alongFoundation)
   return found === null ? null : { kind: 'otherSide' }
 }
 
@@ -123,7 +130,7 @@ function edgeClause(reader: Reader): true | null {
 }
 
 const takesTo =
-  /^(?:along|down|up|around|now|then|and|next|turn|rotate|turning|rotating|flip|work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed|back|along|on|onto|in|into|across|over|at|to|behind|from)$/
+  /^(?:along|down|up|around|now|then|and|next|turn|rotate|turning|rotating|flip|work|working|worked|continue|continuing|cont|crochet|crocheting|go|going|start|starting|begin|beginning|proceed|back|along|on|onto|in|into|across|over|at|to|behind|from|other|opposite|the)$/
 
 /** After a place: `each ch on opposite side of foundation ch`, `next 6 sts of Rnd 2` where the row is not the one below. */
 export function readSourceAfter(reader: Reader): Step | null {

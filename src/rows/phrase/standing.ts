@@ -13,6 +13,8 @@ const manners = [
   'beg',
   'opening',
   'linked',
+  'reverse',
+  'rev',
   'spike',
   'plain',
   'regular',

@@ -143,7 +143,9 @@ function to(reader: Reader): Until | null {
 /** `fpdc around next dc`, `over 4 sts`: the word leads to a place, it is no extent. */
 function leadsToPlace(reader: Reader): boolean {
   if (numberAt(reader) !== null || reader.vocabulary.dictionary.stitches.has(textAt(reader))) return true
-  return /^(?:next|each|every|post|posts|first|last|same|the|both|corner|following|top|that|this)$/.test(textAt(reader))
+  return /^(?:next|each|every|post|posts|back|front|first|last|same|the|both|corner|following|top|that|this)$/.test(
+    textAt(reader),
+  )
 }
 
 function alongRow(reader: Reader): Until | null {

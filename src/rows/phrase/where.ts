@@ -90,6 +90,12 @@ function nth(reader: Reader): Where | null {
   return { kind: 'nth', nth: found, of }
 }
 
+/** `in top of each puff st` */
+function topOfEach(reader: Reader): Where | null {
+  take(reader, 'the')
+  return take(reader, 'top', 'tops') && take(reader, 'of') ? readEach(reader) : null
+}
+
 function ordered(reader: Reader): Where | null {
   take(reader, 'the')
   takeAll(reader, 'top', 'of')
@@ -132,7 +138,7 @@ function bare(reader: Reader, preposition: string): Where | null {
 }
 
 const belonging =
-  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
+  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^between (?:the )?petals(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|throw|blanket|afghan|shawl|scarf|cloth|hat|bag|cushion|cowl|panel|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
 
 /** `of previous row`, `of next block`: which of the like it is, where its place tells that already. */
 export function passBelonging(reader: Reader): void {
@@ -155,6 +161,7 @@ const finders: readonly ((reader: Reader) => Where | null)[] = [
   justFormed,
   passedBefore,
   readGap,
+  topOfEach,
   readWithin,
   readEach,
   same,

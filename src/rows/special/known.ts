@@ -29,6 +29,8 @@ function wellKnown(sizes: number): readonly Special[] {
     common('bobble', ['bo', 'bob', 'bbl'], 'one stitch', 'several stitches in one place closed as one'),
     common('puff', ['puff st', 'puff stitch'], 'one stitch', 'loops drawn up in one place and closed as one'),
     common('popcorn', ['pc', 'popcorn stitch', 'pop'], 'one stitch', 'several stitches in one place drawn together'),
+    common('loop st', ['loop stitch', 'lp st'], 'one stitch', 'a single crochet with a long loop'),
+    common('crab st', ['crab stitch'], 'one stitch', 'a single crochet worked from left to right'),
     common('picot', [], [{ kind: 'picot' }], 'chains closed to a small loop'),
   ]
 }
@@ -43,8 +45,8 @@ export function wordsOfName(name: string): string {
 function variants(name: string): readonly string[] {
   const bare = name.replace(/[ -](?:st|sts|stitch|stitches)$/, '')
   const named = bare === name ? [] : [`${bare} st`, `${bare} stitch`, `${bare}-st`, `${bare}-stitch`]
-  // `V` by itself is no name that a row would be read by.
-  const short = bare.length > 2 ? [bare] : []
+  // `V` by itself is no name that a row would be read by, and `loop` is a place.
+  const short = bare.length > 2 && !/^loop$/.test(bare) ? [bare] : []
   const all = [name, ...short, ...named]
   return all.flatMap((each) => (/[ -]/.test(each) ? [each, each.replace(/ /g, '-'), each.replace(/-/g, ' ')] : [each]))
 }

@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest'
+import { totals, work } from './draft.ts'
+
+/** The last row's total, and what was found; `unread` where the reader stopped. */
+function last(text: string): string {
+  const draft = work(`## A\n${text}`)
+  const row = draft.ledger.rows.at(-1)
+  return [...draft.codes, row?.status === 'worked' ? String(row.total[0]) : row?.status].join(' ')
+}
+
+const ring = 'Rnd 1: 12 sc in magic ring, sl st to first sc. (12)\n'
+
+describe('rows that change nothing, so many of them', () => {
+  it.each([
+    [`${ring}\nSc in each st around for 2 rounds. (12)`, 'Rnd 1: 12, –: 12, –: 12'],
+    [`${ring}\nsc around, 2 rounds (12)`, 'Rnd 1: 12, –: 12, –: 12'],
+    [`${ring}Rnds 2-3: Sc in each st around for 2 rnds. (12)`, 'Rnd 1: 12, Rnd 2: 12, Rnd 3: 12'],
+  ])('%s', (text, rows) => {
+    expect(totals(work(`## A\n${text}`)).join(', ')).toBe(rows)
+  })
+})
+
+describe('the other side of the chain, said with a colon', () => {
+  it.each([
+    ['Rnd 1: Ch 5, sc in 2nd ch from hook, sc 2, 3 sc in last ch, other side of ch: sc 2, inc (10)', '10'],
+    ['Rnd 1: Ch 4, sk 1 ch, inc, sc, 3 sc in last ch. Other side: sc, inc. (9)', '9'],
+    ['Rnd 1: Ch 5, from 2nd ch: sc 3, 3 sc in last ch, other side: sc 2, inc (10)', '10'],
+    [
+      'Rnd 1: Ch 4, 2 sc in 2nd ch from hook, sc, 3 sc in last ch, now along the underside: sc in next ch, and sc in the last (same ch as first). (8)',
+      '8',
+    ],
+    // Without the colon it is no clause.
+    [
+      'Rnd 1: Ch 5, sc in 2nd ch from hook, sc 2, 3 sc in last ch, other side of wibble sc 2, inc (10)',
+      'row-unread unread',
+    ],
+  ])('%s', (text, made) => {
+    expect(last(text)).toBe(made)
+  })
+})
+
+describe('a round on twelve stitches', () => {
+  it.each([
+    ['Rnd 2: Sc 3, loop stitch 6, sc 3. (12)', 'special-undefined 12'],
+    ['Rnd 2: Loop st in each st around. (12)', 'special-undefined 12'],
+    ['Rnd 2: Crab st in each st around. (12)', 'special-undefined 12'],
+    ['Rnd 2: Ch 1, working from left to right, reverse sc in each sc around, join. (12)', '12'],
+    ['Rnd 2: Ch 1, 2 hdc in top of each sc around, join. (24 hdc)', '24'],
+    ['Rnd 2: *Ch 3, sk 2 sc, sl st around back post of next sc; rep from * around. (4 loops)', '0'],
+    ['Rnd 2: *Ch 3, sk 2 sc, sc around the front post of next sc; rep from * around. (4 loops)', '4'],
+    [
+      'Rnd 2: *Ch 3, sk 2, sl st in next st* 4 times. (4 loops)\nRnd 3: In each loop: sl st, ch 2, 3 dc, ch 2, sl st. (4 petals)',
+      '12',
+    ],
+    ['Rnd 2: Wibble st in each st around. (12)', 'row-unread unread'],
+  ])('%s', (text, made) => {
+    expect(last(ring + text)).toBe(made)
+  })
+
+  it('keeps a loop a place, though there is a loop stitch', () => {
+    expect(
+      last(`${ring}Rnd 2: *Ch 3, sk 1, sc in next st; rep from * around.\nRnd 3: 3 sc in each loop around. (18)`),
+    ).toBe('18')
+  })
+})
+
+describe('rows repeated', () => {
+  const rib = 'Ch 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)\n'
+  it.each([
+    [`${rib}Rows 2-5: Repeat row 1 in sts\nFasten off.`, 'row-unread'],
+    [`${rib}Row 2: Ch 1, sc in each st across, turn. (8)\nRows 3–5: repeat row 2\nFasten off.`, '8'],
+    [
+      `${rib}Body row 2: Ch 1, sc in each st across, turn. (8)\nBody row 3: Ch 1, 2 sc in first st, sc across, turn. (9)\nBody rows 4–5: Rep Body rows 2 and 3.`,
+      '10',
+    ],
+    [`${rib}Rib row: Ch 1, sc in each st across, turn. (8)\nRep rib row 7 times more.`, '8'],
+  ])('%s', (text, made) => {
+    expect(last(text)).toContain(made)
+  })
+})
+
+describe('spaces beside stitches', () => {
+  const mesh =
+    'Ch 12.\nRow 1: Dc in 6th ch from hook, *ch 1, sk 1 ch, dc in next ch; rep from * across. (5 dc, 4 ch-1 sps)\n'
+  it.each([
+    [
+      `${mesh}Row 2: Ch 4 (counts as dc and ch 1), turn, sk first dc and ch-1 sp, dc in next dc, *ch 1, sk ch-1 sp, dc in next dc; rep from * across, working last dc in turning ch. (5 dc)`,
+      '5',
+    ],
+    [
+      'Ch 4, join.\nRnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 1, 3 dc) 3 times in ring, ch 1, join. (12 dc)\nRnd 2: Sl st to ch-1 sp, ch 3, (dc, ch 1, 2 dc) in same sp, *(2 dc, ch 1, 2 dc) in next ch-1 sp; rep from * around, join. (16 dc)\nRnd 3: Sl st to ch-1 sp, ch 3, (dc, ch 1, 2 dc) in same sp, 2 dc in sp before next group, *(2 dc, ch 1, 2 dc) in next ch-1 sp, 2 dc in sp before next group; rep from * around, join. (24 dc)',
+      '24',
+    ],
+  ])('%s', (text, made) => {
+    expect(last(text)).toBe(made)
+  })
+})
+
+it('takes a word above numbered rows as what they make', () => {
+  expect(last('Base:\n\nR1: 6 sc in MR (6)\nR2: inc x 6 (12)')).toBe('12')
+})
+
+it('closes two layers, of which one is the foundation', () => {
+  const tube =
+    'Ch 10.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (9)\nRow 2: Ch 1, sc in each st across, turn. (9)\n'
+  expect(
+    last(`${tube}Row 3: Ch 1, hold foundation ch behind last row, sl st through both layers across. Fasten off.`),
+  ).toBe('9')
+})
