@@ -1,8 +1,12 @@
+import type { Parameter } from './functions.ts'
 import { factOf, isFunction, parameterAt } from './functions.ts'
 import type { Expression } from './tree.ts'
 import { children } from './tree.ts'
 
-/** The names that a formula uses, each once. The name of a swatch is not one of them. */
+/** Where a function takes a name of another kind, with or without quotes: a swatch, a body measure, a size. */
+const otherNames: ReadonlySet<Parameter | null> = new Set(['swatch', 'quoted', 'choice'])
+
+/** The names of values that a formula uses, each once. */
 export function namesIn(node: Expression): ReadonlySet<string> {
   const found = new Set<string>()
   collect(node, found)
@@ -13,7 +17,8 @@ function collect(node: Expression, found: Set<string>): void {
   if (node.kind === 'name') found.add(node.name)
   const fact = node.kind === 'call' && isFunction(node.name) ? factOf(node.name) : null
   children(node).forEach((child, position) => {
-    if (fact === null || parameterAt(fact, position) !== 'swatch') collect(child, found)
+    const isOther = child.kind === 'name' && fact !== null && otherNames.has(parameterAt(fact, position))
+    if (!isOther) collect(child, found)
   })
 }
 

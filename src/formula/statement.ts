@@ -115,7 +115,8 @@ function leftOver(cursor: Cursor): null {
  */
 export function readFormula(text: string, origin: Origin): Outcome<Formula | null> {
   const tokens = tokenize(text, origin)
-  const at = spanOf(tokens.filter((token) => token.kind !== 'newline'))
+  const start = typeof origin === 'number' ? origin : origin(0)
+  const at = tokens.length === 0 ? { start, end: start } : spanOf(tokens.filter((token) => token.kind !== 'newline'))
   const cursor = openCursor(tokens, at)
   const value = cursor.finding === null ? placeholder(cursor, at) : null
   return { value, diagnostics: cursor.finding === null ? [] : [cursor.finding] }

@@ -1,4 +1,4 @@
-import type { Diagnostic, Source } from '../diagnostic/index.ts'
+import type { Diagnostic, Source, Span } from '../diagnostic/index.ts'
 import { catalogue, diagnose, nearestTo, placeOf } from '../diagnostic/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import type { Draft } from './draft.ts'
@@ -46,11 +46,11 @@ function accepted(diagnostic: Diagnostic, why: string): Diagnostic {
   return { ...diagnostic, severity: 'note', accepted: why }
 }
 
-function unmatched({ code, at: place }: Acceptance, at: Diagnostic['at']): Diagnostic {
+function unmatched({ code, at: place }: Acceptance, placeOfKey: (key: 'code' | 'at') => Span): Diagnostic {
   const known = Object.keys(catalogue)
   return known.includes(code)
-    ? diagnose('accepted-nothing', at, { code, place })
-    : diagnose('accepted-unknown', at, { code, nearest: nearestTo(code, known) })
+    ? diagnose('accepted-nothing', placeOfKey('at'), { code, place })
+    : diagnose('accepted-unknown', placeOfKey('code'), { code, nearest: nearestTo(code, known) })
 }
 
 /** The findings, those that the draft accepts as notes with the reason; and acceptances that match nothing. */
@@ -69,7 +69,7 @@ export function withAccepted(
     return accepted(each, match.why)
   })
   const idle = acceptances.flatMap((each, index) =>
-    used.has(each) ? [] : [unmatched(each, facts.locate('accepted', index))],
+    used.has(each) ? [] : [unmatched(each, (key) => facts.locate('accepted', index, key))],
   )
   return [...settled, ...idle]
 }

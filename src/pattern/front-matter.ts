@@ -29,8 +29,8 @@ export function findFrontMatter(source: Source): Outcome<FrontMatter | null> {
 }
 
 function missing(source: Source): Outcome<null> {
-  const firstLine = source.lineStarts[1] ?? source.text.length
-  return refuse(diagnose('front-matter-missing', { start: 0, end: firstLine }, {}))
+  const end = source.text.slice(0, source.lineStarts[1] ?? source.text.length).trimEnd().length
+  return refuse(diagnose('front-matter-missing', { start: 0, end }, {}))
 }
 
 function refuse(diagnostic: Diagnostic): Outcome<null> {

@@ -75,7 +75,13 @@ function placeOf(document: Document, path: readonly PropertyKey[], block: Span):
     return path.length > 0 ? placeOf(document, path.slice(0, -1), block) : top(block)
   }
   const quoted = isScalar(node) && (node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE') ? 1 : 0
-  return shift({ start: range[0] + quoted, end: range[1] - quoted }, block.start)
+  return shift({ start: range[0] + quoted, end: endOf(node, range[1]) - quoted }, block.start)
+}
+
+/** YAML counts the line break after a group of lines to the group. */
+function endOf(node: unknown, end: number): number {
+  const last = isMap(node) && node.flow !== true ? node.items.at(-1)?.value : undefined
+  return isNode(last) && last.range ? endOf(last, last.range[1]) : end
 }
 
 /** Something that the whole block lacks is reported at its first line. */

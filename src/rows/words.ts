@@ -77,7 +77,7 @@ const lexeme = new RegExp(
     // blank; a backslash at the end of a line breaks it; pictures and bullets say nothing
     '(\\s+|__+|\\\\(?=\\s|$)|(?:(?![→➡✖✕✳✴⮕])\\p{Extended_Pictographic}|[\\ufe0e\\ufe0f\\u200d•◦▪▫■□●○◆◇►▸▹◂☐☑]|[\\u{1f3fb}-\\u{1f3ff}])+)',
     '\\\\([^\\s\\w])', // escaped
-    '(\\d*(?:1st|2nd|3rd|\\dth|[23]d(?!\\.|\\s?(?:c|tr)\\b)))(?![a-z])', // ordinal
+    '(\\d*(?:1st|\\dnd|\\drd|\\dth|[23]d(?!\\.|\\s?(?:c|tr)\\b)))(?![a-z])', // ordinal, with an ending that slipped too
     '(\\d+(?:\\.\\d+)?)', // number
     `(${spacedName})`, // stitch name with full stops or blanks in it
     "(w\\/o?(?![\\p{L}\\d])|\\p{L}+\\d+tog|\\p{L}+(?:['’-]\\p{L}+)*)", // word

@@ -39,6 +39,11 @@ function statedAfter({ at, steps, stated }: ReadRow): Span | null {
   return stated !== null && steps.end <= stated.at.start && stated.at.end <= at.end ? stated.at : null
 }
 
+/** Whether a finding tells once more what its words contradict in themselves. */
+function isContradicted({ at }: Diagnostic, contradicted: readonly Diagnostic[]): boolean {
+  return contradicted.some((each) => each.severity === 'error' && at.start <= each.at.start && each.at.end <= at.end)
+}
+
 function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
   // A label may stand in a passage before the row's own.
   const own = row.label !== null && row.label.at.start >= row.at.start && row.label.at.end <= row.at.end
@@ -81,6 +86,7 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
     diagnostics.push(diagnose('special-undefined', at, { name: special.name, meaning: special.meaning }))
   }
   const rows = book.rows
+  const contradicted = checkWords(cut.rows, others, vocabulary)
   const writtenRows = cut.rows.flatMap((row, index) => (row.again ? [] : [written(row, book.entries[index] ?? [0, 0])]))
   return {
     value: {
@@ -91,6 +97,11 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
       terms: used.terms,
       unknown: unknownWords(cut.rows, dictionary, vocabulary.specials),
     },
-    diagnostics: [...diagnostics, ...cut.diagnostics, ...checkWords(cut.rows, others, vocabulary), ...book.found],
+    diagnostics: [
+      ...diagnostics,
+      ...cut.diagnostics,
+      ...contradicted,
+      ...book.found.filter((each) => !isContradicted(each, contradicted)),
+    ],
   }
 }

@@ -28,6 +28,8 @@ const high = environment({
 
 const deep = `${'('.repeat(61)}‹(›${'('.repeat(900)}`
 
+const needHint = 'Change a value that it speaks of for these sizes, or the need where it asks for too much.'
+
 const samples: readonly Sample[] = [
   {
     code: 'formula-empty',
@@ -232,6 +234,12 @@ const samples: readonly Sample[] = [
     hint: 'Write `"bust"`.',
   },
   {
+    code: 'name-in-quotes',
+    grading: 'bust = body(‹bust›)',
+    message: '`body` takes a name in quotes here, and `bust` is none.',
+    hint: 'Write `"bust"`.',
+  },
+  {
     code: 'kinds-mix',
     grading: 'a = ‹52 cm + 6›',
     message: '`52 cm` (a length) and `6` (a count) cannot be added.',
@@ -302,7 +310,12 @@ const samples: readonly Sample[] = [
     message: '`5 > 3` is a condition where a value was expected.',
     hint: 'Write `need 5 > 3` if it must hold, or choose by it: `if(5 > 3, …, …)`.',
   },
-  { code: 'format-kind', placeholder: '‹52 cm as g›', message: '`as g` does not suit a length.' },
+  {
+    code: 'format-kind',
+    placeholder: '‹52 cm as g›',
+    message: '`as g` does not suit a length.',
+    hint: 'A length is printed `as cm`, `as in`, `as m` or `as yd`.',
+  },
   {
     code: 'linked-target-linked',
     grading: 'front ~ 60\nneck ~ ‹2 * front›',
@@ -520,6 +533,7 @@ const samples: readonly Sample[] = [
     code: 'number-too-large',
     grading: 'b = 1000000000000000\na = ‹b * b * 10›',
     message: '`b * b * 10` comes to a number far beyond any measure.',
+    hint: 'Check the numbers in it, and in the values that it uses.',
     sizes: [0, 1, 2],
   },
   {
@@ -548,18 +562,21 @@ const samples: readonly Sample[] = [
     code: 'need-failed',
     grading: 'a = [60, 60, 84]\nneed ‹a rises›',
     message: '`need a rises` does not hold (Child: 60; Adult S: 60; Adult L: 84).',
+    hint: needHint,
     sizes: [1],
   },
   {
     code: 'need-failed',
     grading: 'a = [45, 50, 47] cm\nneed ‹a >= 48 cm›',
     message: '`need a >= 48 cm` does not hold (Child: 45 cm against 48 cm; Adult L: 47 cm against 48 cm).',
+    hint: needHint,
     sizes: [0, 2],
   },
   {
     code: 'need-failed',
     grading: 'a = [12, 13, 18]\nneed a > 3 and ‹a is multiple of 6›',
     message: '`need a is multiple of 6` does not hold (Adult S: 13).',
+    hint: needHint,
     sizes: [1],
   },
   {

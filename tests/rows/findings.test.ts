@@ -88,6 +88,17 @@ const cases: readonly Case[] = [
   },
   {
     code: 'together-over',
+    text: `${twenty}Row 2: ‹Sc3tog over first 2› sts, sc across.`,
+    says: /3 stitches are worked together, but over 2/,
+  },
+  {
+    code: 'ordinal-ending',
+    text: '## A\nCh 21.\nRow 1: Sc in ‹3nd› ch from hook and in each ch across. (19 sc)',
+    says: /“3nd”: the number and its ending/,
+    hint: /^Write 3rd/,
+  },
+  {
+    code: 'together-over',
     text: `${twenty}Row 2: ‹Sc2tog over first 1› sts, sc across.`,
     says: /2 stitches are worked together, but over 1/,
   },

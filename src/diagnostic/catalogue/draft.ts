@@ -92,7 +92,8 @@ export const draftFindings = {
   'reader-unknown': entry<{ name: string; nearest: string | null }>({
     severity: 'error',
     says: ({ name }) => `A reader can’t change “${name}”: the grading blocks define no such value.`,
-    hint: ({ nearest }) => (nearest === null ? undefined : `Write \`${nearest}\` instead.`),
+    hint: ({ nearest }) =>
+      nearest === null ? 'Name a value that a grading block defines.' : `Write \`${nearest}\` instead.`,
   }),
   'placeholder-unclosed': entry<Nothing>({
     severity: 'error',

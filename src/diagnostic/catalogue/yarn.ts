@@ -2,6 +2,12 @@ import { entry } from '../entry.ts'
 
 const claim = 'Name it in the rows, `With {yarn}, …`, or say beside `as: {yarn}` what it is for'
 
+const waysToWrite = {
+  'a number': 'Write it without a unit: `40`, `[40, 48, 56]`.',
+  'a length': 'Write it with its unit: `6 cm`, `[60, 70, 80] cm`.',
+  'a weight': 'Write it with its unit: `5 g`, `[5, 6, 7] g`.',
+} as const
+
 /** Findings about the yarn that a pattern takes. */
 export const yarnFindings = {
   'yarn-falls': entry<{ yarn: string; larger: string; smaller: string; grams: readonly [number, number] }>({
@@ -47,10 +53,10 @@ export const yarnFindings = {
     hint: ({ kind, missing }) =>
       `Add it: \`{${kind}: {${missing}: ${/^(?:length|across)$/.test(missing) ? '6 cm' : '40'}}}\`.`,
   }),
-  'finish-amount-wrong': entry<{ key: string; wanted: string }>({
+  'finish-amount-wrong': entry<{ key: string; wanted: keyof typeof waysToWrite }>({
     severity: 'error',
     says: ({ key, wanted }) => `“${key}” must be ${wanted}, for every size above 0.`,
-    hint: ({ wanted }) => (wanted === 'a number' ? 'Write it without a unit: `40`, `[40, 48, 56]`.' : undefined),
+    hint: ({ wanted }) => waysToWrite[wanted],
   }),
   'finish-needs-skein': entry<{ kind: string; yarn: string }>({
     severity: 'note',

@@ -3,7 +3,7 @@ import { diagnose } from '../../diagnostic/index.ts'
 import type { RowText } from './source.ts'
 import { spanOf } from './source.ts'
 
-const over = /\b[a-z]+(\d)tog over (?:the )?(?:next|first|last)? ?(\d+)(?! ?[([,]? ?\d)/gi
+const over = /\b[a-z]+(\d)tog over (?:the )?(?:next|first|last)? ?(\d+)(?! ?[([,]? ?\d)(?![^,;.]{0,25}\band\b)/gi
 
 /** `dc2tog over next 1 st`: fewer stitches than are worked together. */
 export function togetherFindings(row: RowText): readonly Diagnostic[] {

@@ -85,6 +85,10 @@ describe('numbers that their own words contradict', () => {
       `${sc}Row 2: Ch 3, dc across.\nRow 3: Ch 3, dc across.\nRow 4: Ch 3, dc across.\nRow 5: Ch 4, sk next st, dc in next st, leave rem sts unworked.`,
     ],
     ['as many as are worked together', `${sc}Row 2: Ch 1, sc2tog over first 2 sts, sc across.`],
+    [
+      'a space among them',
+      `${sc}Row 2: *Sc in next 2 sts, ch 1, sk 1; rep from * across to last 2 sts, sc in last 2 sts.\nRow 3: Sc in next 2 sts, sc3tog over next 2 sc and ch-1 sp, leave rem sts unworked.`,
+    ],
     ['rows named once', `${two}Rows 4–7: Rep Rows 2 and 3.\nRows 8 and 9: Sc across.`],
     ['as many rows as times', `${two}Rows 4–9: Rep Rows 2 and 3 three times.\nRows 10–12 (3 rows): Sc across.`],
     ['as many as fit', `${two}Rows 4–8: Rep Rows 2 and 3.`],

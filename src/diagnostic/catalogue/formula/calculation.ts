@@ -11,6 +11,7 @@ export const calculationFindings = {
   'number-too-large': entry<{ formula: string }>({
     severity: 'error',
     says: ({ formula }) => `\`${formula}\` comes to a number far beyond any measure.`,
+    hint: () => 'Check the numbers in it, and in the values that it uses.',
   }),
   'multiple-unfit': entry<{ formula: string; found: string }>({
     severity: 'error',
@@ -27,6 +28,7 @@ export const calculationFindings = {
   'need-failed': entry<{ need: string; cases: string }>({
     severity: 'error',
     says: ({ need, cases }) => `\`need ${need}\` does not hold (${cases}).`,
+    hint: () => 'Change a value that it speaks of for these sizes, or the need where it asks for too much.',
   }),
   'made-in-grading': entry<{ word: string }>({
     severity: 'error',

@@ -3,6 +3,13 @@ import { offer, quoted, short } from './wording.ts'
 
 const roundingHabits = ['round', 'ceil', 'ceiling', 'floor', 'int', 'trunc', 'mround']
 
+/** How a value is printed, by its kind. */
+const ways: Readonly<Record<string, string>> = {
+  'a length': 'A length is printed `as cm`, `as in`, `as m` or `as yd`.',
+  'a weight': 'A weight is printed `as g`, `as oz` or `as skeins`.',
+  'a count': 'A count is printed `as words` or `as ordinal`; to print a length, calculate it: `width(…)`.',
+}
+
 /** Findings about names, functions and what goes together. */
 export const meaningFindings = {
   'name-unknown': entry<{ name: string; nearest: string | null }>({
@@ -73,5 +80,6 @@ export const meaningFindings = {
   'format-kind': entry<{ format: string; found: string }>({
     severity: 'error',
     says: ({ format, found }) => `\`${format}\` does not suit ${found}.`,
+    hint: ({ found }) => ways[found] ?? 'Leave the format out: it is printed as it is.',
   }),
 } as const

@@ -48,5 +48,11 @@ export const repeatFindings = {
     severity: 'error',
     says: ({ row, from, by, to }) =>
       `${row} goes on to ${plural(to, 'stitch')}, but from ${from} by steps of ${Math.abs(by)} it never comes there.`,
+    hint: ({ from, by, to }) => {
+      const steps = Math.floor((to - from) / by)
+      return steps < 0
+        ? 'Check the number that is gone on to, and whether the rows increase or decrease.'
+        : `Write ${from + steps * by} or ${from + (steps + 1) * by}, or shape fewer stitches at a time.`
+    },
   }),
 } as const

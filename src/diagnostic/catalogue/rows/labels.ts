@@ -11,10 +11,12 @@ export const labelFindings = {
   'row-label-twice': entry<{ row: string; piece: string }>({
     severity: 'warning',
     says: ({ row, piece }) => `${row} stands twice${piece === '' ? '' : ` in ${piece}`}.`,
+    hint: () => 'Give one of the two its own number, or a heading of its own where another piece begins.',
   }),
   'row-number-gap': entry<{ row: string; expected: number }>({
     severity: 'warning',
     says: ({ row, expected }) => `${row} follows where ${expected} would be next.`,
+    hint: ({ expected }) => `Write ${expected}, or add the rows that are missing.`,
   }),
   'first-row-number': entry<{ row: string; piece: string }>({
     severity: 'warning',
@@ -40,6 +42,7 @@ export const labelFindings = {
   'range-too-long': entry<{ most: number }>({
     severity: 'error',
     says: ({ most }) => `This stands for more than ${most} rows; a number in it must be wrong.`,
+    hint: () => 'Check the numbers of the label.',
   }),
   'side-out-of-step': entry<{ row: string; said: 'RS' | 'WS'; worked: 'RS' | 'WS' }>({
     severity: 'warning',

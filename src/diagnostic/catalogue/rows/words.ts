@@ -32,7 +32,7 @@ export const contradictionFindings = {
     hint: ({ made }) => (made.length === 0 ? undefined : `The chain there is one of ${made.join(' or ')}.`),
   }),
   'together-over': entry<{ words: string; together: number; stitches: number }>({
-    severity: 'warning',
+    severity: 'error',
     says: ({ words, together, stitches }) =>
       `“${words}”: ${together} stitches are worked together, but over ${stitches}.`,
     hint: () => 'Check both numbers.',

@@ -45,6 +45,7 @@ export const workingFindings = {
     severity: 'error',
     says: ({ row, words, wanted, there }) =>
       `${row} uses more than there is: “${words}” asks for ${wanted}, and ${there === 0 ? 'none is' : `only ${there} ${there === 1 ? 'is' : 'are'}`} left in the row below.`,
+    hint: () => 'Check the numbers of this row, and the count of the row below.',
   }),
   'no-such-place': entry<{ row: string; words: string; wanted: string; below: string; behind: boolean }>({
     severity: 'error',
@@ -68,7 +69,7 @@ export const workingFindings = {
     severity: 'warning',
     says: ({ row }) =>
       `${row} is worked on something that this draft does not make: it and the rows after it have not been checked.`,
-    hint: () => 'Where it begins on a chain, say of how many, as in `Ch 60.`',
+    hint: () => 'Where it begins on a chain, say of how many: `Ch 60.` stands before it, as a row of its own.',
   }),
   'repeat-goes-nowhere': entry<{ row: string }>({
     severity: 'error',
@@ -79,10 +80,12 @@ export const workingFindings = {
   'row-too-long': entry<{ row: string; most: number }>({
     severity: 'error',
     says: ({ row, most }) => `${row} makes more than ${most} stitches; a number in it must be wrong.`,
+    hint: () => 'Look for a number with a digit too many.',
   }),
   'count-below-zero': entry<{ row: string; number: number }>({
     severity: 'error',
     says: ({ row, number }) => `${row} asks for ${number} of something; a count can’t be less than 0.`,
+    hint: () => 'Let the formula come to 0 for a size that does not work these words: they are then left out.',
   }),
   'stitches-left': entry<{ row: string; left: string }>({
     severity: 'warning',

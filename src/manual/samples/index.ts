@@ -1,0 +1,16 @@
+import type { Code } from '../../diagnostic/index.ts'
+import type { Samples } from '../sample.ts'
+import { draftSamples } from './draft.ts'
+import { formulaSamples } from './formula.ts'
+import { readerNeedsSamples } from './reader-needs.ts'
+import { rowSamples } from './rows.ts'
+import { yarnSamples } from './yarn.ts'
+
+/** Every kind of finding with its two drafts; a kind without them does not compile. */
+export const samples: Samples<Code> = {
+  ...draftSamples,
+  ...formulaSamples,
+  ...rowSamples,
+  ...yarnSamples,
+  ...readerNeedsSamples,
+}
