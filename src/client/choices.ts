@@ -16,7 +16,10 @@ function startChoice(group: HTMLElement, memory: Memory): void {
   const values = buttons.map(({ value }) => value)
   const show = (wanted: string | null): void => press(buttons, choiceIn(location.search, name, values) ?? wanted)
   group.addEventListener('change', ({ isTrusted }) => {
-    const value = buttons.find(({ checked }) => checked)?.value ?? ''
+    const button = buttons.find(({ checked }) => checked)
+    const value = button?.value ?? ''
+    // Many sizes do not all fit beside each other on a phone.
+    button?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
     // A link that was sent asks for its sender's choice: only the reader's own is remembered.
     if (isTrusted) memory.write(keep, value)
     toAddress(name, value === values[0] ? null : value)

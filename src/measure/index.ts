@@ -1,7 +1,7 @@
 export { always, columns, notForThisSize, onceOrColumns } from './columns.ts'
 export type { Format } from './format.ts'
 export { numberPattern, printDecimal, printMixed, readNumber } from './number.ts'
-export { cellsOf, printMeasure } from './print.ts'
+export { cellsOf, printMeasure, roundedAmounts } from './print.ts'
 export { printPhrase } from './print-phrase.ts'
 export { printRange } from './print-range.ts'
 export type { Direction } from './rounding.ts'

@@ -70,17 +70,19 @@ function inOneUnit(value: Numeric, unit: Unit, step: Fraction | null): readonly 
 
 /** The numbers in a unit, without it. A step that was asked for is kept; otherwise the usual one. */
 function amounts(value: Numeric, unit: Unit, step: Fraction | null): PerSize<string> {
-  const inUnit = value.bySize.map((base) => (base === null ? null : fromBase(base, unit)))
-  if (unit === 'mm') return inUnit.map((amount) => numberOrDash(amount, step, false))
-  const fineness = step ?? usualStep(unit, value.bySize, inUnit)
-  return inUnit.map((amount) => numberOrDash(amount, fineness, units[unit].system === 'imperial'))
+  const asFraction = units[unit].system === 'imperial'
+  const places = unit === 'mm' && step === null ? decimals.hook : decimals.metric
+  return roundedAmounts(value, unit, step).map((amount) => {
+    if (amount === null) return notForThisSize
+    return asFraction ? printMixed(amount) : printDecimal(amount, places)
+  })
 }
 
-function numberOrDash(amount: Fraction | null, step: Fraction | null, asFraction: boolean): string {
-  if (amount === null) return notForThisSize
-  const rounded = step === null ? amount : roundToStep(amount, step)
-  if (asFraction) return printMixed(rounded)
-  return printDecimal(rounded, step === null ? decimals.hook : decimals.metric)
+/** The numbers in a unit as they are printed: to the step asked for, or to the usual one. Millimetres stay as they are. */
+export function roundedAmounts(value: Numeric, unit: Unit, step: Fraction | null): PerSize<Fraction | null> {
+  const inUnit = value.bySize.map((base) => (base === null ? null : fromBase(base, unit)))
+  const fineness = step ?? (unit === 'mm' ? null : usualStep(unit, value.bySize, inUnit))
+  return inUnit.map((amount) => (amount === null || fineness === null ? amount : roundToStep(amount, fineness)))
 }
 
 /** `3 skeins`; where one size takes one and another takes more, each size has its own word. */

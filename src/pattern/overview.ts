@@ -4,6 +4,7 @@ import { toFit } from '../grading/index.ts'
 import { cellsOf, printRange, type Segment } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import { type Draft, textAt } from './draft.ts'
+import { type FinishedMeasure, fitOf, leadingUnit } from './fit.ts'
 import { gaugeLines } from './gauge.ts'
 import type { Graded } from './grade.ts'
 import type { Printing } from './inlines.ts'
@@ -24,6 +25,8 @@ export interface OverviewParts {
 export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
   const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
+  const fits = fitsLines(parts)
+  const finished = finishedMeasures(parts)
   return {
     slug: parts.draft.slug,
     title: facts.title,
@@ -34,8 +37,9 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
     edition: facts.edition ?? null,
     changes: facts.changes.map(({ edition, date, note }) => ({ edition, date: date ?? null, note })),
     sizes: facts.sizes,
-    fits: fitsLines(parts),
-    finished: finishedLines(parts),
+    fits,
+    finished: finished.map(({ label, segments }) => measureLine(label, segments, parts)),
+    fit: fitOf(parts.graded, finished),
     materials: materials(facts, yarn, parts.value),
     gauge: gaugeLines(facts, parts.graded.environment),
     abbreviations: abbreviations(parts.ledger),
@@ -63,24 +67,23 @@ function fitsLines(parts: OverviewParts): MeasureLine[] {
   const { body, environment } = parts.graded
   const fit = body === null ? null : toFit(body)
   if (fit === null) return []
-  const gauge = environment.gauge(null)
-  const unit = gauge.kind === 'found' ? gauge.gauge.unit : 'in'
-  return [measureLine(`To fit ${fit.label.toLowerCase()}`, printRange(fit.low, fit.high, unit), parts)]
+  const segments = printRange(fit.low, fit.high, leadingUnit(environment))
+  return [measureLine(`To fit ${fit.label.toLowerCase()}`, segments, parts)]
 }
 
 /** A label with its formula; a measure that was claimed is printed as it was claimed. */
-function finishedLines(parts: OverviewParts): MeasureLine[] {
+function finishedMeasures(parts: OverviewParts): FinishedMeasure[] {
   return Object.entries(parts.draft.facts.facts.finished).flatMap(([label, formula]) => {
     const path = typeof formula === 'string' ? ['finished', label] : ['finished', label, 'claims']
-    const segments = finishedMeasure(path, parts)
-    return segments === null ? [] : [measureLine(label, segments, parts)]
+    const measure = finishedMeasure(path, parts)
+    return measure === null ? [] : [{ label, ...measure }]
   })
 }
 
 function finishedMeasure(
   path: readonly string[],
   { draft, graded, findings }: OverviewParts,
-): readonly Segment[] | null {
+): Omit<FinishedMeasure, 'label'> | null {
   const at = draft.facts.locate(...path)
   const read = readFormula(textAt(draft, at), at.start)
   findings.push(...read.diagnostics)
@@ -90,7 +93,7 @@ function finishedMeasure(
   if (evaluated.value === null) return null
   const printed = printValue(evaluated.value, read.value, graded.environment)
   findings.push(...printed.diagnostics)
-  return printed.value
+  return printed.value === null ? null : { value: evaluated.value, segments: printed.value }
 }
 
 const alphabet = new Intl.Collator('en')

@@ -22,6 +22,8 @@ export interface Pattern {
   /** Lines of the sizes table: what each size fits, and the finished measures. One cell a size. */
   readonly fits: readonly MeasureLine[]
   readonly finished: readonly MeasureLine[]
+  /** By what a reader's own measure finds a size; null where the draft names no body table. */
+  readonly fit: Fit | null
   readonly materials: Materials
   readonly gauge: readonly GaugeLine[]
   /** Generated from the rows: only what is used, in the order of the alphabet. */
@@ -46,6 +48,21 @@ export interface MeasureLine {
   readonly value: ValueNode
   readonly cells: PerSize<string>
 }
+
+/** The body that each size is made for, by the measure that leads its table, in numbers as they are printed. */
+export interface Fit {
+  /** `Bust`, `Head circumference` */
+  readonly label: string
+  /** The unit that the page leads with. */
+  readonly unit: 'cm' | 'in'
+  readonly low: FitMeasure
+  readonly high: FitMeasure
+  /** The finished measure that goes around the same place: what it is wider is the ease. Null where none is given. */
+  readonly made: FitMeasure | null
+}
+
+/** One number a size in each unit, each rounded by itself; null for a size that is drawn on no body. */
+export type FitMeasure = Readonly<Record<'cm' | 'in', PerSize<number | null>>>
 
 export interface Materials {
   readonly yarn: readonly YarnLine[]

@@ -37,7 +37,7 @@ function load(path: string): Promise<Loaded> {
         [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family.replaceAll('"', '')),
       ),
       policy: await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content'),
-      inlineScripts: await page.locator('script:not([src])').count(),
+      inlineScripts: await page.locator('script:not([src], [type="application/json"])').count(),
       inlineStyles: await page.locator('[style], style').count(),
     }
   })

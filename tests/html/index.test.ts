@@ -6,6 +6,7 @@ test('the part offers a short list of names', () => {
     'cutIntroduction',
     'isLinkAddress',
     'outline',
+    'readerJson',
     'segmentClass',
     'sizeClass',
     'toMdast',

@@ -15,6 +15,7 @@ const bare: Pattern = {
   sizes,
   fits: [],
   finished: [],
+  fit: null,
   materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
   gauge: [],
   abbreviations: [],

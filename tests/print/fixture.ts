@@ -175,6 +175,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     edition: '1.1',
     changes: [{ edition: '1.1', date: '2026-05-02', note: 'Rnd 3, Adult L: shell count corrected.' }],
     sizes,
+    fit: null,
     fits: [measure('To fit head', ' cm', ramp(count, 50, 2).map(String))],
     finished: [
       measure('Circumference', ' cm', ramp(count, 52, 8).map(String)),

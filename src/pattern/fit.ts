@@ -1,0 +1,68 @@
+import type { Environment } from '../formula/index.ts'
+import { toFit } from '../grading/index.ts'
+import { type Numeric, roundedAmounts, type Segment, type Value } from '../measure/index.ts'
+import type { Graded } from './grade.ts'
+import type { Fit, FitMeasure } from './pattern.ts'
+
+/** A finished measure of the draft: its label, what it comes to, and how that is printed. */
+export interface FinishedMeasure {
+  readonly label: string
+  readonly value: Value
+  readonly segments: readonly Segment[]
+}
+
+/** What a reader's own measure is held against; null where the draft names no body table. */
+export function fitOf({ body, environment }: Graded, finished: readonly FinishedMeasure[]): Fit | null {
+  const fit = body === null ? null : toFit(body)
+  if (fit === null) return null
+  const made = madeAround(fit.label, finished)
+  return {
+    label: fit.label,
+    unit: leadingUnit(environment),
+    low: inBothUnits(fit.low),
+    high: inBothUnits(fit.high),
+    made: made === null ? null : inBothUnits(made),
+  }
+}
+
+/** Body tables are printed in the unit of the swatch. */
+export function leadingUnit(environment: Environment): 'cm' | 'in' {
+  const found = environment.gauge(null)
+  return found.kind === 'found' ? found.gauge.unit : 'in'
+}
+
+function inBothUnits(value: Numeric): FitMeasure {
+  const numbers = (unit: 'cm' | 'in') => roundedAmounts(value, unit, null).map((amount) => amount?.valueOf() ?? null)
+  return { cm: numbers('cm'), in: numbers('in') }
+}
+
+/**
+ * The finished measure around the same place: `Bust` or `Chest` for a bust, `Head` or `Circumference` for a head
+ * circumference. The one whose words say most of it, of equals the first.
+ */
+function madeAround(body: string, finished: readonly FinishedMeasure[]): Numeric | null {
+  const wanted = wordsOf(body)
+  const found = finished.flatMap(({ label, value }) => {
+    const words = wordsOf(label)
+    const shared = words.filter((word) => wanted.includes(word)).length
+    const strange = words.length - shared
+    return value.kind === 'length' && shared > 0 && strange === 0 ? [{ value, shared }] : []
+  })
+  return (
+    found.reduce<(typeof found)[number] | null>(
+      (best, each) => (best === null || each.shared > best.shared ? each : best),
+      null,
+    )?.value ?? null
+  )
+}
+
+/** Words that say nothing about the place. */
+const idle = new Set(['finished', 'actual', 'full', 'total', 'the', 'at', 'of'])
+
+/** A bust and a chest are one place, and so are a circumference and a width around. */
+const alike: Readonly<Record<string, string>> = { chest: 'bust', around: 'circumference', girth: 'circumference' }
+
+function wordsOf(label: string): string[] {
+  const words = label.toLowerCase().match(/\p{L}+/gu) ?? []
+  return words.filter((word) => !idle.has(word)).map((word) => alike[word] ?? word)
+}
