@@ -10,3 +10,17 @@ export function usHook(millimetres: number): string | null {
 export function yarnCategoryName(category: number): string | null {
   return yarnWeights.find((weight) => weight.category === category)?.name ?? null
 }
+
+/**
+ * Number of a yarn category by its published name or another name of the trade, `worsted`; null where the words name none,
+ * or several: `fingering` is 0 and 1.
+ */
+export function yarnCategoryNumber(words: string): number | null {
+  const plain = (name: string): string =>
+    name
+      .toLowerCase()
+      .replace(/[\s-]+/g, ' ')
+      .trim()
+  const named = yarnWeights.filter(({ name, otherNames }) => [name, ...otherNames].map(plain).includes(plain(words)))
+  return named.length === 1 ? (named[0]?.category ?? null) : null
+}

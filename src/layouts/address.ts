@@ -1,3 +1,6 @@
+import type { Listing } from '../finding/shelf.ts'
+import { pathOf } from '../finding/shelf.ts'
+
 /**
  * The address of a place on this site, from its path below the top: `patterns/tide-line/`. Works where
  * the site does not stand at the top of its host.
@@ -14,4 +17,9 @@ export function patternAddress(slug: string): string {
 /** The printed pattern, one file for each size of paper. */
 export function printAddress(slug: string, paper: 'a4' | 'letter'): string {
   return `${patternAddress(slug)}${slug}-${paper}.pdf`
+}
+
+/** The patterns that have something in common; all of them on the first page. */
+export function listingAddress({ choice }: Listing): string {
+  return siteAddress(choice.length === 0 ? '' : `patterns/${pathOf(choice)}/`)
 }

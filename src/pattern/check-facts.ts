@@ -4,13 +4,22 @@ import type { Settled } from '../formula/index.ts'
 import { readQuantity, units } from '../measure/index.ts'
 import type { Draft } from './draft.ts'
 import type { SwatchFacts } from './facts.ts'
+import { usualKind } from './kinds.ts'
 
 /** What the front matter's schema can't see: measures that are none, and names that are known only from the rest of the draft. */
 export function* checkFacts(draft: Draft, settled: Settled): Generator<Diagnostic> {
+  yield* kindFindings(draft)
   yield* skeinFindings(draft)
   yield* swatchFindings(draft)
   yield* sampleFindings(draft)
   yield* readerFindings(draft, settled)
+}
+
+function* kindFindings(draft: Draft): Generator<Diagnostic> {
+  for (const [index, kind] of draft.facts.facts.kind.entries()) {
+    const usual = usualKind(kind)
+    if (usual !== null) yield diagnose('kind-unusual', draft.facts.locate('kind', index), { kind, usual })
+  }
 }
 
 type Path = readonly (string | number)[]

@@ -85,6 +85,16 @@ const percentage = z
   .transform((written) => Number(/^(\d{1,3}(?:\.\d+)?) ?%$/.exec(String(written))?.[1] ?? written))
   .refine((share) => share === 0 || (share >= 1 && share <= 100), 'needs a percentage such as 10 %, from 0 to 100')
 
+/** A word or two, compared without capitals. */
+const kind = words
+  .max(40, 'is too long for the name of a kind')
+  .transform((text) => text.toLowerCase().replace(/\s+/g, ' '))
+const kinds = z
+  .union([kind.transform((single) => [single]), z.array(kind)], {
+    error: 'needs a word such as hat, or a list of them',
+  })
+  .default([])
+
 const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
 const acceptance = z.strictObject({ code: words, at: words, why: words })
 const claim = z.strictObject({ claims: words, over: words })
@@ -95,6 +105,7 @@ const facts = z.strictObject({
   published: date.optional(),
   edition: wordsOrNumber.optional(),
   changes: z.array(change).default([]),
+  kind: kinds,
   skill: z.enum(['basic', 'easy', 'intermediate', 'complex']).optional(),
   terms: z.enum(['us', 'uk']).default('us'),
   sizes: z.array(wordsOrNumber).min(1, 'needs at least one size').max(24, 'holds more sizes than a page can show (24)'),

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js'
-import { usHook, yarnCategoryName } from '../grading/index.ts'
+import { usHook, yarnCategoryName, yarnCategoryNumber } from '../grading/index.ts'
 import {
   always,
   columns,
@@ -35,9 +35,14 @@ export function hookText(written: string): string {
 function yarnLine(yarn: YarnFacts, use: YarnUse | undefined, value: Printing['value']): YarnLine {
   return {
     as: yarn.as,
+    category: categoryNumber(yarn),
     description: [category(yarn), yarn.fibre, skein(yarn)].filter((part) => part !== undefined).join(', '),
     amount: use === undefined ? null : value(amount(use, yarn)),
   }
+}
+
+function categoryNumber({ category }: YarnFacts): number | null {
+  return typeof category === 'string' ? yarnCategoryNumber(category) : (category ?? null)
 }
 
 function category({ category }: YarnFacts): string | undefined {

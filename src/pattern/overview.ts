@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
 import { evaluate, printValue, readFormula } from '../formula/index.ts'
-import { toFit } from '../grading/index.ts'
+import { toFit, wearersOf } from '../grading/index.ts'
 import { cellsOf, printRange, type Segment } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import { type Draft, textAt } from './draft.ts'
@@ -24,6 +24,7 @@ export interface OverviewParts {
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
 export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
+  const { body } = parts.graded
   const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
   const fits = fitsLines(parts)
   const finished = finishedMeasures(parts)
@@ -32,6 +33,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
     title: facts.title,
     summary: facts.summary ?? null,
     terms: facts.terms,
+    kinds: facts.kind,
     skill: facts.skill ?? null,
     published: facts.published ?? null,
     edition: facts.edition ?? null,
@@ -40,6 +42,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 
     fits,
     finished: finished.map(({ label, segments }) => measureLine(label, segments, parts)),
     fit: fitOf(parts.graded, finished),
+    wearers: body === null ? [] : wearersOf(body),
     materials: materials(facts, yarn, parts.value),
     gauge: gaugeLines(facts, parts.graded.environment),
     abbreviations: abbreviations(parts.ledger),

@@ -1,3 +1,4 @@
+import type { Wearer } from '../grading/index.ts'
 import type { Segment } from '../measure/segment.ts'
 import type { Kind, PerSize, Unit } from '../measure/value.ts'
 import type { LedgerRow } from '../rows/ledger.ts'
@@ -13,12 +14,16 @@ export interface Pattern {
   readonly title: string
   readonly summary: string | null
   readonly terms: 'us' | 'uk'
+  /** What it is, singular and in lower case: `hat`; a set has several. */
+  readonly kinds: readonly string[]
   readonly skill: 'basic' | 'easy' | 'intermediate' | 'complex' | null
   /** ISO date, `2026-03-14`. */
   readonly published: string | null
   readonly edition: string | null
   readonly changes: readonly Change[]
   readonly sizes: readonly string[]
+  /** Whom the sizes are drawn on; empty where no published body table says it. */
+  readonly wearers: readonly Wearer[]
   /** Lines of the sizes table: what each size fits, and the finished measures. One cell a size. */
   readonly fits: readonly MeasureLine[]
   readonly finished: readonly MeasureLine[]
@@ -76,6 +81,8 @@ export interface Materials {
 export interface YarnLine {
   /** What the rows call it: `main`. */
   readonly as: string
+  /** Published category, 0 to 7; null where the draft names none. */
+  readonly category: number | null
   /** `Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein` */
   readonly description: string
   /** Amount for each size, with a margin; null when it can't be estimated. */

@@ -11,6 +11,7 @@ export const baby: BodyTable = {
     note: "Body measurements, no ease. The publisher's own page could not be read; the table is from memory, with the rows marked seen checked against independent copies. Only two chest values could be checked. 24 months agrees with child size 2 in back waist, arm length and armhole depth, as it should.",
   },
   sizes: ['3 months', '6 months', '12 months', '18 months', '24 months'],
+  wearers: ['babies', 'babies', 'babies', 'babies', 'babies'],
   howToMeasure,
   measures: [
     {

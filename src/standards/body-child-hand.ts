@@ -10,6 +10,7 @@ export const childHand: BodyTable = {
     note: 'Not a standard. Measure around the palm above the thumb, without the thumb, and from the base of the hand to the tip of the middle finger.',
   },
   sizes: ['0-12 months', '1-2 years', '2-3 years', '4-6 years', '6-8 years', '8-10 years', '10-12 years'],
+  wearers: ['babies', 'children', 'children', 'children', 'children', 'children', 'children'],
   howToMeasure: {},
   measures: [
     {

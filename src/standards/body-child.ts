@@ -11,6 +11,7 @@ export const child: BodyTable = {
     note: "Body measurements, no ease. The publisher's own page could not be read; the table is from memory, with the rows marked seen checked against independent copies. Five rows (back waist, cross back, arm length, upper arm, armhole depth) agree number for number with the designer table at crochetkitten.com, which says that it started from the CYC table.",
   },
   sizes: ['2', '4', '6', '8', '10', '12', '14', '16'],
+  wearers: ['children', 'children', 'children', 'children', 'children', 'children', 'children', 'children'],
   howToMeasure,
   measures: [
     {

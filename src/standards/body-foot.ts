@@ -23,6 +23,20 @@ export const foot: BodyTable = {
     'Man 10½-12',
     'Man 12½-14',
   ],
+  wearers: [
+    'children',
+    'children',
+    'children',
+    'children',
+    'children',
+    'women',
+    'women',
+    'women',
+    'men',
+    'men',
+    'men',
+    'men',
+  ],
   howToMeasure: {},
   measures: [
     {

@@ -10,6 +10,7 @@ export const hand: BodyTable = {
     note: "Not a standard. One designer's table, for want of one; children's by age are in a table of their own. Measure around the palm above the thumb, without the thumb, and from the base of the hand to the tip of the middle finger. Values from: Purls and Pixels, knitwear size guide (a designer who says that she generally follows CYC).",
   },
   sizes: ['Baby 0-3 months', 'Toddler 6 months-3 years', 'Child 3-14 years', 'Woman', 'Man'],
+  wearers: ['babies', 'children', 'children', 'women', 'men'],
   howToMeasure: {},
   measures: [
     {

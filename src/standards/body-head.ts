@@ -10,6 +10,7 @@ export const head: BodyTable = {
     note: 'From memory. The adult values read like finished hats, not heads: measured means are larger. A draft should take the measured head and subtract ease, or say that the table already contains it.',
   },
   sizes: ['Preemie', 'Baby', 'Toddler', 'Child', 'Woman', 'Man'],
+  wearers: ['babies', 'babies', 'children', 'children', 'women', 'men'],
   howToMeasure: {
     head_circumference: 'tape around the forehead and the fullest part of the back of the head, above the ears, snug',
   },

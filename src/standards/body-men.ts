@@ -11,6 +11,7 @@ export const men: BodyTable = {
     note: "Body measurements, no ease. The publisher's own page could not be read; the table is from memory, with the rows marked seen checked against independent copies. A teaching article confirms that the men's table ran from S to 2XL; Knitty's rules of winter 2019 ask for S to 5X by 'the CYC chart', so a longer, newer table probably exists. Its 3X to 5X rows are unknown here and are left out rather than invented.",
   },
   sizes: ['Small', 'Medium', 'Large', 'X-Large', '2X-Large'],
+  wearers: ['men', 'men', 'men', 'men', 'men-2x'],
   howToMeasure,
   measures: [
     {

@@ -13,10 +13,15 @@ export interface BodyMeasure {
   readonly note?: string
 }
 
+/** Whom a size is drawn on; what goes beyond X-Large is looked for by itself. */
+export type Wearer = 'babies' | 'children' | 'women' | 'women-2x' | 'men' | 'men-2x'
+
 /** Body measures, no ease. */
 export interface BodyTable {
   readonly source: Source
   readonly sizes: readonly string[]
+  /** One for each size. */
+  readonly wearers: readonly Wearer[]
   /** What the tape goes around, by measure; a few keys serve several measures. */
   readonly howToMeasure: Readonly<Record<string, string>>
   readonly measures: readonly BodyMeasure[]

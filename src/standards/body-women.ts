@@ -11,6 +11,7 @@ export const women: BodyTable = {
     note: "Body measurements, no ease. The publisher's own page could not be read; the table is from memory, with the rows marked seen checked against independent copies. Bust is verified in three places. Two outside facts to keep in mind: Knitty has required XS to 5X by this table since its winter 2019 issue, and a Canadian survey (848 answers, 2019-2021) found that bodies from about 40 in bust often do not have its proportions.",
   },
   sizes: ['X-Small', 'Small', 'Medium', 'Large', 'X-Large', '2X', '3X', '4X', '5X'],
+  wearers: ['women', 'women', 'women', 'women', 'women', 'women-2x', 'women-2x', 'women-2x', 'women-2x'],
   howToMeasure,
   measures: [
     {

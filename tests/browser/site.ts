@@ -5,10 +5,23 @@ import { join, resolve } from 'node:path'
 export const siteFolder = resolve('site')
 
 /** The address of every page, in the order of the alphabet: `/`, `/patterns/tide-line/`, … */
-export const pages: readonly string[] = readdirSync(siteFolder, { recursive: true, encoding: 'utf8' })
+export const everyPage: readonly string[] = readdirSync(siteFolder, { recursive: true, encoding: 'utf8' })
   .filter((path) => path === 'index.html' || path.endsWith('/index.html'))
   .map((path) => `/${path.slice(0, -'index.html'.length)}`)
   .sort()
+
+/** Those of patterns that have something in common. */
+export const listingPages: readonly string[] = everyPage.filter((path) =>
+  /^\/patterns(?:\/(?:kind|skill|yarn|sizes)\/[^/]+)+\/$/.test(path),
+)
+
+/** One with a single choice and one with two stand for all of these: they differ in nothing but their patterns. */
+const sampleListings = [5, 7].flatMap((parts) => listingPages.find((path) => path.split('/').length === parts) ?? [])
+
+/** Every page, of pages that are alike only a few. */
+export const pages: readonly string[] = everyPage.filter(
+  (path) => !listingPages.includes(path) || sampleListings.includes(path),
+)
 
 /** Only those of patterns. */
 export const patternPages: readonly string[] = pages.filter((path) => /^\/patterns\/[^/]+\/$/.test(path))

@@ -170,12 +170,14 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     title: 'Tide Line',
     summary: 'A deep cowl in shells that rise and fall like the edge of the tide, worked in joined rounds.',
     terms: 'us',
+    kinds: ['cowl'],
     skill: 'easy',
     published: '2026-03-14',
     edition: '1.1',
     changes: [{ edition: '1.1', date: '2026-05-02', note: 'Rnd 3, Adult L: shell count corrected.' }],
     sizes,
     fit: null,
+    wearers: ['women'],
     fits: [measure('To fit head', ' cm', ramp(count, 50, 2).map(String))],
     finished: [
       measure('Circumference', ' cm', ramp(count, 52, 8).map(String)),
@@ -189,6 +191,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
       yarn: [
         {
           as: 'main',
+          category: 5,
           description: 'Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein',
           amount: value(ramp(count, 120, 45), ' g'),
         },

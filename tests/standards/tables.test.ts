@@ -16,6 +16,9 @@ describe('a body table', () => {
   it.each(tables)('%s has a value for every size', (_, { sizes, measures }) => {
     for (const { inches } of measures) expect(inches).toHaveLength(sizes.length)
   })
+  it.each(tables)('%s says whom every size is drawn on', (_, { sizes, wearers }) => {
+    expect(wearers).toHaveLength(sizes.length)
+  })
   it.each(tables)('%s has ranges from low to high', (_, { measures }) => {
     for (const { inches } of measures) {
       for (const [low = 0, high = 0] of inches.map(ends)) expect(low > 0 && low <= high).toBe(true)

@@ -89,6 +89,11 @@ export const draftFindings = {
     hint: ({ nearest }) =>
       nearest === null ? 'Use the name that stands after `as:`.' : `Write \`${nearest}\` instead.`,
   }),
+  'kind-unusual': entry<{ kind: string; usual: string }>({
+    severity: 'note',
+    says: ({ kind, usual }) => `Patterns of the kind “${kind}” are looked for as “${usual}”.`,
+    hint: ({ usual }) => `Write \`kind: ${usual}\`, so that it stands with the others.`,
+  }),
   'reader-unknown': entry<{ name: string; nearest: string | null }>({
     severity: 'error',
     says: ({ name }) => `A reader can’t change “${name}”: the grading blocks define no such value.`,

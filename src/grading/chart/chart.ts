@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 import { toBase } from '../../measure/index.ts'
-import type { BodyTable, Inches } from '../../standards/body-table.ts'
+import type { BodyTable, Inches, Wearer } from '../../standards/body-table.ts'
 
 /** A body measure of one size in centimetres; both ends are the same where it is one number. */
 export interface Ends {
@@ -20,12 +20,18 @@ export interface ChartMeasure {
 /** Body measures by size, no ease: a published table, or one of the designer's own. The first measure leads. */
 export interface BodyChart {
   readonly sizes: readonly string[]
+  /** One for each size of the chart; null where that is not known, as in a table of the designer's own. */
+  readonly wearers: readonly (Wearer | null)[]
   readonly measures: readonly ChartMeasure[]
 }
 
 /** A published table as a chart, reckoned from its inches. */
-export function publishedChart({ sizes, measures }: BodyTable): BodyChart {
-  return { sizes, measures: measures.map(({ key, label, inches }) => ({ key, label, spans: inches.map(span) })) }
+export function publishedChart({ sizes, wearers, measures }: BodyTable): BodyChart {
+  return {
+    sizes,
+    wearers,
+    measures: measures.map(({ key, label, inches }) => ({ key, label, spans: inches.map(span) })),
+  }
 }
 
 function span(inches: Inches): Ends {

@@ -45,9 +45,11 @@ export function readOwnTable(text: string): OwnTable {
   if (reading.slips.length > 0) return refused(reading.slips)
   const measures = lines.flatMap((line) => readMeasure(line, reading))
   reading.slips.push(...measuresTwice(lines), ...nothingBelow(header, lines))
-  return reading.slips.length > 0
-    ? refused(reading.slips)
-    : { chart: { sizes: reading.sizes.map(({ text: size }) => size), measures }, slips: [] }
+  return reading.slips.length > 0 ? refused(reading.slips) : { chart: chartOf(reading, measures), slips: [] }
+}
+
+function chartOf({ sizes }: Heading, measures: readonly ChartMeasure[]): BodyChart {
+  return { sizes: sizes.map(({ text }) => text), wearers: sizes.map(() => null), measures }
 }
 
 /** More sizes and measures than any body has; the limits keep a file that is something else from taking long. */

@@ -61,6 +61,10 @@ export const draftSamples: Samples<keyof typeof draftFindings> = {
     'yarn: [{as: main}, {as: edging}]\nsample: {size: S, used: {edging: 40 g}}',
     `${mat.replace('Ch', 'With main, ch')}\n\nRow 2: With edging, ch 1, sc in each st across.`,
   ),
+  'kind-unusual': {
+    faulty: { facts: `${facts}\nkind: ‹mats›`, body: 'A mat.' },
+    sound: { facts: `${facts}\nkind: mat`, body: 'A mat.' },
+  },
   'reader-unknown': {
     faulty: {
       facts: `${facts}\nreader: {width: ‹{from: 20 cm, to: 40 cm}›}`,
