@@ -30,7 +30,8 @@ export function visitor(): Visit {
   }
 }
 
-function launch(): Promise<Browser> {
+/** A browser for tests that bring pages of their own; they close it. */
+export function launch(): Promise<Browser> {
   return chromium.launch({
     executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
     args: [

@@ -49,6 +49,19 @@ describe('sizewright proof', () => {
     expect(JSON.parse(stdout)).toMatchObject({ draft: '-', sizes: ['S'], rows: [{ label: 'Row 1', line: 8 }] })
   })
 
+  it('writes a page and a table for a checker, and ends with 1 where there are errors', () => {
+    const wrong = sound.replace('Ch 5.', 'Ch 5, sc in 2nd ch from hook and in each ch across. (5 sc)')
+    const page = sizewright(['proof', '-', '--html'], wrong)
+    expect(page.status).toBe(1)
+    expect(page.stdout).toMatch(/^<!doctype html>.*count-mismatch.*<\/html>\n$/s)
+    const table = sizewright(['proof', '-', '--csv'], wrong)
+    expect(table.status).toBe(1)
+    expect(table.stdout.split('\r\n').slice(0, 2)).toEqual([
+      'Piece,Row,Line,Side,Status,What,Kind,S',
+      'Mat,Row 1,8,,worked,worked,total,4',
+    ])
+  })
+
   it('names errors with file, line, column and what to write, and ends with 1', () => {
     const path = file('---\ntitle: Mat\nsizs: [S]\n---\n')
     const { status, stdout } = sizewright(['proof', path])
@@ -80,11 +93,17 @@ describe('sizewright proof', () => {
     ['an empty size', ['proof', 'x.md', '--sizes', 'S,,L'], '--sizes is a list of names'],
     ['terms that there are not', ['proof', 'x.md', '--terms', 'au'], '--terms is us or uk'],
     ['standard input that can’t be watched', ['proof', '-', '--watch'], '--watch shows files'],
+    ['two kinds of output', ['proof', 'x.md', '--json', '--html'], 'one of --json, --html and --csv at a time'],
+    ['pages of several drafts', ['proof', 'x.md', 'y.md', '--html'], '--html is for one draft at a time'],
+    ['tables of several drafts', ['proof', 'x.md', 'y.md', '--csv'], '--csv is for one draft at a time'],
+    ['a page that is watched', ['proof', 'x.md', '--html', '--watch'], '--watch shows files'],
+    ['a page of a draft that does not exist', ['proof', 'no-such-draft.md', '--html'], 'does not exist'],
     ['an unknown command', ['prof'], 'no command “prof”'],
   ])('ends with 2 for %s', (_, args, words) => {
-    const { status, stderr } = sizewright(args)
+    const { status, stdout, stderr } = sizewright(args)
     expect(status).toBe(2)
     expect(stderr).toContain(words)
+    expect(stdout).toBe('')
   })
 
   it('ends with 2 for a file that is no text, and says what to do', () => {

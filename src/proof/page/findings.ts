@@ -8,6 +8,7 @@ import { plural } from '../report/lines.ts'
 import type { Proofed } from '../text.ts'
 import type { EditorLink } from './place.ts'
 import { rowAnchor } from './place.ts'
+import { sentence } from './words.ts'
 
 const names = { error: 'Error', warning: 'Warning', note: 'Note' } satisfies Record<Severity, string>
 
@@ -44,8 +45,11 @@ function told({ first, further }: Told, { source, pattern }: Proofed, editor: Ed
       sizesText(first, pattern?.sizes ?? []),
     ]),
     quoted(source, first.at, line),
-    h('p', first.message),
-    ...(first.hint === undefined ? [] : [h('p', { className: ['hint'] }, first.hint)]),
+    h('p', [...sentence(first.message)]),
+    ...(first.hint === undefined ? [] : [h('p', { className: ['hint'] }, [...sentence(first.hint)])]),
+    ...first.related.map(({ at, note }) =>
+      h('p', [`${note.replace(/\.$/, '')}: `, lineLink(placeOf(source, at.start).line, editor), '.']),
+    ),
     ...(others.length === 0
       ? []
       : [
@@ -60,10 +64,12 @@ function told({ first, further }: Told, { source, pattern }: Proofed, editor: Ed
 
 function group(each: Group, proofed: Proofed, editor: EditorLink): ElementContent {
   const title = titleOf(each)
+  const [first] = each.told
+  const line = placeOf(proofed.source, first?.first.at.start ?? 0).line
   const heading =
-    title === null || each.row === null ? [] : [h('h3', h('a', { href: `#${rowAnchor(each.row)}` }, title))]
+    title === null || each.row === null ? `Line ${line}` : h('a', { href: `#${rowAnchor(each.row)}` }, title)
   return h('section', [
-    ...heading,
+    h('h3', heading),
     h(
       'ul',
       each.told.map((one) => told(one, proofed, editor)),

@@ -24,7 +24,7 @@ mark { background: var(--wash); color: inherit; text-decoration: underline wavy 
 table { border-collapse: collapse; background: var(--raised); }
 caption { padding: .5rem 0; text-align: start; font: 600 1.125rem Literata, Georgia, serif; }
 th, td { padding: .3rem .75rem; border: 1px solid var(--line); text-align: end; vertical-align: top; white-space: nowrap; }
-th:first-child, td.verdict { text-align: start; }
+th:first-child, td.noun, td.verdict, .rows thead th:nth-last-child(-n + 2) { text-align: start; }
 td.verdict { white-space: normal; min-width: 8rem; }
 thead th { color: var(--soft); font-weight: 600; }
 tr:target th, th:target { outline: 2px solid var(--accent); }

@@ -3,12 +3,16 @@ import type { LedgerRow } from '../../rows/ledger.ts'
 
 /** What one line of the table of rows tells: a row, or rows of one passage that are alike. */
 export interface Run {
+  /** The first of the rows that it stands for. */
+  readonly first: LedgerRow
   readonly piece: string
   readonly label: string | null
   readonly status: LedgerRow['status']
   readonly total: PerSize<number | null>
   /** Chains, where the row makes nothing else: a foundation. */
   readonly chains: PerSize<number | null> | null
+  /** What is worked of each kind that is stated; null where a kind was not counted. */
+  readonly worked: Readonly<Record<string, PerSize<number | null> | null>>
   readonly stated: LedgerRow['stated']
   readonly agrees: boolean | null
 }
@@ -27,7 +31,8 @@ interface Open {
 }
 
 function sameCounts(a: LedgerRow, b: LedgerRow): boolean {
-  const said = ({ total, stated, status, agrees }: LedgerRow): string => JSON.stringify([total, stated, status, agrees])
+  const said = ({ total, counts, stated, status, agrees }: LedgerRow): string =>
+    JSON.stringify([total, stated, status, agrees, agrees === false ? counts : null])
   return said(a) === said(b)
 }
 
@@ -78,6 +83,16 @@ function statedOf({ first, bySize }: Open): LedgerRow['stated'] {
   return Object.fromEntries(kinds.map((kind) => [kind, merged(bySize, ({ stated }) => stated?.[kind] ?? [])]))
 }
 
+function workedOf({ first, bySize }: Open): Run['worked'] {
+  const kinds = Object.keys(first.stated ?? {}).filter((kind) => kind !== 'total')
+  return Object.fromEntries(
+    kinds.map((kind) => [
+      kind,
+      first.counts[kind] === undefined ? null : merged(bySize, ({ counts }) => counts[kind] ?? []),
+    ]),
+  )
+}
+
 function chainsOf({ total, counts: { ch } }: LedgerRow): Run['chains'] {
   const only = ch !== undefined && total.every((count) => count === null || count === 0)
   return only ? total.map((count, size) => (count === null ? null : (ch[size] ?? null))) : null
@@ -86,8 +101,10 @@ function chainsOf({ total, counts: { ch } }: LedgerRow): Run['chains'] {
 /** Rows that stand for one line: those of a range that are alike, and those that differ only in their number by size. */
 export function runsOf(rows: readonly LedgerRow[]): readonly Run[] {
   return gathered(rows).map((open): Run => {
-    const { piece, status, agrees } = open.first
+    const { first } = open
+    const { piece, status, agrees } = first
     const total = merged(open.bySize, (row) => row.total)
-    return { piece, label: labelOf(open), status, total, chains: chainsOf(open.first), stated: statedOf(open), agrees }
+    const counted = { total, chains: chainsOf(first), worked: { total, ...workedOf(open) }, stated: statedOf(open) }
+    return { first, piece, label: labelOf(open), status, agrees, ...counted }
   })
 }
