@@ -107,3 +107,35 @@ it('closes two layers, of which one is the foundation', () => {
     last(`${tube}Row 3: Ch 1, hold foundation ch behind last row, sl st through both layers across. Fasten off.`),
   ).toBe('9')
 })
+
+describe('corner to corner', () => {
+  const first = 'Row 1: Ch 6, dc in 4th ch from hook and in next 2 ch. (1 block)\n'
+  const grow =
+    'Row 2: Ch 6, turn, dc in 4th ch from hook and in next 2 ch, sl st in ch-3 sp of next block, ch 3, 3 dc in same sp. (2 blocks)\n' +
+    'Row 3: Ch 6, turn, dc in 4th ch from hook and in next 2 ch, *sl st in ch-3 sp of next block, ch 3, 3 dc in same sp; rep from * across. (3 blocks)\n' +
+    'Rows 4–6: Rep Row 3. (6 blocks)\n'
+  const shrink =
+    'Row 7: Ch 1, turn, sl st in next 3 dc, sl st in ch-3 sp, ch 3, 3 dc in same sp, *sl st in ch-3 sp of next block, ch 3, 3 dc in same sp; rep from * to last block, sl st in ch-3 sp of last block. '
+
+  it('grows by a block a row and shrinks again', () => {
+    const draft = work(`## A\n${first}${grow}${shrink}(5 blocks)`)
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.map((row) => row.agrees)).toEqual([true, true, true, null, null, true, true])
+  })
+
+  it('does not take any number of blocks', () => {
+    expect(work(`## A\n${first}${grow}${shrink}(6 blocks)`).codes).toEqual(['count-unread'])
+  })
+})
+
+describe('half a group at each edge', () => {
+  const granny =
+    'Ch 38.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (37)\n' +
+    'Row 2: Ch 3 (counts as dc), dc in first st, *sk 2 sts, 3 dc in next st; rep from * to last 3 sts, sk 2 sts, 2 dc in last st, turn. (37)\n' +
+    'Row 3: Ch 3, 3 dc in each sp between groups across, dc in top of ch-3, turn. (38)\n' +
+    'Row 4: Ch 3, dc in first sp, 3 dc in each sp between groups to last sp, dc in last sp, dc in top of ch-3, turn. (37)\n'
+
+  it('leaves a space before it', () => {
+    expect(work(`## A\n${granny}Rows 5–8: Rep Rows 3 and 4. (37)`).codes).toEqual([])
+  })
+})

@@ -1,5 +1,6 @@
 import type { Worked } from '../attempt.ts'
 import type { Group } from '../shape.ts'
+import { blocksKey } from '../work/opening.ts'
 import { passesKey } from '../work/repeat.ts'
 import type { Stated } from './item.ts'
 import { isSpace, shape, sumOf } from './ways.ts'
@@ -78,6 +79,8 @@ export function openMeanings(worked: Worked, { name, size }: OpenName): Readonly
     'specials',
     sumOf(worked.tally, (key) => key.startsWith(special)),
   )
+  const opened = worked.inside.get(blocksKey) ?? 0
+  if (opened > 0) found.set('blocks', opened + (made?.groupings[0]?.groups.length ?? 0))
   if ((made?.corners ?? 0) > 0) found.set('corners', made?.corners ?? 0)
   if (partPrefix.test(`${name} `)) found.set('smaller groups', smallerGroups(made?.groupings[0]?.groups ?? []))
   if (perPass.test(name)) for (const [key, passes] of passesOf(worked)) found.set(key, passes)

@@ -80,5 +80,6 @@ export function isGap(kinds: Kinds, row: Row, at: number, between: 'groups' | 's
   const group = row.groups[at] ?? -1
   const beside = row.groups[next] ?? -1
   if (group === beside) return false
-  return group >= 0 || (between === 'any' && beside >= 0)
+  // A stitch of its own beside a group, as half a group at the edge has it; the edge itself is none.
+  return group >= 0 || (beside >= 0 && (between === 'any' || (at > 0 && !row.circular)))
 }

@@ -83,6 +83,9 @@ function decide(
   return way === ways.counts ? { counts: true, as: as?.counts === true ? as.as : null } : { counts: false }
 }
 
+/** How many blocks of its own a row has opened: they are in no one place. */
+export const blocksKey = 'blocks'
+
 /** Chains beyond the stitch's own height are a space: `ch 4` before dc is dc and ch-1. */
 function extra(chains: number, stitch: Stitch): number {
   return chains >= 4 ? Math.max(0, chains - heightInChains[stitch.base]) : 0
@@ -96,6 +99,7 @@ function countAsStitch(
   name: string | null = null,
 ): Stop | null {
   add(work.tally, stitchKey(stitch), 1)
+  if (name === blockName) add(work.inside, blocksKey, 1)
   work.stitches += 1
   work.turningStitches += 1
   const kind = kindNumber(work.kinds, { what: 'stitch', stitch, name, turning: true })

@@ -19,6 +19,7 @@ function isNamed(kind: PlaceKind, stitch: Stitch): boolean {
 
 /** Chains of the loop that a block is worked into. */
 const blockLoop = 3
+const blockNames = /^(?:block|tile|box|square)$/
 const closedNames = /^(?:cluster|cl|bobble|puff|popcorn|group)$/
 
 /** Whether the row below has spaces of so many chains between its stitches. */
@@ -50,7 +51,9 @@ function accepts(accept: Accepts, kind: PlaceKind, work: Work): boolean {
       return kind.what === 'rowEnd'
     case 'special':
       // Stitches closed as one are a cluster by whatever name.
-      return kind.what === 'stitch' && kind.name === closedName && closedNames.test(accept.name)
+      if (kind.what !== 'stitch') return false
+      if (kind.name === blockName) return blockNames.test(accept.name)
+      return kind.name === closedName && closedNames.test(accept.name)
     case 'corner':
     case 'gap':
     case 'marked':
