@@ -7,7 +7,7 @@ import type { Step, StepOf } from './step.ts'
 import type { Stitch } from './terms/stitch.ts'
 import { stitchKey } from './terms/stitch.ts'
 import type { Leaves } from './work/left-over.ts'
-import { leavesOf, leftOver } from './work/left-over.ts'
+import { endsShort, leavesOf, leftOver } from './work/left-over.ts'
 import { settleOpening } from './work/opening.ts'
 import { fillOpen } from './work/shaping.ts'
 import type { Choose, Finished, OpeningRules, Resting, Stop, Work } from './work/state.ts'
@@ -245,6 +245,7 @@ function worked(job: Job, choose: Choose, traces: boolean): { readonly work: Wor
   const steps = carried === null || words.opensWithChain ? words.own : [carried, ...words.own]
   const work = begin(job, choose, words, traces)
   const stop = run(work, steps) ?? settleOpening(work) ?? fillOpen(work)
+  if (stop === null && endsShort(work, steps, leftOver(work))) work.leaveSaid = true
   settleSlips(work)
   return { work, stop }
 }

@@ -31,14 +31,20 @@ const leads = new Set<Step['kind']>(['chain', 'turn', 'remark'])
 function skipsOneThenAll(skip: Step | undefined, all: Step | undefined): skip is StepOf<'skip'> {
   if (skip?.kind !== 'skip' || skip.where.kind !== 'next' || !skip.where.of.every((accept) => accept.kind !== 'space'))
     return false
-  const each = all?.kind === 'sweep' ? all.works[0] : all?.kind === 'work' ? all : undefined
-  const sweeps = each?.where.kind === 'each' && each.where.until.kind === 'end'
-  return (
-    sweeps &&
-    each?.where.kind === 'each' &&
-    each.where.interval === undefined &&
-    skip.where.count.every((count) => count === 1 || count === null)
-  )
+  return goesIntoAll(all) && skip.where.count.every((count) => count === 1 || count === null)
+}
+
+/** `1 tr in each tr to end`, and the same as a repeat: `*1 tr in next tr; rep from * to end` */
+function goesIntoAll(step: Step | undefined): boolean {
+  if (step?.kind === 'repeat')
+    return step.times.kind === 'until' && step.times.until.kind === 'end' && isNextOne(step.body)
+  const where = step?.kind === 'sweep' ? step.works[0]?.where : step?.kind === 'work' ? step.where : undefined
+  return where?.kind === 'each' && where.until.kind === 'end' && where.interval === undefined
+}
+
+function isNextOne([step, ...others]: readonly Step[]): boolean {
+  if (step?.kind !== 'work' || others.length > 0 || step.where.kind !== 'next') return false
+  return step.where.count.every((count) => count === 1 || count === null)
 }
 
 /** The stitch missed after an opening chain is the one that the chain stands for, as a rule. */

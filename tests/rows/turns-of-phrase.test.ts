@@ -139,3 +139,32 @@ describe('half a group at each edge', () => {
     expect(work(`## A\n${granny}Rows 5–8: Rep Rows 3 and 4. (37)`).codes).toEqual([])
   })
 })
+
+it('skips one chain more than the stitch is high, which is no space', () => {
+  const vstitch = 'V-st: (dc, ch 1, dc) in same place.\n\nCh 41.\n'
+  const rows =
+    'Row 1: V-st in 5th ch from hook, *sk 2 ch, V-st in next ch; rep from * to last 3 ch, sk 2 ch, dc in last ch. (12 V-sts)\n' +
+    'Row 2: Ch 3, turn, V-st in each ch-1 sp across, dc in top of turning ch. (12 V-sts)'
+  expect(work(`## A\n${vstitch}${rows}`).codes).toEqual([])
+})
+
+describe('flat rows', () => {
+  const dcRow = 'Ch 22.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (20 dc)\n'
+  const rib =
+    'Ch 9.\nRow 1: Sc in 2nd ch from hook and in each ch across. (8 sc)\nRows 2-20: Ch 1, turn, sc in BLO of each st across.\n'
+  it.each([
+    // The stitch missed after the chain is the one that the chain stands on, whether all others are taken at once or one by one.
+    [`${dcRow}Row 2: Ch 3, sk 1 dc, *dc in next dc; rep from * to end, turn. (20 dc)`, '20'],
+    [`${dcRow}Row 2: Ch 3, sk 1 dc, *dc in next dc; rep from * to end, turn. (18 dc)`, 'count-mismatch 20'],
+    // The words say where the row ends.
+    [`${dcRow}Row 2: Sl st in first 4 sts, sc in each st to last 4 sts. (12 sc)`, '12'],
+    [`${dcRow}Row 2: Ch 1, sc in first 14 sts. STOP and turn, do not work the other sts. (14 sc)`, '14'],
+    [`${dcRow}Row 2: Ch 1, sc in first 14 sts. (14 sc)`, 'stitches-left 14'],
+    [`${dcRow}Row 2: Ch 1, sc evenly across, inc 4 sts. (24 sc)`, '24'],
+    [`${dcRow}Row 2: Ch 1, hdc evenly across, increasing 6 sts, turn. (26 hdc)`, '26'],
+    [`${rib}Row 21: Rotate, ch 1, sc in the side of each sc row across. (20 sc)`, '20'],
+    [`${rib}Row 21: Turn work 90 degrees to work along the side, ch 1, 1 sc per row. (20 sc)`, '20'],
+  ])('%s', (text, made) => {
+    expect(last(text)).toBe(made)
+  })
+})

@@ -1,7 +1,7 @@
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Phrase, Reader } from '../reader.ts'
-import { attempt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
+import { atClauseEnd, attempt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
 
 const changes: Readonly<Record<string, 1 | -1>> = {
@@ -78,6 +78,11 @@ function overBefore(reader: Reader, { change, count }: Change): Count | null {
   return to?.map((value, size) => (value === null ? null : value - change * (count[size] ?? 0))) ?? null
 }
 
+/** `hdc evenly around, increasing 10 sts`: said of the stitches before. */
+function saidBefore(reader: Reader): boolean {
+  return atClauseEnd(reader) && reader.words.slice(0, reader.at).some((word) => word.text === 'evenly')
+}
+
 /** `inc 7 evenly over 93`, `dec 9 sts evenly`, `increase 20 evenly to 80 sts` */
 export function readEvenly(reader: Reader): Evenly | null {
   const first = take(reader, 'evenly')
@@ -85,7 +90,7 @@ export function readEvenly(reader: Reader): Evenly | null {
   const count = change === null ? null : takeNumber(reader)
   if (change === null || count === null) return null
   take(reader, 'st', 'sts', 'stitch', 'stitches')
-  if (!(first || take(reader, 'evenly'))) return null
+  if (!(first || take(reader, 'evenly') || saidBefore(reader))) return null
   take(reader, 'spaced')
   const before = attempt(reader, (inner) => overBefore(inner, { change, count }))
   if (before !== null) return { change, count, over: before, whole: true }

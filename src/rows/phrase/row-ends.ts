@@ -20,7 +20,8 @@ export function passEdge(reader: Reader): boolean {
 
 function rowWord(reader: Reader): boolean {
   if (take(reader, 'row', 'rows', 'rnd', 'rnds', 'round', 'rounds')) return true
-  return attempt(reader, takeStitch) !== null
+  // `the side of each sc row`
+  return attempt(reader, takeStitch) !== null && (take(reader, 'row', 'rows') || true)
 }
 
 /** `row end`, `row-ends`, and `row` where a number or `each` has said that places are meant */
@@ -40,10 +41,11 @@ function toEnd(reader: Reader): Where {
 /**
  * The ends of rows, along the side of the piece: one place a row.
  *
- *     sc in end of each row     2 dc in side of next 4 rows     in ends of rows
+ *     sc in end of each row     2 dc in side of next 4 rows     in ends of rows     1 sc per row
  *           ^
  */
 export function readRowEnds(reader: Reader): Where | null {
+  if (take(reader, 'per')) return rowWord(reader) ? toEnd(reader) : null
   take(reader, 'the')
   if (!take(reader, 'end', 'ends', 'side', 'sides', 'edge', 'edges') || !take(reader, 'of')) return null
   take(reader, 'the')

@@ -41,7 +41,8 @@ export const turnPhrase: Phrase = {
 }
 
 /** `leave last 5 sts`, `leave rem sts for instep` */
-const rest = /^(?:leave|leaving) (?:the )?(?:last|rem|remaining|rest|other|others|final)(?= |$)/
+const rest =
+  /^(?:leave|leaving|do not work|don['’]t work) (?:in |into |on )?(?:the )?(?:last|rem|remaining|rest|other|others|final)(?= |$)/
 
 /** `leave next 8 sts unworked for sleeve`, `place next 8 sts on hold`: the row goes on behind them. */
 function leftBehind(reader: Reader): Where | null {
@@ -72,7 +73,8 @@ function stitchesNamed(reader: Reader, from: number): Count | null {
 /** Stitches left on purpose: `leave rem sts unworked`, `leaving last 4 sts unworked`. */
 export const leavePhrase: Phrase = {
   name: 'leave',
-  opens: (reader) => /^(?:leave|leaving|rem|remaining|place|placing|put|putting|next)$/.test(textAt(reader)),
+  opens: (reader) =>
+    /^(?:leave|leaving|rem|remaining|place|placing|put|putting|next|do|don't|don’t)$/.test(textAt(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const on = attempt(reader, leftBehind)

@@ -1,5 +1,6 @@
+import { forSize } from '../count.ts'
 import { goesByStitch } from '../row-words.ts'
-import type { Target } from '../step.ts'
+import type { Step, Target } from '../step.ts'
 import { heightInChains } from '../terms/stitch.ts'
 import { countMeant } from './place.ts'
 import type { Work } from './state.ts'
@@ -31,6 +32,16 @@ export function leftOver(work: Work): number {
   const bridged = work.joined && last?.what === 'space' && remaining <= last.chains
   if (bridged && goesByStitch(work.lastTarget)) return work.unsaid
   return remaining + elsewhere(work, work.lastTarget) + work.unsaid
+}
+
+const idle = new Set<Step['kind']>(['turn', 'remark', 'fastenOff', 'chain', 'marker'])
+
+/** `sc in each st to last 6 sts, turn.`: the words themselves say where a flat row ends. */
+export function endsShort(work: Work, steps: readonly Step[], left: number): boolean {
+  if (left === 0 || work.below?.circular !== false) return false
+  const last = steps.findLast((step) => !idle.has(step.kind))
+  if (last?.kind !== 'work' || last.where.kind !== 'each' || last.where.until.kind !== 'leaving') return false
+  return forSize(last.where.until.count, work.size) === left
 }
 
 /** Left on stretches that the row has turned away from. */
