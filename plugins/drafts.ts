@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { join, relative, resolve, sep } from 'node:path'
+import { dirname, join, relative, resolve, sep } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Loader, LoaderContext } from 'astro/loaders'
 import { createSource, type Diagnostic } from '../src/diagnostic/index.ts'
@@ -7,6 +7,7 @@ import { findFrontMatter } from '../src/pattern/front-matter.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
 import { type Finding, findingsOf } from '../src/proof/finding.ts'
 import { withoutFacts } from './markdown.ts'
+import { pictureAt } from './read-beside.ts'
 
 /** What a page gets of a draft: the pattern, or why there is none. */
 export interface DraftEntry extends Record<string, unknown> {
@@ -45,7 +46,9 @@ async function loadDraft(slug: string, folder: string, context: LoaderContext): 
   const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
   const filePath = relative(fileURLToPath(context.config.root), path)
   const findings = findingsOf(createSource(filePath, text), pattern?.sizes ?? [], diagnostics)
-  const entry: DraftEntry = { pattern, findings, ...(pattern?.cover ? { coverImage: pattern.cover.src } : {}) }
+  const cover = pattern?.cover?.src
+  const isThere = cover !== undefined && pictureAt(resolve(dirname(path), cover)) === 'picture'
+  const entry: DraftEntry = { pattern, findings, ...(isThere ? { coverImage: cover } : {}) }
   const data = await context.parseData({ id: slug, data: entry, filePath })
   const body = { html: rendered.html, metadata: { ...rendered.metadata, frontmatter: {} } }
   context.store.set({ id: slug, data, filePath, rendered: body, assetImports: rendered.metadata?.imagePaths ?? [] })
@@ -79,17 +82,21 @@ function isResolved(value: unknown): value is { pattern: Pattern | null; diagnos
   return typeof value === 'object' && value !== null && 'pattern' in value && 'diagnostics' in value
 }
 
+/** What a draft is made of beside its text: a body table, pictures. */
+const parts = /\.(?:csv|png|jpe?g|webp|avif|gif|svg|tiff?)$/i
+
 function watch(folder: string, context: LoaderContext): void {
   context.watcher?.add(folder)
   const reload = async (path: string): Promise<void> => {
     const [slug, file] = relative(folder, path).split(sep)
-    const concerns = file === 'index.md' || path.endsWith('.csv')
+    const concerns = file === 'index.md' || parts.test(path)
     if (slug !== undefined && slug !== '..' && concerns) await loadDraft(slug, folder, context)
   }
   context.watcher?.on('change', reload)
   context.watcher?.on('add', reload)
-  context.watcher?.on('unlink', (path) => {
+  context.watcher?.on('unlink', async (path) => {
     const [slug, file] = relative(folder, path).split(sep)
     if (slug !== undefined && file === 'index.md') context.store.delete(slug)
+    else await reload(path)
   })
 }

@@ -35,9 +35,9 @@ export function remarkSizewright(this: Processor): Transformer<Root> {
 function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver: Solver | null): void {
   const slug = slugOf(file)
   const source = createSource(file.path ?? slug, text)
-  const readBeside = file.path === undefined ? null : besideDraft(file.path)
+  const beside = file.path === undefined ? null : besideDraft(file.path)
   const parse = () => ({ tree, shift })
-  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, readBeside, parse })
+  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, ...beside, parse })
   outcomes.set(slug, { source, pattern, diagnostics })
   tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
   handOn(file, { pattern, diagnostics })

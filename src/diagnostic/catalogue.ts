@@ -1,5 +1,6 @@
 import { draftFindings } from './catalogue/draft.ts'
 import { formulaFindings } from './catalogue/formula.ts'
+import { pictureFindings } from './catalogue/pictures.ts'
 import { proofFindings } from './catalogue/proof.ts'
 import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
@@ -13,6 +14,7 @@ const entries = {
   ...proofFindings,
   ...yarnFindings,
   ...readerNeedsFindings,
+  ...pictureFindings,
 }
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */

@@ -1,14 +1,22 @@
+import type { Beside } from '../../plugins/read-beside.ts'
 import { type ReadDraft, readDraft } from '../../plugins/read-draft.ts'
 import { fromBytes } from '../cli/draft-file.ts'
 import type { Solver } from '../formula/index.ts'
-import type { FileBeside, ReadBeside } from '../grading/index.ts'
+import type { FileBeside } from '../grading/index.ts'
 import type { SampleDraft, WrittenSample } from './sample.ts'
 import { textOf } from './sample.ts'
 
-function besideSample({ beside = {} }: WrittenSample): ReadBeside {
-  return (path): FileBeside => {
-    const text = beside[path.replace(/^\.\//, '')]
-    return text === undefined ? { kind: 'missing' } : { kind: 'text', text }
+function besideSample({ beside = {} }: WrittenSample): Beside {
+  const textOf = (path: string) => beside[path.replace(/^\.\//, '')]
+  return {
+    readBeside: (path): FileBeside => {
+      const text = textOf(path)
+      return text === undefined ? { kind: 'missing' } : { kind: 'text', text }
+    },
+    lookBeside: (path) => {
+      const text = textOf(path)
+      return text === undefined ? 'missing' : text.startsWith('\u0089PNG') ? 'picture' : 'other'
+    },
   }
 }
 

@@ -11,6 +11,7 @@ import { buildBlocks } from './blocks.ts'
 import { checkFacts } from './check-facts.ts'
 import { abbreviationFindings } from './checks/abbreviations.ts'
 import { completenessFindings } from './checks/complete.ts'
+import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft, type Reach } from './grade.ts'
@@ -34,6 +35,8 @@ export interface DraftText {
   readonly solver?: Solver | null
   /** Reads a file of the draft's folder; only a draft with a body table of its own needs it. */
   readonly readBeside?: ReadBeside | null
+  /** Looks whether a picture lies in the draft's folder; without it, pictures are taken to be there. */
+  readonly lookBeside?: LookBeside | null
   /** Facts for a draft that lacks them: an old one, typed without front matter. */
   readonly given?: GivenFacts
   /**
@@ -60,12 +63,12 @@ export interface WorkedDraft {
 
 /** As `resolveDraft`, with the ledger. */
 export function workDraft(text: DraftText): Outcome<WorkedDraft | null> {
-  const { source, slug, parse, solver = null, readBeside = null } = text
+  const { source, slug, parse, solver = null, readBeside = null, lookBeside = null } = text
   const { value: read, diagnostics } = factsOf(text)
   if (read === null) return { value: null, diagnostics }
   const { facts, bodyStart } = read
   const draft: Draft = { slug, source, facts, ...parse(bodyStart), bodyStart }
-  const findings: Diagnostic[] = [...textFindings(draft)]
+  const findings: Diagnostic[] = [...textFindings(draft), ...pictureFindings(draft, lookBeside)]
   const value = assemble(draft, { solver, readBeside }, findings)
   return { value, diagnostics: inOrder(withAccepted(draft, value.ledger, findings)) }
 }

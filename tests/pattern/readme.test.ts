@@ -30,7 +30,7 @@ describe('what the README shows of bodies and swatches is true', () => {
 
   it.each(formulas)('%s', (formula, prints) => {
     const facts = `title: A\nsizes: [Small, Medium, Large]\nfits: {table: ./measures.csv}\n${swatch}finished: {It: '${formula}'}`
-    const beside = () => ({ kind: 'text', text: table }) as const
+    const beside = { readBeside: () => ({ kind: 'text', text: table }) as const, lookBeside: () => 'picture' as const }
     const { value, diagnostics } = readDraft('a.md', 'a', `---\n${facts}\n---\n`, null, beside).outcome
     expect(diagnostics.map(({ message }) => message)).toEqual([])
     const printed = value?.finished[0]?.value.segments.map(({ text }) => text).join('')

@@ -40,11 +40,11 @@ describe('a file beside the draft', () => {
     ['latin.csv', 'not-text'],
     ['long.csv', 'too-long'],
   ])('%s: %s', (path, kind) => {
-    expect(besideDraft(draft)(path).kind).toBe(kind)
+    expect(besideDraft(draft).readBeside(path).kind).toBe(kind)
   })
 
   it('of a draft in no folder that there is', () => {
-    expect(besideDraft(join(folder, 'nowhere', 'index.md'))('m.csv').kind).toBe('missing')
+    expect(besideDraft(join(folder, 'nowhere', 'index.md')).readBeside('m.csv').kind).toBe('missing')
   })
 })
 
@@ -71,6 +71,27 @@ function proofed(fits: string, firstSize = 'Small') {
   })
   return { fits: value?.fits.map(({ label, cells }) => [label, ...cells]), found, finished: value?.finished }
 }
+
+describe('a picture beside the draft', () => {
+  const files: readonly (readonly [string, string, string])[] = [
+    ['a.png', '\u0089PNG\r\n\u001a\n', 'picture'],
+    ['a.jpg', '\u00ff\u00d8\u00ff\u00e0', 'picture'],
+    ['a.webp', 'RIFF\u0001\u0002\u0003\u0004WEBPVP8 ', 'picture'],
+    ['a.svg', '<?xml version="1.0"?>\n<!-- The hat -->\n<svg xmlns="http://www.w3.org/2000/svg"/>', 'picture'],
+    ['renamed.jpg', 'PK\u0003\u0004', 'other'],
+    ['empty.png', '', 'other'],
+  ]
+
+  it.each(files)('%s', (name, letters, expected) => {
+    writeFileSync(join(folder, 'shawl', name), letters, 'latin1')
+    expect(besideDraft(draft).lookBeside(`./${name}`)).toBe(expected)
+    expect(besideDraft(draft).lookBeside(`../shawl/${name}`)).toBe(expected)
+  })
+
+  it.each(['./none.png', './tables', '../'])('%s is none', (path) => {
+    expect(besideDraft(draft).lookBeside(path)).toBe('missing')
+  })
+})
 
 describe('a draft with a body table of its own', () => {
   it.each(['{table: ./m.csv, sizes: [Small, Large]}', '{table: ./m.csv}', '{table: "tables/m.csv", sizes: [S, L]}'])(

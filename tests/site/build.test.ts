@@ -46,6 +46,10 @@ describe('a build in another place, time zone and language', () => {
     expect(hashes(join(root, 'site'))).toEqual(expected)
   })
 
+  it('has no proof in it', () => {
+    expect(Object.keys(hashes(join(root, 'site'))).filter((path) => path.includes('proof'))).toEqual([])
+  })
+
   it('prints a line for each pattern', () => {
     expect(built.stdout).toMatch(/^Pattern\s+Sizes\s+Rows worked\s+Unread\s+Findings\s+Pages\s+PDF files$/m)
     for (const slug of readdirSync(join(root, 'content/patterns'))) {

@@ -15,7 +15,7 @@ export const draftSamples: Samples<keyof typeof draftFindings> = {
   'draft-empty': { faulty: { file: '', instead: 'A file with nothing in it.' }, sound: whole },
   'draft-too-long': {
     faulty: { file: `---\n${facts}\n---\n\n${mat}\n\n${pasted}\n`, instead: 'A draft with its pictures pasted in.' },
-    sound: { file: `---\n${facts}\n---\n\n${mat}\n\n![The mat](./mat.jpg)\n` },
+    sound: { file: `---\n${facts}\n---\n\n${mat}\n\nA picture of it lies beside this draft.\n` },
   },
   'draft-not-text': {
     faulty: {

@@ -2,6 +2,7 @@ import type { Code } from '../../diagnostic/index.ts'
 import type { Samples } from '../sample.ts'
 import { draftSamples } from './draft.ts'
 import { formulaSamples } from './formula.ts'
+import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
 import { rowSamples } from './rows.ts'
 import { yarnSamples } from './yarn.ts'
@@ -13,4 +14,5 @@ export const samples: Samples<Code> = {
   ...rowSamples,
   ...yarnSamples,
   ...readerNeedsSamples,
+  ...pictureSamples,
 }

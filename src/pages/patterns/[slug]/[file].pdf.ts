@@ -2,6 +2,7 @@ import { getCollection, getEntry } from 'astro:content'
 import { readFileSync } from 'node:fs'
 import { dirname, resolve } from 'node:path'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
+import { pictureAt } from '../../../../plugins/read-beside.ts'
 import type { Pattern } from '../../../pattern/pattern.ts'
 import { printInBackground } from '../../../print/pool.ts'
 
@@ -34,5 +35,6 @@ export const GET: APIRoute<Props> = async ({ props: { pattern, paper, filePath }
 function imagesOf(pattern: Pattern, filePath: string | undefined): Record<string, Uint8Array> {
   const src = pattern.cover?.src
   if (src === undefined || filePath === undefined || !/\.(?:png|jpe?g)$/i.test(src)) return {}
-  return { [src]: readFileSync(resolve(dirname(filePath), src)) }
+  const path = resolve(dirname(filePath), src)
+  return pictureAt(path) === 'picture' ? { [src]: readFileSync(path) } : {}
 }

@@ -1,0 +1,20 @@
+import { entry } from '../entry.ts'
+
+/** Findings about pictures that lie beside a draft. */
+export const pictureFindings = {
+  'picture-missing': entry<{ src: string }>({
+    severity: 'error',
+    says: ({ src }) => `The picture “${src}” does not lie beside the draft.`,
+    hint: () => 'Put it into the draft’s folder, or check its name: capitals and the ending count.',
+  }),
+  'picture-unreadable': entry<{ src: string }>({
+    severity: 'error',
+    says: ({ src }) => `“${src}” is no picture that a page can show.`,
+    hint: () => 'Save it as JPEG, PNG, WebP, AVIF, GIF or SVG.',
+  }),
+  'picture-without-words': entry<{ src: string }>({
+    severity: 'warning',
+    says: ({ src }) => `The picture “${src}” has no words for a reader who can’t see it.`,
+    hint: ({ src }) => `Say what it shows between the brackets: \`![The back, laid flat](${src})\`.`,
+  }),
+} as const
