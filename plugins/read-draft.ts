@@ -3,6 +3,7 @@ import type { Solver } from '../src/formula/index.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
 import type { GivenFacts } from '../src/pattern/read-facts.ts'
 import { workDraft } from '../src/pattern/resolve.ts'
+import { prints } from '../src/print/printable.ts'
 import type { Ledger } from '../src/rows/ledger.ts'
 import { parseMarkdown, withoutFacts, withoutIndents } from './markdown.ts'
 import type { Beside } from './read-beside.ts'
@@ -31,6 +32,6 @@ export function readDraft(
   const source = createSource(name, text)
   const written = name.endsWith('.txt') ? withoutIndents(text) : text
   const parse = (bodyStart: number) => ({ tree: parseMarkdown(withoutFacts(written, bodyStart)), shift: 0 })
-  const { value, diagnostics } = workDraft({ source, slug, parse, solver, ...beside, given })
+  const { value, diagnostics } = workDraft({ source, slug, parse, solver, ...beside, prints, given })
   return { source, outcome: { value: value?.pattern ?? null, diagnostics }, ledger: value?.ledger ?? null }
 }

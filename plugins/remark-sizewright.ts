@@ -7,6 +7,7 @@ import { createSource } from '../src/diagnostic/index.ts'
 import type { Solver } from '../src/formula/index.ts'
 import { toMdast } from '../src/html/index.ts'
 import { resolveDraft } from '../src/pattern/resolve.ts'
+import { prints } from '../src/print/printable.ts'
 import { solverFor } from '../src/solver/index.ts'
 import { outcomes } from './outcomes.ts'
 import { besideDraft } from './read-beside.ts'
@@ -37,7 +38,7 @@ function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver:
   const source = createSource(file.path ?? slug, text)
   const beside = file.path === undefined ? null : besideDraft(file.path)
   const parse = () => ({ tree, shift })
-  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, ...beside, parse })
+  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, ...beside, prints, parse })
   outcomes.set(slug, { source, pattern, diagnostics })
   tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
   handOn(file, { pattern, diagnostics })

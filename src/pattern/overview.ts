@@ -105,5 +105,5 @@ const alphabet = new Intl.Collator('en')
 function abbreviations({ terms }: Ledger): Abbreviation[] {
   return [...terms]
     .sort((a, b) => alphabet.compare(a.abbreviation, b.abbreviation))
-    .map(({ abbreviation, meaning }) => ({ abbreviation, meaning }))
+    .map(({ abbreviation, meaning, special }) => ({ abbreviation, meaning, special }))
 }

@@ -97,7 +97,9 @@ export interface GaugeLine {
 
 export interface Abbreviation {
   readonly abbreviation: string
+  /** In the draft's terms; of a special stitch, its definition. */
   readonly meaning: string
+  readonly special: boolean
 }
 
 /** A printed value. Page and PDF show the same id with the same pieces; a test compares them. */

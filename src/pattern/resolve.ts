@@ -10,6 +10,7 @@ import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
 import { checkFacts } from './check-facts.ts'
 import { abbreviationFindings } from './checks/abbreviations.ts'
+import { characterFindings, type Prints } from './checks/characters.ts'
 import { completenessFindings } from './checks/complete.ts'
 import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
@@ -37,6 +38,8 @@ export interface DraftText {
   readonly readBeside?: ReadBeside | null
   /** Looks whether a picture lies in the draft's folder; without it, pictures are taken to be there. */
   readonly lookBeside?: LookBeside | null
+  /** Whether the print-out's typefaces have a character; without it, none is missed. */
+  readonly prints?: Prints | null
   /** Facts for a draft that lacks them: an old one, typed without front matter. */
   readonly given?: GivenFacts
   /**
@@ -63,12 +66,16 @@ export interface WorkedDraft {
 
 /** As `resolveDraft`, with the ledger. */
 export function workDraft(text: DraftText): Outcome<WorkedDraft | null> {
-  const { source, slug, parse, solver = null, readBeside = null, lookBeside = null } = text
+  const { source, slug, parse, solver = null, readBeside = null, lookBeside = null, prints = null } = text
   const { value: read, diagnostics } = factsOf(text)
   if (read === null) return { value: null, diagnostics }
   const { facts, bodyStart } = read
   const draft: Draft = { slug, source, facts, ...parse(bodyStart), bodyStart }
-  const findings: Diagnostic[] = [...textFindings(draft), ...pictureFindings(draft, lookBeside)]
+  const findings: Diagnostic[] = [
+    ...textFindings(draft),
+    ...pictureFindings(draft, lookBeside),
+    ...characterFindings(draft, prints),
+  ]
   const value = assemble(draft, { solver, readBeside }, findings)
   return { value, diagnostics: inOrder(withAccepted(draft, value.ledger, findings)) }
 }

@@ -25,7 +25,7 @@ interface Entry {
 export function setAbbreviations(abbreviations: readonly Abbreviation[], composer: Composer): Strips {
   const { text, end } = composer.frame
   const width = (end - text - columnSpace) / 2
-  const list = tag('L', composer.parent)
+  const list = tag('L', composer.parent, { numbering: 'None' })
   const entries = abbreviations.map((abbreviation) => setEntry(abbreviation, width, list, composer))
   const tags = entries.flatMap((entry) => entry.tags)
   const half = Math.ceil(entries.length / 2)
@@ -47,7 +47,7 @@ function setEntry({ abbreviation, meaning }: Abbreviation, width: number, list: 
   return {
     term: breakLines(composer, [{ text: abbreviation, style: termStyle }], termWidth - 6),
     meaning: breakLines(composer, [{ text: meaning, style: meaningStyle }], width - termWidth),
-    tags: [tag('Lbl', item), tag('LBody', item)],
+    tags: [tag('Lbl', item, { asWritten: true }), tag('LBody', item, { asWritten: true })],
   }
 }
 

@@ -38,7 +38,8 @@ export function setBlocks(blocks: readonly Block[], composer: Composer): Strips 
   let list = composer
   let before: Block['type'] | null = null
   return blocks.flatMap((block) => {
-    if (block.type === 'row' && before !== 'row') list = { ...composer, parent: tag('L', composer.parent) }
+    if (block.type === 'row' && before !== 'row')
+      list = { ...composer, parent: tag('L', composer.parent, { numbering: 'Decimal' }) }
     if (block.type === 'heading') level = Math.max(2, Math.min(block.depth, level + 1))
     before = block.type
     return set(block, { ...(block.type === 'row' ? list : composer), level })

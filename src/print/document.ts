@@ -41,17 +41,25 @@ export function createDocument(pattern: Pattern, studio: string): CollectedDocum
       CreationDate: new Date(`${pattern.published ?? undated}T00:00:00Z`),
     },
   })
-  escapeMetadata(document)
+  completeMetadata(document)
   return document
 }
+
+/** The file keeps to PDF/UA-1 (ISO 14289-1, 5). */
+const universalAccess = `
+        <rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+            <pdfuaid:part>1</pdfuaid:part>
+        </rdf:Description>
+        `
 
 /**
  * The facts go into the file twice, as PDF strings and as XML. PDFKit 0.20 does not escape the second, so
  * an ampersand in a title would break it; the first have been written when this is called.
  */
-function escapeMetadata(document: PDFKit.PDFDocument): void {
+function completeMetadata(document: PDFKit.PDFDocument): void {
   const write = document.endMetadata.bind(document)
   document.endMetadata = () => {
+    document.appendXML(universalAccess)
     const { Title, Author, Subject } = document.info
     if (Title !== undefined) document.info.Title = escapeXml(Title)
     if (Author !== undefined) document.info.Author = escapeXml(Author)

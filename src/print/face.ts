@@ -3,12 +3,14 @@ import * as fontkit from 'fontkit'
 
 export type FaceName = 'text' | 'textBold' | 'textItalic' | 'textBoldItalic' | 'title'
 
+/** The bytes of a TrueType font, or how to come by them when a letter is first looked for in it. */
+export type FontFile = Uint8Array | (() => Uint8Array)
+
 /**
- * Font files (TrueType) by the part they play. The first of a list is the face itself, the others are
- * asked in their order for letters that it lacks. Handing over the same object again saves all parsing
- * and measuring done before.
+ * Font files by the part they play. The first of a list is the face itself, the others are asked in their order
+ * for letters that it lacks. Handing over the same object again saves all parsing and measuring done before.
  */
-export type Fonts = Readonly<Record<FaceName, readonly Uint8Array[]>>
+export type Fonts = Readonly<Record<FaceName, readonly FontFile[]>>
 
 /** An opened font file. */
 export interface Face {
@@ -35,9 +37,9 @@ export function openFaces(fonts: Fonts): Faces {
 }
 
 function createFaces(fonts: Fonts): Faces {
-  const byFile = new Map<Uint8Array, Face>()
-  const open = (file: Uint8Array): Face => {
-    const face = byFile.get(file) ?? openFace(file)
+  const byFile = new Map<FontFile, Face>()
+  const open = (file: FontFile): Face => {
+    const face = byFile.get(file) ?? openFace(typeof file === 'function' ? file() : file)
     byFile.set(file, face)
     return face
   }

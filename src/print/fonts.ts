@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import type { FaceName, Fonts } from './face.ts'
+import type { FaceName, FontFile, Fonts } from './face.ts'
 import { unwrapWoff } from './woff.ts'
 
 const textFamily = 'atkinson-hyperlegible-next'
@@ -12,6 +12,9 @@ const scripts: Readonly<Record<string, readonly string[]>> = {
   [titleFamily]: ['latin', 'latin-ext', 'vietnamese', 'greek', 'cyrillic'],
 }
 
+/** For signs and for Japanese names: of one cut, whatever the words around them look like. */
+const last = ['noto-sans-math/latin', 'noto-sans-symbols-2/symbols', 'sawarabi-gothic/japanese'] as const
+
 const cuts: Readonly<Record<FaceName, { readonly families: readonly string[]; readonly cut: string }>> = {
   text: { families: [textFamily, titleFamily], cut: '400-normal' },
   textBold: { families: [textFamily, titleFamily], cut: '600-normal' },
@@ -20,34 +23,40 @@ const cuts: Readonly<Record<FaceName, { readonly families: readonly string[]; re
   title: { families: [titleFamily], cut: '600-normal' },
 }
 
-let loaded: Fonts | undefined
+let named: Fonts | undefined
 
 /**
- * The project's typefaces, read from the installed packages once: Atkinson Hyperlegible Next for text
- * and rows, Literata for headings and for the letters that the first lacks. The bytes may come from
- * anywhere else.
+ * The project's typefaces, read from the installed packages once, each file when a letter of it is first asked for:
+ * Atkinson Hyperlegible Next for text and rows, Literata for headings and for the letters that the first lacks, and
+ * others for signs. The bytes may come from anywhere else.
  */
 export function loadFonts(): Fonts {
-  loaded ??= {
-    text: read('text'),
-    textBold: read('textBold'),
-    textItalic: read('textItalic'),
-    textBoldItalic: read('textBoldItalic'),
-    title: read('title'),
+  named ??= {
+    text: filesOf('text'),
+    textBold: filesOf('textBold'),
+    textItalic: filesOf('textItalic'),
+    textBoldItalic: filesOf('textBoldItalic'),
+    title: filesOf('title'),
   }
-  return loaded
+  return named
 }
 
-const files = new Map<string, Uint8Array>()
+const files = new Map<string, FontFile>()
 
-function read(name: FaceName): readonly Uint8Array[] {
+function filesOf(name: FaceName): readonly FontFile[] {
   const { families, cut } = cuts[name]
-  return families.flatMap((family) => (scripts[family] ?? []).map((script) => readFile(family, `${script}-${cut}`)))
+  const own = families.flatMap((family) => (scripts[family] ?? []).map((script) => fileOf(family, script, cut)))
+  const others = last.map((place) => {
+    const [family = '', script = ''] = place.split('/')
+    return fileOf(family, script, '400-normal')
+  })
+  return [...own, ...others]
 }
 
-function readFile(family: string, cut: string): Uint8Array {
-  const file = `${family}/files/${family}-${cut}.woff`
-  const bytes = files.get(file) ?? unwrapWoff(readFileSync(fileURLToPath(import.meta.resolve(`@fontsource/${file}`))))
-  files.set(file, bytes)
-  return bytes
+function fileOf(family: string, script: string, cut: string): FontFile {
+  const name = `${family}/files/${family}-${script}-${cut}.woff`
+  const file =
+    files.get(name) ?? (() => unwrapWoff(readFileSync(fileURLToPath(import.meta.resolve(`@fontsource/${name}`)))))
+  files.set(name, file)
+  return file
 }

@@ -11,6 +11,10 @@ declare global {
     interface PDFOutline {
       addItem(title: string, options: { expanded: boolean; top: number }): PDFOutline
     }
+    interface PDFStructureElement {
+      /** The element's entries are written when it ends. */
+      readonly dictionary: PDFKitReference
+    }
   }
   namespace PDFKit.Mixins {
     interface PDFImage {

@@ -13,6 +13,8 @@ export interface Run {
 export interface Fragment {
   readonly text: string
   readonly face: Face
+  /** The fraction that begins here, as it is read and copied; '' where it goes on, null outside of one. */
+  readonly reads: string | null
   readonly style: Style
   readonly size: number
   readonly rise: number
@@ -203,9 +205,10 @@ function cutWord(word: Word, width: number): readonly Word[] {
 
 function letters(part: Part): readonly Part[] {
   const scale = part.style.size * part.scale
-  return [...part.text].map((text) => ({
+  return [...part.text].map((text, index) => ({
     ...part,
     text,
+    reads: part.reads === null || index === 0 ? part.reads : '',
     width: (part.face.font.layout(text).advanceWidth / part.face.font.unitsPerEm) * scale,
   }))
 }
@@ -238,13 +241,13 @@ function joinWords(words: readonly Word[], start: number, end: number): Line {
 function append(fragments: Draft[], part: Part, space: string, x: number): void {
   const last = fragments.at(-1)
   const size = part.style.size * part.scale
-  const same = last?.face === part.face && last.style === part.style && last.size === size && last.rise === part.rise
+  const same = last?.face === part.face && last.style === part.style && last.size === size
   if (last !== undefined) last.text += space
-  if (last !== undefined && same && part.rise === 0 && part.text !== '\u2044') {
+  if (last !== undefined && same && last.reads === null && part.reads === null) {
     last.text += part.text
     last.width = x + part.width - last.x
     return
   }
-  const { text, face, style } = part
-  fragments.push({ text, face, style, size, rise: part.rise * part.style.size, x, width: part.width })
+  const { text, face, style, reads } = part
+  fragments.push({ text, face, style, reads, size, rise: part.rise * part.style.size, x, width: part.width })
 }

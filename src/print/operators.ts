@@ -60,16 +60,52 @@ export function stroke(thickness: number, colour: string): string {
   return `${number(thickness)} w ${rgb(colour)} RG\n`
 }
 
-/** Words from a place on their baseline, in the font and colour that are set; the page is upside down, so the letters are turned. */
-export function words(shapes: readonly Shape[], size: number, x: number, baseline: number): string {
-  let shown = '['
+/**
+ * Words from a place on their baseline, in the font and colour that are set; the page is upside down, so the letters
+ * are turned. `spoken` gives for a word how it is read out where that is not as it is written, else null.
+ */
+export function words(
+  shapes: readonly Shape[],
+  size: number,
+  x: number,
+  baseline: number,
+  spoken: (word: string) => string | null,
+): string {
+  let written = ''
+  let shown = ''
   let lift = 0
-  for (const { pieces } of shapes) {
+  const interrupt = (operator: string): void => {
+    if (shown !== '') written += `[${shown}] TJ `
+    shown = ''
+    written += operator
+  }
+  for (const { text, pieces } of shapes) {
+    const expansion = spoken(text)
+    if (expansion !== null) interrupt(beginSpan('E', expansion))
     for (const piece of pieces) {
-      if (piece.lift !== lift) shown += `] TJ ${number(piece.lift * size)} Ts [`
+      if (piece.lift !== lift) interrupt(`${number(piece.lift * size)} Ts `)
       lift = piece.lift
       shown += piece.show
     }
+    if (expansion !== null) interrupt(endSpan)
   }
-  return `BT 1 0 0 -1 ${number(x)} ${number(baseline)} Tm ${shown}] TJ${lift === 0 ? '' : ' 0 Ts'} ET\n`
+  interrupt(lift === 0 ? '' : '0 Ts ')
+  return `BT 1 0 0 -1 ${number(x)} ${number(baseline)} Tm ${written}ET\n`
+}
+
+/**
+ * Letters from here on are read otherwise than they look (ISO 32000-1, 14.9.4 and 14.9.5): `E` is what an abbreviation
+ * stands for, `ActualText` the characters of what was put together from others.
+ */
+export function beginSpan(entry: 'E' | 'ActualText', text: string): string {
+  return `/Span <</${entry} ${textString(text)}>> BDC\n`
+}
+
+export const endSpan = 'EMC\n'
+
+/** A text string: as it is where it is plain, else in UTF-16 with its byte order mark (ISO 32000-1, 7.9.2.2). */
+function textString(text: string): string {
+  if (/^[\x20-\x7e]*$/.test(text)) return `(${text.replace(/[()\\]/g, '\\$&')})`
+  const units = Array.from({ length: text.length }, (_, index) => text.charCodeAt(index).toString(16).padStart(4, '0'))
+  return `<feff${units.join('')}>`
 }

@@ -1,5 +1,6 @@
 import type { Embedded } from './embed.ts'
 import { embedFace } from './embed.ts'
+import type { Spoken } from './expansion.ts'
 import type { Face } from './face.ts'
 import type { Fragment } from './line.ts'
 import * as operators from './operators.ts'
@@ -20,6 +21,7 @@ export interface Sheet {
  */
 export class Pen {
   readonly #doc: PDFKit.PDFDocument
+  readonly #spoken: Spoken
   readonly #elements = new Map<Tag, PDFKit.PDFStructureElement>()
   readonly #faces = new Map<Face, Embedded>()
   readonly #bookmarks: { readonly depth: number; readonly item: PDFKit.PDFOutline }[]
@@ -30,8 +32,9 @@ export class Pen {
   #font = ''
   #colour = ''
 
-  constructor(doc: PDFKit.PDFDocument) {
+  constructor(doc: PDFKit.PDFDocument, spoken: Spoken) {
     this.#doc = doc
+    this.#spoken = spoken
     this.#bookmarks = [{ depth: 0, item: doc.outline }]
   }
 
@@ -64,11 +67,21 @@ export class Pen {
 
   /** Writes a line from its left end; a linked stretch becomes a link of its own. */
   write(fragments: readonly Fragment[], tag: Tag, x: number, baseline: number): void {
-    for (const fragment of fragments) {
-      if (fragment.style.href === null || this.#asArtifact)
-        this.#within(tag, () => this.#letters(fragment, x, baseline))
-      else this.#link(fragment, fragment.style.href, tag, x, baseline)
+    for (const [index, fragment] of fragments.entries()) {
+      if (fragment.style.href !== null && !this.#asArtifact) this.#link(fragment, fragment.style.href, tag, x, baseline)
+      else this.#within(tag, () => this.#stretch(fragments, index, tag, x, baseline))
     }
+  }
+
+  /** A fragment; with the first of a fraction begins what is read in its place, and ends with the last. */
+  #stretch(fragments: readonly Fragment[], index: number, tag: Tag, x: number, baseline: number): void {
+    const fragment = fragments[index]
+    if (fragment === undefined) return
+    const spoken = tag.asWritten || this.#asArtifact ? asWritten : this.#spoken
+    if (fragment.reads) this.#content += operators.beginSpan('ActualText', fractionFrom(fragments, index))
+    this.#letters(fragment, x, baseline, spoken)
+    const goesOn = fragments[index + 1]?.reads === ''
+    if (fragment.reads !== null && !goesOn) this.#content += operators.endSpan
   }
 
   rule(x1: number, y1: number, x2: number, y2: number, colour: string, thickness: number): void {
@@ -128,24 +141,25 @@ export class Pen {
   #elementOf(tag: Tag, more: PDFKit.Mixins.StructureElementOptions = {}): PDFKit.PDFStructureElement {
     const known = this.#elements.get(tag)
     if (known !== undefined) return known
-    const { role, parent, alt, scope } = tag
+    const { role, parent, alt, scope, numbering } = tag
     const element = this.#doc.struct(role, {
       ...more,
       ...(alt === undefined ? {} : { alt }),
       ...(scope === undefined ? {} : { scope }),
     })
+    if (numbering !== undefined) Object.assign(element.dictionary.data, { A: { O: 'List', ListNumbering: numbering } })
     if (parent === null) this.#doc.addStructure(element)
     else this.#elementOf(parent).add(element)
     this.#elements.set(tag, element)
     return element
   }
 
-  #letters(fragment: Fragment, x: number, baseline: number): void {
+  #letters(fragment: Fragment, x: number, baseline: number, spoken: Spoken): void {
     const { face, style, size } = fragment
     const shapes = shapeText(face, fragment.text, style.tabular)
     const left = x + fragment.x
     this.#choose(face, size, style.colour, shapes)
-    this.#content += operators.words(shapes, size, left, baseline - fragment.rise)
+    this.#content += operators.words(shapes, size, left, baseline - fragment.rise, spoken)
     if (style.strike) this.#underline(fragment, left, baseline - size * 0.3)
   }
 
@@ -184,7 +198,7 @@ export class Pen {
     const tag: Tag = { role: 'Link', parent }
     this.#elementOf(parent)
     this.#within(tag, () => {
-      this.#letters(fragment, x, baseline)
+      this.#letters(fragment, x, baseline, asWritten)
       this.#underline(fragment, x + fragment.x, baseline + 1.6)
     })
     const { size, width } = fragment
@@ -198,4 +212,13 @@ export class Pen {
     // The annotation is noted with the page that is current when the element ends.
     element.end()
   }
+}
+
+const asWritten: Spoken = () => null
+
+/** The fraction that begins with a fragment, and the space after it. */
+function fractionFrom(fragments: readonly Fragment[], index: number): string {
+  let last = index
+  while (fragments[last + 1]?.reads === '') last += 1
+  return `${fragments[index]?.reads ?? ''}${fragments[last]?.text.endsWith(' ') ? ' ' : ''}`
 }

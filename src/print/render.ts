@@ -3,6 +3,7 @@ import type { Pattern } from '../pattern/pattern.ts'
 import { setBlocks } from './block.ts'
 import type { Composer, Frame, Picture } from './composer.ts'
 import { createDocument, finishDocument } from './document.ts'
+import { readAloud } from './expansion.ts'
 import type { Fonts } from './face.ts'
 import { openFaces } from './face.ts'
 import type { Furniture, Studio } from './furniture.ts'
@@ -55,7 +56,7 @@ export async function renderPdf(pattern: Pattern, options: PrintOptions): Promis
   const pages = paginate([overview, body], sheet.height - margin.top - margin.bottom)
   const place = { frame: composer.frame, head: 34, foot: sheet.height - 48 }
   const furniture = setFurniture(pattern, options.studio, composer, place, root)
-  drawPages(new Pen(document), sheet, pages, furniture)
+  drawPages(new Pen(document, readAloud(pattern.abbreviations)), sheet, pages, furniture)
   return { bytes: finishDocument(document), missing: [...composer.missing] }
 }
 

@@ -3,6 +3,7 @@ import type { Face } from './face.ts'
 
 /** A word with its space, as a content stream shows it in its face; it serves in every document. */
 export interface Shape {
+  readonly text: string
   readonly pieces: readonly Piece[]
   readonly glyphs: readonly Glyph[]
 }
@@ -66,7 +67,7 @@ function compose({ font }: Face, word: string, tabular: boolean): Shape {
     else piece.show += parts
   }
   // Glyph numbers in a row are one string. Brackets among them are escaped, so that none looks like a seam.
-  return { pieces: pieces.map(({ show, lift }) => ({ show: show.replaceAll(')(', ''), lift })), glyphs }
+  return { text: word, pieces: pieces.map(({ show, lift }) => ({ show: show.replaceAll(')(', ''), lift })), glyphs }
 
   /** A move to the right, in units of the font; the operator counts in thousandths of the type size, to the left. */
   function move(units: number): string {

@@ -28,8 +28,12 @@ export interface Tag {
   readonly alt?: string
   /** What a header cell is the header of. */
   readonly scope?: 'Row' | 'Column'
+  /** How the items of a list are labelled (ISO 32000-1, table 347). */
+  readonly numbering?: 'None' | 'Disc' | 'Decimal'
+  /** Abbreviations in it are read as they are written: it explains them. */
+  readonly asWritten?: boolean
 }
 
-export function tag(role: Role, parent: Tag, more: Pick<Tag, 'alt' | 'scope'> = {}): Tag {
+export function tag(role: Role, parent: Tag, more: Omit<Tag, 'role' | 'parent'> = {}): Tag {
   return { role, parent, ...more }
 }

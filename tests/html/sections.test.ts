@@ -41,7 +41,7 @@ const cases: readonly [name: SectionName, facts: Partial<Pattern>][] = [
   ['materials', { materials: { yarn: [], yarnNote: null, hooks: ['6 mm'], notions: [] } }],
   ['materials', { materials: { yarn: [], yarnNote: null, hooks: [], notions: ['yarn needle'] } }],
   ['gauge', { gauge: [{ name: null, text: '12 stitches = 10 cm' }] }],
-  ['abbreviations', { abbreviations: [{ abbreviation: 'ch', meaning: 'chain' }] }],
+  ['abbreviations', { abbreviations: [{ abbreviation: 'ch', meaning: 'chain', special: false }] }],
   ['film', { video: { url: 'https://film.example/a', at: {} } }],
   ['edition', { edition: '1.0' }],
   ['edition', { published: '2026-03-14' }],

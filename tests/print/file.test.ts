@@ -124,6 +124,11 @@ describe('the structure, for readers who listen', () => {
     expect(run('pdfinfo', '-struct-text', fileOf('table')).match(/"Hem ?"/g)).toHaveLength(1)
   })
 
+  it('reads as it did: the tree that poppler finds', async () => {
+    const tree = run('pdfinfo', '-struct-text', fileOf('three'))
+    await expect(tree).toMatchFileSnapshot('golden/three-sizes.txt')
+  })
+
   it('is whole where a list goes over pages', async () => {
     const { pages } = await readPdf(await print('long'))
     const labels = pages.flatMap((page) => page.structure.filter((line) => line.trim() === 'Lbl'))

@@ -136,7 +136,10 @@ describe('characters', () => {
     ['an eighth after a number', '9⅛ in', '9 1⁄8 in'],
     ['an eighth alone', '⅜ in', '3⁄8 in'],
     ['a half, which the face has', '9½ in', '9½ in'],
-    ['an arrow, which no face has', 'A → B', 'A -> B'],
+    ['signs, in faces of their own', 'A → B ★ ✂ ♥', 'A → B ★ ✂ ♥'],
+    ['a name in Japanese', '鈴木さん', '鈴木さん'],
+    ['what no face has as plain writing', '①, ℃, ﬁ', '1, °C, fi'],
+    ['a fraction seldom met', '2⅚ in', '2 5⁄6 in'],
     ['a hyphen that does not break', 'ch\u20112', 'ch-2'],
     ['joiners, which are not seen', 'a\u200bb\u00adc', 'abc'],
   ])('prints %s', async (_, words, shown) => {
@@ -146,9 +149,9 @@ describe('characters', () => {
   })
 
   it('names each character that no face has once, and prints a question mark', async () => {
-    const { bytes, missing } = await print.renderPdf(withText('Star ★, 糸, ★.'), { paper: 'a4', fonts, studio })
-    expect(missing).toEqual(['★', '糸'])
-    expect((await readPdf(bytes)).text).toContain('Star ?, ?, ?.')
+    const { bytes, missing } = await print.renderPdf(withText('Yarn 실, א, 실.'), { paper: 'a4', fonts, studio })
+    expect(missing).toEqual(['실', 'א'])
+    expect((await readPdf(bytes)).text).toContain('Yarn ?, ?, ?.')
   })
 })
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { openFaces } from '../../src/print/face.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
-import { number, rgb, words } from '../../src/print/operators.ts'
+import { beginSpan, number, rgb, words } from '../../src/print/operators.ts'
 import { shapeText } from '../../src/print/shape.ts'
 
 const faces = openFaces(loadFonts())
@@ -64,6 +64,9 @@ describe('the shape of a text', () => {
 })
 
 describe('operators', () => {
+  const shape = (lift: number, text: string) => ({ text, glyphs: [], pieces: [{ lift, show: `(${text})` }] })
+  const asWritten = () => null
+
   it.each([
     [1 / 3, '0.3333'],
     [-0.00001, '0'],
@@ -74,10 +77,20 @@ describe('operators', () => {
   it('write a colour', () => expect(rgb('#ff0080')).toBe('1 0 0.502'))
 
   it('raise what stands above the baseline, and come down again', () => {
-    const shape = (lift: number, show: string) => ({ glyphs: [], pieces: [{ lift, show }] })
-    expect(words([shape(0, '(a)'), shape(0.25, '(b)'), shape(0, '(c)')], 10, 5, 7)).toBe(
+    expect(words([shape(0, 'a'), shape(0.25, 'b'), shape(0, 'c')], 10, 5, 7, asWritten)).toBe(
       'BT 1 0 0 -1 5 7 Tm [(a)] TJ 2.5 Ts [(b)] TJ 0 Ts [(c)] TJ ET\n',
     )
-    expect(words([shape(0.25, '(b)')], 10, 5, 7)).toBe('BT 1 0 0 -1 5 7 Tm [] TJ 2.5 Ts [(b)] TJ 0 Ts ET\n')
+    expect(words([shape(0.25, 'b')], 10, 5, 7, asWritten)).toBe('BT 1 0 0 -1 5 7 Tm 2.5 Ts [(b)] TJ 0 Ts ET\n')
+  })
+
+  it('say what an abbreviation stands for, with its brackets kept in their string', () => {
+    const spoken = (word: string): string | null => (word === 'b' ? '(back)' : null)
+    expect(words([shape(0, 'a'), shape(0, 'b'), shape(0, 'c')], 10, 5, 7, spoken)).toBe(
+      'BT 1 0 0 -1 5 7 Tm [(a)] TJ /Span <</E (\\(back\\))>> BDC\n[(b)] TJ EMC\n[(c)] TJ ET\n',
+    )
+  })
+
+  it('give a fraction its own character, in UTF-16', () => {
+    expect(beginSpan('ActualText', '⅛ ')).toBe('/Span <</ActualText <feff215b0020>>> BDC\n')
   })
 })

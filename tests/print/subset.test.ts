@@ -4,7 +4,9 @@ import { loadFonts } from '../../src/print/fonts.ts'
 import { subsetFont } from '../../src/print/subset.ts'
 import { readTables } from '../../src/print/truetype.ts'
 
-const faces = Object.entries(loadFonts()).flatMap(([name, files]) => files.map((file) => [name, file] as const))
+const faces = Object.entries(loadFonts()).flatMap(([name, files]) =>
+  files.map((file) => [name, typeof file === 'function' ? file() : file] as const),
+)
 
 function open(file: Uint8Array): fontkit.Font {
   const font = fontkit.create(file)

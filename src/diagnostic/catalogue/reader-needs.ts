@@ -18,6 +18,12 @@ export const readerNeedsFindings = {
     says: ({ name, other }) => `“${name}” is a word of ${other} terms, which this draft is not written in.`,
     hint: ({ own }) => `Write “${own}”, or change \`terms\` at the top of the draft.`,
   }),
+  'character-unprinted': entry<{ text: string; count: number }>({
+    severity: 'warning',
+    says: ({ text, count }) =>
+      `The print-out can’t show “${text}”: ${count === 1 ? 'a question mark is' : 'question marks are'} printed instead.`,
+    hint: () => 'Write it in words, or in Latin, Greek, Cyrillic or Japanese letters.',
+  }),
   'section-missing': entry<{ what: string; key: string }>({
     severity: 'note',
     says: ({ what }) => `This pattern is published, but says nothing of its ${what}.`,

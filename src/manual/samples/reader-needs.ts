@@ -20,6 +20,10 @@ export const readerNeedsSamples: Samples<keyof typeof readerNeedsFindings> = {
     faulty: listed(['- sc: single crochet', '- ‹hdc›: half treble']),
     sound: listed(both),
   },
+  'character-unprinted': {
+    faulty: { body: 'Yarn by ‹털실› of Busan.' },
+    sound: { body: 'Yarn by Teolsil of Busan.' },
+  },
   'section-missing': {
     faulty: {
       facts: `${facts}\npublished: ‹2026-05-02›\nyarn: [{as: main, category: 4}]\nhooks: [5 mm]\nswatch: {stitches: 14 per 10 cm}`,

@@ -15,7 +15,7 @@ const itemGap = 3
 /** A list with hanging marks. A list of rows is set as rows: their labels are mark enough. */
 export function setList(block: BlockOf<'list'>, composer: Composer, setBlocks: SetBlocks): Strips {
   if (block.items.every(startsWithRow)) return setBlocks(block.items.flat(), composer)
-  const list = { ...composer, parent: tag('L', composer.parent) }
+  const list = { ...composer, parent: tag('L', composer.parent, { numbering: block.ordered ? 'Decimal' : 'Disc' }) }
   const marked = block.items.map((item, index) => ({ item, mark: block.ordered ? `${block.start + index}.` : '•' }))
   const widths = marked.map(({ mark }) => measureRuns(composer, markRuns(mark)).whole + markSpace)
   const indent = Math.max(leastIndent, ...widths)
