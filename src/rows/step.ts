@@ -142,6 +142,8 @@ export type Times =
   /** `rep from * 4 times`: five by the rule, four as often meant */
   | { readonly kind: 'said'; readonly count: Count }
   | { readonly kind: 'until'; readonly until: Until }
+  /** `until there are 12 tr in all`: as often as it takes for the row to have so many; null for stitches of any kind */
+  | { readonly kind: 'made'; readonly count: Count; readonly stitch: Stitch | null }
 
 /** Whether an opening chain counts, as far as the words say it. */
 /** `space`: it counts as a space of so many chains. */

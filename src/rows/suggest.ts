@@ -13,11 +13,11 @@ const nearest = 6
 /** Repeats of one row that are tried. */
 const mostRepeats = 8
 
-type Counted = Exclude<Times, { readonly kind: 'until' }>
+type Counted = Exclude<Times, { readonly kind: 'until' | 'made' }>
 type CountedRepeat = StepOf<'repeat'> & { readonly times: Counted }
 
 function isCounted(step: Step): step is CountedRepeat {
-  return step.kind === 'repeat' && step.times.kind !== 'until'
+  return step.kind === 'repeat' && step.times.kind !== 'until' && step.times.kind !== 'made'
 }
 
 function inSize(job: RowJob, size: number, steps: readonly Step[], fabric: Fabric): Worked {

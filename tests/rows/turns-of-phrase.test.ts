@@ -168,3 +168,39 @@ describe('flat rows', () => {
     expect(last(text)).toBe(made)
   })
 })
+
+describe('handbooks', () => {
+  const wheel = 'Make 8 ch, join.\nRound 1. 24 tr in the ring.\n'
+  it.each([
+    [`${wheel}Round 2. 3 ch, miss 1, 1 dc on the next. Repeat all round.`, '12'],
+    [`${wheel}Round 2. 3 ch, miss 1, 1 dc on the next; repeat all round.`, '12'],
+    [
+      'Make 10 ch, join.\nRound 1. 4 ch, * 1 tr in the ring, 1 ch; repeat from * until there are 12 tr in all, unite.',
+      '12',
+    ],
+    [
+      'Make 10 ch, join.\nRound 1. 4 ch, 1 tr in ring, * 1 ch, 1 tr in ring; repeat from * until you have 16 tr, counting the 4 ch as one; 1 ch, join.',
+      '16',
+    ],
+    ['Make 64 ch.\nFirst row.—1 tr in the 4th ch, and 1 in each after.', '62'],
+    [
+      `${wheel}Round 2. 6 ch, miss 2, * 1 tr in next tr, 3 ch, miss 2; repeat from *, join.\nRound 3. Under each ch 3 make 1 dc, 5 tr, 1 dc.`,
+      '56',
+    ],
+    [
+      'Make 6 ch, join.\nRound 1. 3 ch, 3 tr, * 2 ch, 4 tr; repeat from * twice, 2 ch, join to the top of the 3 ch.\nRound 2. 1 tr on each tr, 2 tr, 2 ch, 2 tr in every corner.',
+      '32',
+    ],
+    ['Make 31 ch.\n1st row.—1 dc in each of 30, missing the first.\n2nd row.—Like the first row.', '30'],
+  ])('%s', (text, made) => {
+    const draft = work(`## A\n${text}`, { terms: 'uk' })
+    expect([...draft.codes, draft.ledger.rows.at(-1)?.total[0]].join(' ')).toBe(made)
+  })
+
+  it('does not repeat for ever where nothing of the kind is made', () => {
+    const draft = work('## A\nMake 10 ch, join.\nRound 1. 4 ch, * 1 ch; repeat from * until there are 12 tr, join.', {
+      terms: 'uk',
+    })
+    expect(draft.codes).toEqual(['repeat-goes-nowhere'])
+  })
+})

@@ -2,7 +2,7 @@ import type { PerSize } from '../../measure/value.ts'
 import type { Count } from '../count.ts'
 import { calledBy } from '../label/head.ts'
 import type { Reader } from '../reader.ts'
-import { attempt, numberAt, peek, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
+import { attempt, numberAt, one, peek, take, takeNumber, takeOrdinal, textAt } from '../reader.ts'
 import { rowWord } from './extent.ts'
 
 /** Earlier rows that a row goes back to. */
@@ -40,6 +40,7 @@ function passNamedRow(reader: Reader): true | null {
 
 function rowNumber(reader: Reader): Count | null {
   passRowWord(reader)
+  if (rowWord.test(textAt(reader, 1)) && take(reader, 'first')) return one(reader)
   const ordinal = takeOrdinal(reader)
   if (ordinal === null) return takeNumber(reader)
   return ordinal
@@ -105,7 +106,7 @@ function numbered(reader: Reader, bare: boolean): RowsNamed | null {
   take(reader, 'from')
   const first = passRowWord(reader) || attempt(reader, passNamedRow) !== null
   // `2nd row` is one of the rows, `2 rows` is how many.
-  const ordinal = peek(reader)?.kind === 'number' && numberAt(reader) === null
+  const ordinal = textAt(reader) === 'first' || (peek(reader)?.kind === 'number' && numberAt(reader) === null)
   const numbers = rowNumbers(reader)
   if (numbers === null) return null
   const last = !first && ordinal && passRowWord(reader)

@@ -15,7 +15,7 @@ const lead = '(?:(?:keeping|continuing|maintaining|working)\\b[^,.]{0,40},\\s*)?
 
 /** Sentences that stand for rows of their own: repetitions of earlier rows. */
 const repeats = new RegExp(
-  `^[\\s*_]*${lead}(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?:\\p{L}[\\w-]*\\s+){1,2}${rows}\\b)`,
+  `^[\\s*_]*${lead}(?:then\\s+)?(?:rep|repeat)\\s+(?:the\\s+)?(?:from\\s+)?[\\[(]?(?:${rows}\\b|(?:last|previous|prev|these|this|above|preceding)\\s+(?:${some}\\s+)?(?:[\\[(][^)\\]]*[)\\]]\\s*)?${rows}\\b|(?:\\w+\\s)?\\d+(?:st|nd|rd|th)\\b[^.]{0,20}${rows}\\b|(?!all\\b|right\\b|quite\\b|entirely\\b)(?:\\p{L}[\\w-]*\\s+){1,2}${rows}\\b)`,
   'iu',
 )
 

@@ -4,7 +4,7 @@ import { atClauseEnd, attempt, peek, spanSince, take, takeAll, textAt } from '..
 import type { Step, StepOf, Times } from '../step.ts'
 import { inAll } from './bracket.ts'
 import { ended, readEnding } from './endings.ts'
-import { readTimes } from './times.ts'
+import { readTimes, readUntilMade } from './times.ts'
 
 /** A star or dagger in the words, and how many steps stood before it. */
 export interface Mark {
@@ -53,6 +53,8 @@ function isCrossed(reader: Reader): boolean {
 }
 
 function times(reader: Reader): Times {
+  const made = attempt(reader, readUntilMade)
+  if (made !== null) return made
   const found = attempt(reader, (inner) => readTimes(inner, false)) ?? { kind: 'until', until: { kind: 'end' } }
   // `rep from * x 3` leaves open whether the first time is counted.
   const crossed =

@@ -1,8 +1,9 @@
 import type { Count } from '../count.ts'
 import { everySize } from '../count.ts'
 import type { Reader } from '../reader.ts'
-import { atClauseEnd, attempt, take, takeAll, takeNumber } from '../reader.ts'
+import { atClauseEnd, attempt, passClause, take, takeAll, takeNumber, takeStitch } from '../reader.ts'
 import type { Times } from '../step.ts'
+import { stitchWords } from './nouns.ts'
 import { readUntil } from './until.ts'
 
 const inWords: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 }
@@ -37,6 +38,21 @@ function multiplied(reader: Reader, afterBracket: boolean): Times | null {
     return { kind: 'exactly', count }
   }
   return afterBracket && atClauseEnd(reader) ? { kind: 'exactly', count } : null
+}
+
+/** `until there are 12 tr in all`, `until you have 16 dc, counting the ch 4 as one` */
+export function readUntilMade(reader: Reader): Times | null {
+  if (!take(reader, 'until', 'till', 'til')) return null
+  if (!(takeAll(reader, 'there', 'are') || takeAll(reader, 'you', 'have'))) return null
+  take(reader, 'a', 'total')
+  take(reader, 'of')
+  const count = takeNumber(reader)
+  const stitch = takeStitch(reader)
+  if (count === null || (stitch === null && !take(reader, ...stitchWords))) return null
+  if (take(reader, 'in')) take(reader, 'all', 'total', 'the')
+  take(reader, 'altogether', 'ring', 'circle')
+  if (takeAll(reader, ',', 'counting')) passClause(reader)
+  return atClauseEnd(reader) ? { kind: 'made', count, stitch } : null
 }
 
 /**

@@ -20,6 +20,21 @@ export const lists: readonly Rewording[] = [
   // `2 dc, 3 ch, 2 dc, in each loop`, `1 long, 1 chain, all under one chain`
   { opens: '#', from: new RegExp(`^${list} , (?:all )?(?=${inOne})`), to: '( $list )', after: opens },
   { opens: '#', from: new RegExp(`^${list} all (?=${inOne})`), to: '( $list )', after: opens },
+  // `…, 2 tr, 2 ch, 2 tr in every corner`: with chains among them they go together
+  {
+    opens: '#',
+    from: new RegExp(
+      `^(?<list>${stitches}(?: , # ${stitchName})* , # ${chainWord}(?: , # ${stitchName})+) (?=(?:in|into|under) (?:each|every|the) corner)`,
+    ),
+    to: '( $list )',
+    after: /,$/,
+  },
+  // `a tuft of 5 tr in one stitch`
+  {
+    opens: 'a',
+    from: new RegExp(`^a (?:tuft|group|cluster|bunch|shell|fan) of (?<what>${stitches})(?= in| into| on| under)`),
+    to: '$what',
+  },
   // `3 dc in the centre`: of a list without chains the centre stitch
   {
     opens: '#',

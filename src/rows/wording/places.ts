@@ -114,9 +114,14 @@ export const loops: readonly Rewording[] = [
   // `over each ch 3`
   {
     opens: 'under over in into on',
-    from: new RegExp(`^(?:under|over|in|into|on) (?<det>${which}) ${chainWord} (?<n>#)${clauseEnd}`),
+    from: new RegExp(
+      `^(?:under|over|in|into|on) (?<det>${which}) ${chainWord} (?<n>#)(?= make| work|${clauseEnd.slice(3, -1)})`,
+    ),
     to: 'in $det ch - $n sp',
   },
+  // `2 dc under ch 2`
+  { opens: 'under', from: new RegExp(`^under (?:a )?${chainWord} (?<n>#)${clauseEnd}`), to: 'in next ch - $n sp' },
+  { opens: 'under', from: new RegExp(`^under (?:one|a) ${chainWord}${clauseEnd}`), to: 'in next ch sp' },
   // `under the chain`, `under each`
   {
     opens: 'under over',
@@ -133,6 +138,12 @@ export const loops: readonly Rewording[] = [
 
 /** `each of 20`, `the others`, `in one`: places whose noun is left out. */
 export const withoutNoun: readonly Rewording[] = [
+  // `1 in each after`
+  {
+    opens: 'in into on',
+    from: new RegExp(`^(?:in|into|on) (?:each|every)(?: one)? (?:after|following|succeeding|other)${clauseEnd}`),
+    to: 'in each st',
+  },
   {
     opens: 'each every',
     from: /^(?:each|every) of (?:all )?(?:the |these |those )?(?:others?|rest|remainder|remaining ones|remaining|other)(?: (?:stitches|sts|ones))?(?= [,;.:)*]| to| across| round| around| all|$)/,

@@ -86,6 +86,7 @@ export const references: readonly Rewording[] = [
     to: 'as',
     after: rowStart,
   },
+
   // `repeat from the 2nd row for the length required`: that row comes next
   {
     opens: 'repeat rep',

@@ -179,7 +179,7 @@ export function settleSkippedChains(
     return makeSpace(work, counting.space, alone, opening.at, opening.chains)
   if (counting === 'space' || !counting.counts) return push(work, turning, 1, -1, opening.at, -1)
   const as = counting.as ?? plain(stitch?.base ?? 'doubleCrochet')
-  // One more is the chain that stands under nothing: `V-st in 5th ch`.
-  const spare = over <= 1 ? 0 : Math.ceil(over / 2)
+  // One more is a chain under nothing, `V-st in 5th ch`, unless the words say what it counts as.
+  const spare = over <= 1 ? (said === null ? 0 : Math.max(0, over)) : Math.ceil(over / 2)
   return countAsStitch(work, opening, as, spare, opensBlock ? blockName : null)
 }

@@ -1,6 +1,8 @@
 import { forSize } from '../count.ts'
 import { habitKey } from '../habits.ts'
-import type { Step, StepOf, Target, Until } from '../step.ts'
+import type { Step, StepOf, Target, Times, Until } from '../step.ts'
+import type { Stitch } from '../terms/stitch.ts'
+import { stitchKey } from '../terms/stitch.ts'
 import { bodyStarts } from './bare-repeat.ts'
 import { copyPasses, looksNoFurther } from './copy.ts'
 import { extentEnd, target } from './extent.ts'
@@ -242,8 +244,29 @@ function times(work: Work, step: StepOf<'repeat'>): number | null {
     case 'said':
       return forSize(said.count, work.size) + (work.choose(habitKey('times', step.at.start), 2) === 0 ? 1 : 0)
     case 'until':
+    case 'made':
       return null
   }
+}
+
+/** Stitches that the row has so far: of one kind, or of any. */
+function madeSoFar({ tally, stitches }: Work, stitch: Stitch | null): number {
+  return stitch === null ? stitches : (tally.counts.get(stitchKey(stitch)) ?? 0)
+}
+
+type Made = Extract<Times, { readonly kind: 'made' }>
+
+/** Passes until the row has so many stitches. */
+function untilMade(work: Work, loop: Loop, { count, stitch }: Made, run: RunSteps): Stop | null {
+  const wanted = forSize(count, work.size)
+  let done = 0
+  for (let made = -1; madeSoFar(work, stitch) < wanted; done += 1) {
+    if (madeSoFar(work, stitch) === made || done > mostSteps) return { why: 'goes nowhere', at: loop.at }
+    made = madeSoFar(work, stitch)
+    const stop = run(work, loop.body)
+    if (stop !== null) return stop
+  }
+  return noted(work, done)
 }
 
 export function workRepeat(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | null {
@@ -273,6 +296,7 @@ function repeated(work: Work, step: StepOf<'repeat'>, run: RunSteps): Stop | nul
   work.skipsFirst = skippedFirst(step.body, work.size)
   const count = times(work, step)
   if (count !== null) return exactly(work, step, Math.min(count, mostSteps), run)
+  if (step.times.kind === 'made') return untilMade(work, step, step.times, run)
   const { until } = step.times.kind === 'until' ? step.times : { until: { kind: 'end' } as const }
   return until.kind === 'end' ? toEnd(work, step, run) : upTo(work, step, until, run)
 }
