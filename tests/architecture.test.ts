@@ -13,7 +13,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   grading: ['formula', 'measure', 'diagnostic', 'standards'],
   rows: ['measure', 'diagnostic', 'standards'],
   yarn: ['rows', 'grading', 'measure', 'diagnostic'],
-  pattern: ['yarn', 'rows', 'grading', 'formula', 'measure', 'diagnostic'],
+  drawing: ['rows', 'measure', 'diagnostic'],
+  pattern: ['drawing', 'yarn', 'rows', 'grading', 'formula', 'measure', 'diagnostic'],
   proof: ['pattern', 'rows', 'measure', 'diagnostic', 'standards'],
 }
 

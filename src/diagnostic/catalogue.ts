@@ -1,4 +1,5 @@
 import { draftFindings } from './catalogue/draft.ts'
+import { drawingFindings } from './catalogue/drawing.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { pictureFindings } from './catalogue/pictures.ts'
 import { proofFindings } from './catalogue/proof.ts'
@@ -15,6 +16,7 @@ const entries = {
   ...yarnFindings,
   ...readerNeedsFindings,
   ...pictureFindings,
+  ...drawingFindings,
 }
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */

@@ -2,6 +2,7 @@ import type { BlockContent, Heading } from 'mdast'
 import { onlyWords } from '../measure/index.ts'
 import type { Block, BlockOf, RowBlock } from '../pattern/node.ts'
 import type { Context } from './context.ts'
+import { drawing } from './drawing.ts'
 import { blockElement } from './element.ts'
 import { list } from './list.ts'
 import { rowList } from './row.ts'
@@ -21,6 +22,7 @@ const handlers: Handlers = {
   rule: () => ({ type: 'thematicBreak' }),
   only,
   row: (node, context) => rowList([node], context),
+  drawing,
 }
 
 /** Turns blocks into Markdown's own nodes or into elements; rows that follow each other become one list. */

@@ -4,8 +4,9 @@ import { toString as plainText } from 'mdast-util-to-string'
 import type { Span } from '../diagnostic/index.ts'
 import type { Ledger, WrittenRow } from '../rows/ledger.ts'
 import { bodyNodes, spanOf, textAt } from './draft.ts'
+import { type DrawingRequest, isDrawingRequest } from './drawings.ts'
 import { cutInlines, cutsOf, inlines, opening, type Printing, sourceInlines } from './inlines.ts'
-import type { Block, RowBlock } from './node.ts'
+import type { Block, Inline, RowBlock } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 
 interface Building {
@@ -44,12 +45,27 @@ function block(node: RootContent, building: Building): Block[] {
       return [{ type: 'rule' }]
     case 'containerDirective':
       return directive(node, building)
+    case 'leafDirective':
+      return isDrawingRequest(node) ? drawing(node, building) : asWritten(node, building)
     case 'definition':
     case 'yaml':
       return []
     default:
-      return [{ type: 'paragraph', children: sourceInlines(spanOf(printing.draft, node), [node], [], printing) }]
+      return asWritten(node, building)
   }
+}
+
+function asWritten(node: Nodes, { printing }: Building): Block[] {
+  return [{ type: 'paragraph', children: sourceInlines(spanOf(printing.draft, node), [node], [], printing) }]
+}
+
+/** A drawing under the words in its brackets, or a caption of its own; nothing where it can't be drawn. */
+function drawing(node: DrawingRequest, { printing, slugger }: Building): Block[] {
+  const figure = printing.drawn(node)
+  if (figure === null) return []
+  const caption = inlines(node.children, printing)
+  const own: readonly Inline[] = caption.length > 0 ? caption : [{ type: 'text', text: figure.caption }]
+  return [{ type: 'drawing', id: slugger.slug(`${figure.kind} ${figure.piece}`), caption: own, figure }]
 }
 
 /** A paragraph may hold prose, rows, or prose with rows below it; its rows never share a block. */

@@ -1,8 +1,10 @@
 import type { Nodes, PhrasingContent } from 'mdast'
 import type { Span } from '../diagnostic/index.ts'
+import type { Figure } from '../drawing/drawing.ts'
 import type { Segment } from '../measure/segment.ts'
 import type { WrittenRow } from '../rows/ledger.ts'
 import { type Draft, spanOf, textAt, walk } from './draft.ts'
+import type { DrawingRequest } from './drawings.ts'
 import type { Inline } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 import type { ValueNode } from './pattern.ts'
@@ -14,6 +16,8 @@ export interface Printing {
   readonly printed: (placeholder: Placeholder) => readonly Segment[]
   /** Makes a value node with the next number. */
   readonly value: (segments: readonly Segment[]) => ValueNode
+  /** The drawing that is asked for; null where it can't be drawn, which is said. */
+  readonly drawn: (request: DrawingRequest) => Figure | null
 }
 
 /** The text of a paragraph, heading, link or cell. */

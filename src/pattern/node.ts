@@ -1,3 +1,4 @@
+import type { Figure } from '../drawing/drawing.ts'
 import type { ValueNode } from './pattern.ts'
 
 /**
@@ -43,6 +44,7 @@ export type Block =
   | { readonly type: 'rule' }
   | { readonly type: 'only'; readonly sizes: readonly number[]; readonly children: readonly Block[] }
   | RowBlock
+  | DrawingBlock
 
 /** A row or round: what the reader follows, and ticks off. */
 export interface RowBlock {
@@ -60,6 +62,15 @@ export interface RowBlock {
   readonly times: number
   /** Sizes that work it, as positions; null for all. */
   readonly only: readonly number[] | null
+}
+
+/** A schematic or a stitch chart that the draft asks for, with its caption. */
+export interface DrawingBlock {
+  readonly type: 'drawing'
+  /** Anchor of the drawing on the page, unique in the pattern. */
+  readonly id: string
+  readonly caption: readonly Inline[]
+  readonly figure: Figure
 }
 
 export type BlockOf<T extends Block['type']> = Extract<Block, { readonly type: T }>

@@ -14,6 +14,7 @@ import { characterFindings, type Prints } from './checks/characters.ts'
 import { completenessFindings } from './checks/complete.ts'
 import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+import { readRequest } from './drawings.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft, type Reach } from './grade.ts'
 import type { Printing } from './inlines.ts'
@@ -23,6 +24,7 @@ import type { Pattern, ValueNode } from './pattern.ts'
 import type { Placeholder } from './placeholder.ts'
 import type { GivenFacts } from './read-facts.ts'
 import { givenFacts, readFacts } from './read-facts.ts'
+import { type DrawingSource, schematicFor } from './schematic.ts'
 import { cutSections } from './sections.ts'
 import { rowSettings } from './settings.ts'
 import { namedValues } from './values.ts'
@@ -109,10 +111,22 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
     draft,
     value,
     printed: (placeholder) => answers.print(placeholder, rows, () => here(placeholder)),
+    drawn: drawer(draft, { ledger, environment: graded.environment, sizes: draft.facts.facts.sizes, value }, findings),
   }
   const facts = overview({ draft, graded, ledger, value, findings })
   const body = buildBlocks(ledger, printing)
   return { pattern: { ...facts, body, rows: ledger.rows, values: namedValues(graded.settled) }, ledger }
+}
+
+/** Draws what the draft asks for, and puts down what can't be drawn. */
+function drawer(draft: Draft, source: DrawingSource, findings: Diagnostic[]): Printing['drawn'] {
+  return (request) => {
+    const asked = readRequest(draft, source.ledger, request, findings)
+    if (asked === null) return null
+    const { value, diagnostics } = schematicFor(asked, source)
+    findings.push(...diagnostics)
+    return value
+  }
 }
 
 /** Value nodes numbered in the order of the page. */

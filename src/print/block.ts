@@ -1,5 +1,6 @@
 import type { Block } from '../pattern/node.ts'
 import { setCodeBlock } from './blocks/code-block.ts'
+import { setDrawing } from './blocks/drawing.ts'
 import { setHeading } from './blocks/heading.ts'
 import { setList } from './blocks/list.ts'
 import { setOnly } from './blocks/only.ts'
@@ -25,6 +26,7 @@ const handlers = {
   rule: setRule,
   only: (block, composer) => setOnly(block, composer, setBlocks),
   row: setRow,
+  drawing: setDrawing,
 } satisfies Handlers
 
 function set<T extends Block['type']>(block: BlockOf<T>, composer: Composer): Strips {

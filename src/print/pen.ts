@@ -106,6 +106,25 @@ export class Pen {
     })
   }
 
+  /** Draws lines, given as operators in points of their own, so much enlarged, in a box on the page. */
+  drawing(
+    lines: string,
+    scale: number,
+    tag: Tag,
+    {
+      x,
+      y,
+      width,
+      height,
+    }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  ): void {
+    this.#elementOf(tag, { bbox: [x, y, x + width, y + height], placement: 'Block' })
+    this.#within(tag, () => {
+      const [size, left, top] = [scale, x, y].map(operators.number)
+      this.#content += `q ${size} 0 0 ${size} ${left} ${top} cm\n${lines}Q\n`
+    })
+  }
+
   /** Adds an entry to the document's outline, under the last one of a lesser depth. */
   bookmark(title: string, depth: number, top: number): void {
     while ((this.#bookmarks.at(-1)?.depth ?? -1) >= depth) this.#bookmarks.pop()

@@ -13,7 +13,7 @@ async function shown(page: Page): Promise<{ sizes: number[]; columns: number; on
   const visible = (selector: string): Promise<string[]> =>
     page
       .locator(`main ${selector}`)
-      .evaluateAll((found) => found.filter((piece) => piece.checkVisibility()).map(({ className }) => className))
+      .evaluateAll((found) => found.filter((piece) => piece.checkVisibility()).map(({ classList }) => classList.value))
   const sizes = (await visible('.s')).map((classes) => Number(/\bs(\d+)\b/.exec(classes)?.[1]))
   return {
     sizes: [...new Set(sizes)].sort((a, b) => a - b),

@@ -1,6 +1,7 @@
 import type { Code } from '../../diagnostic/index.ts'
 import type { Samples } from '../sample.ts'
 import { draftSamples } from './draft.ts'
+import { drawingSamples } from './drawing.ts'
 import { formulaSamples } from './formula.ts'
 import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
@@ -15,4 +16,5 @@ export const samples: Samples<Code> = {
   ...yarnSamples,
   ...readerNeedsSamples,
   ...pictureSamples,
+  ...drawingSamples,
 }

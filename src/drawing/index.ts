@@ -1,0 +1,6 @@
+export type { Drawing, DrawnValue, Figure, KeyEntry, Label, Line, Look, Measure } from './drawing.ts'
+export { isLettered, lineStep } from './drawing.ts'
+export { flatPlan } from './flat/plan.ts'
+export { bareName, entriesOf, isRound, isWorked, middleSize, pieceNames, workedRows } from './piece.ts'
+export type { SchematicGauge } from './schematic.ts'
+export { drawSchematic } from './schematic.ts'

@@ -1,0 +1,115 @@
+import type { Properties } from 'hast'
+import type { BlockContent, PhrasingContent } from 'mdast'
+import type { Drawing, DrawnValue, Figure, Label, Look } from '../drawing/index.ts'
+import { isLettered, lineStep } from '../drawing/index.ts'
+import type { BlockOf } from '../pattern/node.ts'
+import type { Context } from './context.ts'
+import { type BlockElement, blockElement, type PhrasingElement, phrasingElement } from './element.ts'
+import { segmentClass } from './sizes.ts'
+import { value } from './value.ts'
+
+/** How lines look; by attributes, since a page allows no styles of its own, and in the colour of the text around. */
+const looks: Readonly<Record<Look, Properties>> = {
+  shape: {
+    stroke: 'currentColor',
+    strokeWidth: '1.6',
+    strokeLinejoin: 'round',
+    fill: 'currentColor',
+    fillOpacity: '0.07',
+  },
+  thin: { stroke: 'currentColor', strokeWidth: '0.75', strokeOpacity: '0.75', fill: 'none' },
+  dotted: { stroke: 'currentColor', strokeWidth: '0.9', strokeDasharray: '3 3', strokeOpacity: '0.8', fill: 'none' },
+  symbol: {
+    stroke: 'currentColor',
+    strokeWidth: '1.1',
+    strokeLinecap: 'round',
+    strokeLinejoin: 'round',
+    fill: 'none',
+  },
+  solid: { fill: 'currentColor' },
+}
+
+/** Drawn this much larger than its own points, where there is room: letters are then as large as the page's small ones. */
+const enlarged = 1.3
+
+/** A drawing with its caption, and below it what it does not say itself. */
+export function drawing({ id, caption, figure }: BlockOf<'drawing'>, context: Context): BlockContent {
+  const { drawing, alt, kind } = figure
+  const lettered = isLettered(figure)
+  return blockElement('figure', { className: ['drawing', kind], id }, [
+    svg(drawing, { role: 'img', ariaLabel: alt }, enlarged, lettered),
+    blockElement('figcaption', {}, context.inlines(caption)),
+    ...(lettered ? [measures(figure)] : []),
+  ])
+}
+
+function svg(
+  { width, height, lines, labels }: Drawing,
+  properties: Properties,
+  scale: number,
+  lettered: boolean,
+): BlockElement {
+  const [wide, high] = [Math.ceil(width), Math.ceil(height)]
+  const size = { width: String(Math.round(wide * scale)), height: String(Math.round(high * scale)) }
+  return blockElement('svg', { viewBox: `0 0 ${wide} ${high}`, ...size, ...properties }, [
+    ...strokes(lines),
+    ...labels.flatMap((each) => label(each, lettered)).flatMap((each) => [each, blank]),
+  ])
+}
+
+/** Lines of one look that follow each other as one path. */
+function strokes(lines: Drawing['lines']): BlockElement[] {
+  const runs: { look: Look; paths: string[] }[] = []
+  for (const { look, path } of lines) {
+    const last = runs.at(-1)
+    if (last?.look === look) last.paths.push(path)
+    else runs.push({ look, paths: [path] })
+  }
+  return runs.map(({ look, paths }) => blockElement('path', { d: paths.join(' '), ...looks[look] }, []))
+}
+
+/** Between labels and their lines, so that copied numbers stay apart. */
+const blank: PhrasingContent = { type: 'text', value: ' ' }
+
+const isValue = (line: string | DrawnValue): line is DrawnValue => typeof line !== 'string'
+
+/** A label; where sizes stand side by side and have no room, its letter, and its lines for the one size chosen. */
+function label({ x, y, anchor, size, lines, letter }: Label, lettered: boolean): BlockElement[] {
+  const look = { x: number(x), textAnchor: anchor, fontSize: number(size), fill: 'currentColor' }
+  const step = (index: number): Properties => ({ x: look.x, dy: index === 0 ? '0' : number(size * lineStep) })
+  const whole = lines.flatMap((line, index) => [...(index === 0 ? [] : [blank]), lineOf(line, step(index))])
+  if (letter === null || !lettered) return [blockElement('text', { ...look, y: number(y) }, whole)]
+  const words: PhrasingContent = { type: 'text', value: letter.text }
+  return [
+    blockElement('text', { className: ['letter', 'c'], ...look, y: number(letter.y) }, [words]),
+    blockElement('text', { className: ['one'], ...look, y: number(y) }, whole),
+  ]
+}
+
+function lineOf(line: string | DrawnValue, place: Properties): PhrasingElement {
+  if (!isValue(line)) return phrasingElement('tspan', place, [{ type: 'text', value: line }])
+  const segments = line.segments.map(({ text, show }): PhrasingContent => {
+    const className = segmentClass(show)
+    const words: PhrasingContent = { type: 'text', value: text }
+    return className === null ? words : phrasingElement('tspan', { className: [...className] }, [words])
+  })
+  return phrasingElement('tspan', { ...place, className: ['value'], dataV: line.id }, segments)
+}
+
+const number = (value: number): string => String(Math.round(value * 100) / 100)
+
+function measures({ measures }: Figure): BlockElement {
+  return blockElement(
+    'dl',
+    { className: ['measures'] },
+    measures.map(({ letter, name, value: measured }) =>
+      blockElement('div', {}, [
+        blockElement('dt', {}, [
+          phrasingElement('span', { className: ['letter', 'c'] }, [{ type: 'text', value: `${letter} ` }]),
+          { type: 'text', value: name },
+        ]),
+        blockElement('dd', {}, [value(measured)]),
+      ]),
+    ),
+  )
+}

@@ -1,0 +1,44 @@
+import type { drawingFindings } from '../../diagnostic/catalogue/drawing.ts'
+import type { Sample, Samples, WrittenSample } from '../sample.ts'
+
+const swatch = 'swatch: {stitches: 14 per 10 cm, rows: 16 per 10 cm}'
+
+const rows = [
+  '## Mat',
+  'Foundation: Ch 21.',
+  'Row 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+  'Row 2: Ch 1, sc in each st across, turn. (20 sc)',
+]
+
+function asks(request: string, text: readonly string[] = rows, facts = swatch): WrittenSample {
+  return { facts: `title: Mat\nsizes: [S, M]\n${facts}`, body: [...text, request].join('\n\n') }
+}
+
+/** Two ways to ask for a drawing, of the mat or another piece. */
+function requests(faulty: string, sound: string, text = rows): Sample {
+  return { faulty: asks(faulty, text), sound: asks(sound, text) }
+}
+
+const cord = [...rows, '## Cord', 'Row 1: Ch 40, fasten off.']
+
+const tube = [
+  '## Tube',
+  'Foundation: Ch 20, join with sl st in first ch to form a ring.',
+  'Rnd 1: Ch 1, sc in each ch around, join with sl st in first sc. (20 sc)',
+  'Rnd 2: Ch 1, sc in each st around, join with sl st in first sc. (20 sc)',
+]
+
+export const drawingSamples: Samples<keyof typeof drawingFindings> = {
+  'drawing-words-unknown': requests('‹::schematic{piece="Mat" colour="red"}›', '::schematic{piece="Mat"}'),
+  'drawing-piece-unknown': requests('‹::schematic{piece="Mate"}›', '::schematic{piece="Mat"}'),
+  'drawing-size-unknown': requests('‹::schematic{piece="Mat" size="XL"}›', '::schematic{piece="Mat" size="M"}'),
+  'drawing-rows-missing': requests('‹::schematic{piece="Cord"}›', '::schematic{piece="Mat"}', cord),
+  'schematic-without-gauge': {
+    faulty: asks('‹::schematic{piece="Mat"}›', rows, 'swatch: {stitches: 14 per 10 cm}'),
+    sound: asks('::schematic{piece="Mat"}'),
+  },
+  'schematic-shape-unknown': {
+    faulty: asks('‹::schematic{piece="Tube"}›', tube),
+    sound: asks('::schematic{piece="Mat"}'),
+  },
+}

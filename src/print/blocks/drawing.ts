@@ -1,0 +1,154 @@
+import type { Drawing, DrawnValue, Figure, Label, Look } from '../../drawing/index.ts'
+import { isLettered, lineStep } from '../../drawing/index.ts'
+import { textForAll } from '../../measure/index.ts'
+import type { BlockOf } from '../../pattern/node.ts'
+import type { Composer, Strips } from '../composer.ts'
+import { readRuns } from '../inline.ts'
+import { breakLines } from '../line.ts'
+import * as operators from '../operators.ts'
+import type { Pen } from '../pen.ts'
+import type { Strip } from '../strip.ts'
+import { after, drawLine, keptWithNext, lineStrips, together } from '../strip.ts'
+import type { Style } from '../style.ts'
+import { colours, leading, styles } from '../style.ts'
+import type { Tag } from '../tag.ts'
+import { tag } from '../tag.ts'
+
+/** Highest that a drawing gets: a page with its heading and caption. */
+const tallest = 560
+const tint = '#eef2f0'
+
+/** Operators before and after the path of a line. */
+const looks: Readonly<Record<Look, readonly [before: string, paint: string]>> = {
+  shape: [`${operators.stroke(1.3, colours.ink)}${operators.rgb(tint)} rg 1 j\n`, 'B'],
+  thin: [operators.stroke(0.6, colours.soft), 'S'],
+  dotted: [`${operators.stroke(0.7, colours.soft)}[3 3] 0 d\n`, 'S [] 0 d'],
+  symbol: [`${operators.stroke(0.9, colours.ink)}1 J 1 j\n`, 'S'],
+  solid: [`${operators.rgb(colours.ink)} rg\n`, 'f'],
+}
+
+const commands = { M: 'm', L: 'l', C: 'c' } as const
+
+/** `M 1 2 L 3 4 Z` → `1 2 m 3 4 l h` */
+function pathOperators(path: string): string {
+  return path.replace(/([MLC]) ([^MLCZ]*)|Z/g, (whole, command: keyof typeof commands | undefined, places: string) =>
+    whole === 'Z' || command === undefined ? 'h ' : `${places.trim()} ${commands[command]} `,
+  )
+}
+
+function linesOf({ lines }: Drawing): string {
+  return lines
+    .map(({ look, path }) => {
+      const [before, paint] = looks[look]
+      return `${before}${pathOperators(path)}${paint}\n`
+    })
+    .join('')
+}
+
+/** Where a drawing lies on the page. */
+interface Place {
+  readonly x: number
+  readonly y: number
+  readonly scale: number
+}
+
+const labelStyles = new Map<string, Style>()
+
+/** One object for each look, as the setting of lines expects. */
+function labelStyle(size: number, face: Style['face']): Style {
+  const key = `${face} ${size}`
+  const known = labelStyles.get(key)
+  if (known !== undefined) return known
+  const style: Style = { ...styles.text, face, size }
+  labelStyles.set(key, style)
+  return style
+}
+
+interface Shown {
+  readonly text: string
+  readonly face: Style['face']
+  readonly y: number
+}
+
+/** The lines of a label as they are printed, for all sizes: its letter where they have no room. */
+function shownLines({ lines, letter, y, size }: Label, lettered: boolean): readonly Shown[] {
+  if (letter !== null && lettered) return [{ ...letter, face: 'textBold' }]
+  const textOf = (line: string | DrawnValue): string => (typeof line === 'string' ? line : textForAll(line.segments))
+  return lines.map((line, index) => ({ text: textOf(line), face: 'text', y: y + index * size * lineStep }))
+}
+
+function writeLabel(
+  pen: Pen,
+  label: Label,
+  shown: readonly Shown[],
+  figure: Tag,
+  place: Place,
+  composer: Composer,
+): void {
+  const { x, y, scale } = place
+  for (const { text, face, y: baseline } of shown) {
+    const runs = [{ text, style: labelStyle(label.size * scale, face) }]
+    const [line] = breakLines(composer, runs, Number.POSITIVE_INFINITY)
+    if (line === undefined) continue
+    const back = label.anchor === 'start' ? 0 : label.anchor === 'end' ? line.width : line.width / 2
+    pen.write(line.fragments, figure, x + label.x * scale - back, y + baseline * scale)
+  }
+}
+
+/** A drawing in the text column, with its caption and, where its labels are letters, its measures. */
+export function setDrawing({ figure, caption }: BlockOf<'drawing'>, composer: Composer): Strips {
+  const { frame, parent } = composer
+  const { drawing, alt } = figure
+  const lettered = isLettered(figure)
+  const room = frame.end - frame.text
+  const scale = Math.min(1, room / drawing.width, tallest / drawing.height)
+  const x = frame.text + (room - drawing.width * scale) / 2
+  const element = tag('Figure', parent, { alt })
+  const strip: Strip = {
+    height: drawing.height * scale,
+    gap: 12,
+    keep: true,
+    draw: (pen, y) => {
+      const box = { x, y, width: drawing.width * scale, height: drawing.height * scale }
+      pen.drawing(linesOf(drawing), scale, element, box)
+      for (const label of drawing.labels)
+        writeLabel(pen, label, shownLines(label, lettered), element, { x, y, scale }, composer)
+    },
+  }
+  const below = [...captionStrips(caption, composer), ...(lettered ? measureStrips(figure, composer) : [])]
+  return together([strip, ...below])
+}
+
+function captionStrips(caption: BlockOf<'drawing'>['caption'], composer: Composer): Strips {
+  const { text, end } = composer.frame
+  const lines = breakLines(composer, readRuns(caption, { style: styles.soft, sizes: composer.sizes }), end - text)
+  const setting = { tag: tag('P', composer.parent), x: text, width: end - text, leading: leading.small } as const
+  return keptWithNext(lineStrips(lines, { ...setting, align: 'center' }, 6))
+}
+
+const letterRoom = 16
+
+/** The measures by their letters, as a list. */
+function measureStrips({ measures }: Figure, composer: Composer): Strips {
+  const list = tag('L', composer.parent)
+  const items = measures.flatMap(({ letter, name, value }) => {
+    const item = tag('LI', list)
+    const { text, end } = composer.frame
+    const beside = { x: text, width: letterRoom, leading: leading.text, tag: tag('Lbl', item) }
+    const setting = { x: text + letterRoom, width: end - text - letterRoom, leading: leading.text }
+    const [mark] = breakLines(composer, [{ text: letter, style: styles.headCell }], letterRoom)
+    const words = [{ text: `${name}: ${textForAll(value.segments)}`, style: styles.cell }]
+    const [first, ...rest] = lineStrips(
+      breakLines(composer, words, setting.width),
+      { ...setting, tag: tag('LBody', item) },
+      1,
+    )
+    if (first === undefined || mark === undefined) return []
+    const draw: Strip['draw'] = (pen, top) => {
+      drawLine(pen, mark, beside, top)
+      first.draw(pen, top)
+    }
+    return together([{ ...first, draw }, ...rest])
+  })
+  return after(8, items)
+}
