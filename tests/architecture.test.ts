@@ -12,9 +12,10 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   formula: ['measure', 'diagnostic'],
   grading: ['formula', 'measure', 'diagnostic', 'standards'],
   rows: ['measure', 'diagnostic', 'standards'],
+  safety: ['diagnostic', 'standards'],
   yarn: ['rows', 'grading', 'measure', 'diagnostic'],
   drawing: ['rows', 'measure', 'diagnostic'],
-  pattern: ['drawing', 'yarn', 'rows', 'grading', 'formula', 'measure', 'diagnostic'],
+  pattern: ['drawing', 'yarn', 'safety', 'rows', 'grading', 'formula', 'measure', 'diagnostic'],
   proof: ['pattern', 'rows', 'measure', 'diagnostic', 'standards'],
 }
 

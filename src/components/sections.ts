@@ -8,6 +8,7 @@ import type { Pattern } from '../pattern/pattern.ts'
 export const sections = {
   sizes: { id: 'pattern-sizes', text: 'Sizes and finished measures' },
   materials: { id: 'pattern-materials', text: 'Materials' },
+  safety: { id: 'pattern-safety', text: 'Safety' },
   gauge: { id: 'pattern-gauge', text: 'Gauge' },
   abbreviations: { id: 'pattern-abbreviations', text: 'Abbreviations' },
   film: { id: 'pattern-film', text: 'Film' },
@@ -22,6 +23,7 @@ export function hasSection(pattern: Pattern, name: SectionName): boolean {
   const present: Readonly<Record<SectionName, boolean>> = {
     sizes: pattern.fits.length + pattern.finished.length > 0,
     materials: materials.yarn.length + materials.hooks.length + materials.notions.length > 0,
+    safety: pattern.cautions.length > 0,
     gauge: pattern.gauge.length > 0,
     abbreviations: pattern.abbreviations.length > 0,
     film: pattern.video !== null,
@@ -30,7 +32,7 @@ export function hasSection(pattern: Pattern, name: SectionName): boolean {
   return present[name]
 }
 
-const beforeBody: readonly SectionName[] = ['sizes', 'materials', 'gauge', 'abbreviations', 'film']
+const beforeBody: readonly SectionName[] = ['sizes', 'materials', 'safety', 'gauge', 'abbreviations', 'film']
 
 /** The list of contents: the sections that there are, and the highest headings of the body between them. */
 export function contentsOf(pattern: Pattern): readonly OutlineEntry[] {

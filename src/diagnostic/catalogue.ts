@@ -5,6 +5,7 @@ import { pictureFindings } from './catalogue/pictures.ts'
 import { proofFindings } from './catalogue/proof.ts'
 import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
+import { safetyFindings } from './catalogue/safety.ts'
 import { yarnFindings } from './catalogue/yarn.ts'
 import type { Entry } from './entry.ts'
 
@@ -17,6 +18,7 @@ const entries = {
   ...readerNeedsFindings,
   ...pictureFindings,
   ...drawingFindings,
+  ...safetyFindings,
 }
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */

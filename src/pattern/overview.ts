@@ -22,7 +22,7 @@ export interface OverviewParts {
 }
 
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
-export function overview(parts: OverviewParts): Omit<Pattern, 'body' | 'rows' | 'values'> {
+export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
   const { body } = parts.graded
   const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)

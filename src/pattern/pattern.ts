@@ -33,6 +33,8 @@ export interface Pattern {
   readonly gauge: readonly GaugeLine[]
   /** Generated from the rows: only what is used, in the order of the alphabet. */
   readonly abbreviations: readonly Abbreviation[]
+  /** What makers and wearers should be warned of; empty for most patterns. */
+  readonly cautions: readonly Caution[]
   readonly cover: { readonly src: string; readonly alt: string } | null
   readonly video: { readonly url: string; readonly at: Readonly<Record<string, string>> } | null
   readonly body: readonly Block[]
@@ -100,6 +102,16 @@ export interface Abbreviation {
   /** In the draft's terms; of a special stitch, its definition. */
   readonly meaning: string
   readonly special: boolean
+}
+
+/** What may hurt a child who wears or holds the piece. */
+export interface Caution {
+  /** Ends by sending the reader to the rules of the place. */
+  readonly text: string
+  /** The published rules and guidance that it rests on. */
+  readonly source: string
+  /** Sizes it is for, as positions; null for all. */
+  readonly sizes: readonly number[] | null
 }
 
 /** A printed value. Page and PDF show the same id with the same pieces; a test compares them. */

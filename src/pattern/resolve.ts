@@ -13,6 +13,7 @@ import { abbreviationFindings } from './checks/abbreviations.ts'
 import { characterFindings, type Prints } from './checks/characters.ts'
 import { completenessFindings } from './checks/complete.ts'
 import { type LookBeside, pictureFindings } from './checks/pictures.ts'
+import { cautionsOf } from './checks/safety.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { readRequest } from './drawings.ts'
 import { findFrontMatter } from './front-matter.ts'
@@ -100,7 +101,8 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
   const graded = gradeDraft(draft, reach, findings)
   findings.push(...checkFacts(draft, graded.settled))
   const answers = askAll(draft, graded.settled, graded.environment, findings)
-  const worked = workRows(cutSections(draft, answers.holeOf), rowSettings(draft, graded))
+  const sections = cutSections(draft, answers.holeOf)
+  const worked = workRows(sections, rowSettings(draft, graded))
   findings.push(...worked.diagnostics)
   const ledger = worked.value
   findings.push(...abbreviationFindings(draft, ledger), ...completenessFindings(draft))
@@ -114,8 +116,10 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
     drawn: drawer(draft, { ledger, environment: graded.environment, sizes: draft.facts.facts.sizes, value }, findings),
   }
   const facts = overview({ draft, graded, ledger, value, findings })
+  const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
+  findings.push(...unsafe)
   const body = buildBlocks(ledger, printing)
-  return { pattern: { ...facts, body, rows: ledger.rows, values: namedValues(graded.settled) }, ledger }
+  return { pattern: { ...facts, cautions, body, rows: ledger.rows, values: namedValues(graded.settled) }, ledger }
 }
 
 /** Draws what the draft asks for, and puts down what can't be drawn. */

@@ -13,6 +13,7 @@ export function setOverview(pattern: Pattern, composer: Composer, setBlocks: Set
   const sections: readonly (readonly [title: string, strips: Strips])[] = [
     ['Sizes', setSizes(pattern, within)],
     ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
+    ['Safety', setBlocks(pattern.cautions.map(cautionBlock), beside(within))],
     ['Gauge', lines(pattern.gauge.map(({ name, text }) => (name === null ? text : `${name}: ${text}`)))],
     ['Film', pattern.video === null ? [] : setBlocks(filmBlocks(pattern.video), within)],
     ['Changes', lines(pattern.changes.map(changeWords))],
@@ -41,6 +42,17 @@ function materialLines({ materials }: Pattern): readonly (readonly Inline[])[] {
     ...(materials.hooks.length === 0 ? [] : [[text(`Hook: ${materials.hooks.join(', ')}`)]]),
     ...materials.notions.map((notion) => [text(notion)]),
   ]
+}
+
+/** Bars and labels of the section stand with its text, for its heading has the gutter. */
+function beside(composer: Composer): Composer {
+  return { ...composer, frame: { ...composer.frame, start: composer.frame.text } }
+}
+
+function cautionBlock({ text: words, source, sizes }: Pattern['cautions'][number]): Block {
+  const said: Block = { type: 'paragraph', children: [text(words)] }
+  const rests: Block = { type: 'paragraph', children: [{ type: 'emphasis', children: [text(`Source: ${source}`)] }] }
+  return sizes === null ? { type: 'quote', children: [said, rests] } : { type: 'only', sizes, children: [said, rests] }
 }
 
 function filmBlocks(video: NonNullable<Pattern['video']>): readonly Block[] {

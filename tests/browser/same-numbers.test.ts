@@ -12,6 +12,7 @@ const visit = visitor()
 interface PageText {
   readonly values: readonly string[]
   readonly rows: readonly string[]
+  readonly cautions: readonly string[]
   readonly all: string
 }
 
@@ -22,7 +23,12 @@ function readPage(page: Page): Promise<PageText> {
     if (!(article instanceof HTMLElement)) throw new Error('the page has no article')
     // Ways about the page, not the pattern: they have no place on paper.
     for (const node of article.querySelectorAll('nav, fieldset, form, a[href$=".pdf"]')) node.remove()
-    return { values: texts('[data-v], [data-cell]'), rows: texts('li.row'), all: article.textContent ?? '' }
+    return {
+      values: texts('[data-v], [data-cell]'),
+      rows: texts('li.row'),
+      cautions: texts('.caution p'),
+      all: article.textContent ?? '',
+    }
   })
 }
 
@@ -53,6 +59,7 @@ describe.each(['a4', 'letter'])('the print-out on %s has the page’s numbers', 
     expect(page.values.filter((value) => !printed.includes(bare(value)))).toEqual([])
     expect(page.rows.length).toBeGreaterThan(5)
     expect(page.rows.filter((row) => !printed.includes(bare(row)))).toEqual([])
+    expect(page.cautions.filter((words) => !printed.includes(bare(words)))).toEqual([])
     expect(numbers(print)).toEqual(numbers(page.all))
   })
 })

@@ -5,6 +5,7 @@ test('the part offers a short list of names', () => {
   expect(Object.keys(html).sort()).toEqual([
     'cutIntroduction',
     'isLinkAddress',
+    'onlyClass',
     'outline',
     'readerJson',
     'segmentClass',

@@ -18,7 +18,7 @@ Rnd 1: Ch 1, sc in each st around, join.
 
 describe('what the README shows of yarn is true', () => {
   it('gives both yarns, those of the sample as they were weighed', () => {
-    const text = `---\ntitle: A\nsizes: [Child, Adult S, Adult L]\n${facts}---\n${body}`
+    const text = `---\ntitle: A\nsizes: [Adult XS, Adult S, Adult L]\n${facts}---\n${body}`
     const { value, diagnostics } = readDraft('a.md', 'a', text).outcome
     expect(diagnostics.map(({ message }) => message)).toEqual([])
     const weighed = Object.entries(value?.yarn ?? {}).map(([name, { grams, margin }]) => [name, grams[1], margin])

@@ -212,6 +212,13 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
       { abbreviation: 'sl st', meaning: 'slip stitch', special: false },
       { abbreviation: 'st(s)', meaning: 'stitch(es)', special: false },
     ],
+    cautions: [
+      {
+        text: 'Cords can catch. Follow the rules that apply where you live.',
+        source: 'A standard (2014)',
+        sizes: null,
+      },
+    ],
     cover: null,
     video: { url: 'https://lowwater.example/film', at: { 'Rnd 2': '8:13' } },
     body: tideLineBody(count),

@@ -92,6 +92,16 @@ describe('the text, in order', () => {
     expect((await printed(tideLine())).text).toContain(words)
   })
 
+  it.each([
+    [null, 'Safety Cords can catch.'],
+    [[0, 2], 'Safety Sizes Child and Adult L only: Cords can catch.'],
+  ])('prints a caution with its source, for sizes %j', async (sizes, words) => {
+    const { text } = await printed(
+      tideLine(threeSizes, { cautions: [{ text: 'Cords can catch.', source: 'EN 14682', sizes }] }),
+    )
+    expect(text).toContain(`${words} Source: EN 14682`)
+  })
+
   it('does not say again what the row says itself', async () => {
     const steps = ['Sizes Adult S and Adult L only: Ch 1.']
     const { text } = await printed(tideLine(threeSizes, { body: [row('Rnd 9:', { steps, only: [1, 2] })] }))

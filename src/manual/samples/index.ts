@@ -6,6 +6,7 @@ import { formulaSamples } from './formula.ts'
 import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
 import { rowSamples } from './rows.ts'
+import { safetySamples } from './safety.ts'
 import { yarnSamples } from './yarn.ts'
 
 /** Every kind of finding with its two drafts; a kind without them does not compile. */
@@ -17,4 +18,5 @@ export const samples: Samples<Code> = {
   ...readerNeedsSamples,
   ...pictureSamples,
   ...drawingSamples,
+  ...safetySamples,
 }
