@@ -94,6 +94,8 @@ function isDenied(
 ): boolean {
   return (
     said.where === 'text' &&
-    found.some((other) => other.thing === thing && denied.test(text.slice(Math.max(0, other.index - reach), other.index)))
+    found.some(
+      (other) => other.thing === thing && denied.test(text.slice(Math.max(0, other.index - reach), other.index)),
+    )
   )
 }

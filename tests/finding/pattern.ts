@@ -20,6 +20,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
     gauge: [],
     abbreviations: [],
+    cautions: [],
     cover: null,
     video: null,
     body: [],
