@@ -1,7 +1,10 @@
 import { defineConfig } from 'astro/config'
 import { sizewright } from './plugins/astro.ts'
+import { siteAddressIn } from './plugins/site-address.ts'
 
 export default defineConfig({
+  // Where the site stands, from the studio's own words.
+  ...siteAddressIn('content/studio.yaml'),
   outDir: './site',
   trailingSlash: 'always',
   compressHTML: true,

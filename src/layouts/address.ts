@@ -10,6 +10,12 @@ export function siteAddress(path: string): string {
   return `${base.endsWith('/') ? base : `${base}/`}${path}`
 }
 
+/** The same with the site's own address before it; null where the studio's words do not give one. */
+export function wholeAddress(path: string): string | null {
+  const { SITE } = import.meta.env
+  return SITE === undefined ? null : new URL(siteAddress(path), SITE).href
+}
+
 export function patternAddress(slug: string): string {
   return siteAddress(`patterns/${slug}/`)
 }

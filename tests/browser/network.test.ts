@@ -14,6 +14,7 @@ interface Loaded {
   readonly told: readonly string[]
   readonly fonts: readonly string[]
   readonly policy: string | null
+  /** Blocks of data are no scripts: nothing runs them, and the policy lets them be. */
   readonly inlineScripts: number
   readonly inlineStyles: number
 }
@@ -37,7 +38,7 @@ function load(path: string): Promise<Loaded> {
         [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family.replaceAll('"', '')),
       ),
       policy: await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content'),
-      inlineScripts: await page.locator('script:not([src], [type="application/json"])').count(),
+      inlineScripts: await page.locator('script:not([src], [type$="json"])').count(),
       inlineStyles: await page.locator('[style], style').count(),
     }
   })

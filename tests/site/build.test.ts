@@ -1,9 +1,8 @@
-import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { copyProject, project } from './project-copy.ts'
+import { build, copyProject, project } from './project-copy.ts'
 
 /** Every file of a folder with its hash, by path. */
 function hashes(folder: string): Record<string, string> {
@@ -18,16 +17,6 @@ function hashes(folder: string): Record<string, string> {
         .digest('hex'),
     ]),
   )
-}
-
-/** Builds as a person would at a terminal: what the test runner has set for itself must not reach the site. */
-function build(root: string, environment: Readonly<Record<string, string>> = {}) {
-  const { PATH, HOME } = process.env
-  return spawnSync(process.execPath, ['src/cli/main.ts', 'build'], {
-    cwd: root,
-    encoding: 'utf8',
-    env: { PATH, HOME, ASTRO_TELEMETRY_DISABLED: '1', ...environment },
-  })
 }
 
 describe('a build in another place, time zone and language', () => {

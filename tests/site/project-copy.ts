@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process'
 import { cpSync, mkdtempSync, symlinkSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
@@ -19,4 +20,14 @@ export function copyProject(name: string, content: readonly string[]): string {
     cpSync(join(project, part), join(root, part), { recursive: true })
   }
   return root
+}
+
+/** Builds as a person would at a terminal: what the test runner has set for itself must not reach the site. */
+export function build(root: string, environment: Readonly<Record<string, string>> = {}) {
+  const { PATH, HOME } = process.env
+  return spawnSync(process.execPath, ['src/cli/main.ts', 'build'], {
+    cwd: root,
+    encoding: 'utf8',
+    env: { PATH, HOME, ASTRO_TELEMETRY_DISABLED: '1', ...environment },
+  })
 }

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import { dirname, resolve } from 'node:path'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { pictureAt } from '../../../../plugins/read-beside.ts'
+import { wholeAddress } from '../../../layouts/address.ts'
 import type { Pattern } from '../../../pattern/pattern.ts'
 import { printInBackground } from '../../../print/pool.ts'
 
@@ -26,7 +27,9 @@ type Props = InferGetStaticPropsType<typeof getStaticPaths>
 export const GET: APIRoute<Props> = async ({ props: { pattern, paper, filePath } }) => {
   const studio = await getEntry('studio', 'studio')
   const { name, address } = studio?.data ?? { name: '', address: null }
-  const options = { paper, studio: { name, address }, images: imagesOf(pattern, filePath) }
+  // Where a reader with a print-out finds its newest edition; without that, the studio.
+  const place = wholeAddress(`patterns/${pattern.slug}/`)?.replace(/^https?:\/\//, '') ?? address
+  const options = { paper, studio: { name, address: place }, images: imagesOf(pattern, filePath) }
   const { bytes } = await printInBackground({ pattern, options })
   return new Response(Buffer.from(bytes), { headers: { 'Content-Type': 'application/pdf' } })
 }
