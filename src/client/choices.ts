@@ -4,17 +4,19 @@ import type { Memory } from './memory.ts'
 /**
  * A choice is a group of radio buttons that the page's style sheet works by, so that it does without script. Here it is
  * put into the address and remembered: `data-choice` is its name in the address, `data-keep` the name it is remembered
- * under. The first button of a group stands for how the page comes, which the address need not say.
+ * under; `data-local` keeps it out of the address. The first button of a group stands for how the page comes, which the
+ * address need not say.
  */
 export function startChoices(memory: Memory): void {
   for (const group of document.querySelectorAll<HTMLElement>('[data-choice]')) startChoice(group, memory)
 }
 
 function startChoice(group: HTMLElement, memory: Memory): void {
-  const { choice: name = '', keep = name } = group.dataset
+  const { choice: name = '', keep = name, local } = group.dataset
   const buttons = [...group.querySelectorAll<HTMLInputElement>('input[type=radio]')]
   const values = buttons.map(({ value }) => value)
-  const show = (wanted: string | null): void => press(buttons, choiceIn(location.search, name, values) ?? wanted)
+  const asked = (): string | null => (local === undefined ? choiceIn(location.search, name, values) : null)
+  const show = (wanted: string | null): void => press(buttons, asked() ?? wanted)
   group.addEventListener('change', ({ isTrusted }) => {
     const button = buttons.find(({ checked }) => checked)
     const value = button?.value ?? ''
@@ -22,9 +24,9 @@ function startChoice(group: HTMLElement, memory: Memory): void {
     button?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
     // A link that was sent asks for its sender's choice: only the reader's own is remembered.
     if (isTrusted) memory.write(keep, value)
-    toAddress(name, value === values[0] ? null : value)
+    if (local === undefined) toAddress(name, value === values[0] ? null : value)
   })
-  addEventListener('popstate', () => show(values[0] ?? null))
+  if (local === undefined) addEventListener('popstate', () => show(values[0] ?? null))
   show(memory.read(keep))
 }
 

@@ -1,21 +1,30 @@
 import { type OutlineEntry, outline } from '../html/index.ts'
+import { always } from '../measure/index.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 
 /**
- * The sections that the page makes from facts, with their headings. The anchors start with `pattern-`,
- * so that a heading of the designer's own such as `Gauge` keeps its anchor to itself.
+ * The sections that the page makes from facts. The anchors start with `pattern-`, so that a heading of the designer's
+ * own such as `Gauge` keeps its anchor to itself.
  */
-export const sections = {
-  sizes: { id: 'pattern-sizes', text: 'Sizes and finished measures' },
-  materials: { id: 'pattern-materials', text: 'Materials' },
-  safety: { id: 'pattern-safety', text: 'Safety' },
-  gauge: { id: 'pattern-gauge', text: 'Gauge' },
-  abbreviations: { id: 'pattern-abbreviations', text: 'Abbreviations' },
-  film: { id: 'pattern-film', text: 'Film' },
-  edition: { id: 'pattern-edition', text: 'Edition and changes' },
-} as const satisfies Record<string, OutlineEntry>
+const headings = {
+  sizes: 'Sizes and finished measures',
+  materials: 'Materials',
+  safety: 'Safety',
+  gauge: 'Gauge',
+  abbreviations: 'Abbreviations',
+  film: 'Film',
+  edition: 'Edition and changes',
+} as const
 
-export type SectionName = keyof typeof sections
+export type SectionName = keyof typeof headings
+
+/** A section's anchor and heading; a gauge is a tension in UK terms. */
+export function sectionOf({ terms }: Pattern, name: SectionName): OutlineEntry {
+  const id = `pattern-${name}`
+  if (name !== 'gauge') return { id, text: [always(headings[name])] }
+  const [own, other] = terms === 'us' ? ['Gauge', 'Tension'] : ['Tension', 'Gauge']
+  return { id, text: [{ ...always(own), term: { other, entry: null } }] }
+}
 
 /** Whether the pattern has anything to say there. */
 export function hasSection(pattern: Pattern, name: SectionName): boolean {
@@ -37,6 +46,6 @@ const beforeBody: readonly SectionName[] = ['sizes', 'materials', 'safety', 'gau
 /** The list of contents: the sections that there are, and the highest headings of the body between them. */
 export function contentsOf(pattern: Pattern): readonly OutlineEntry[] {
   const entries = (names: readonly SectionName[]): OutlineEntry[] =>
-    names.filter((name) => hasSection(pattern, name)).map((name) => sections[name])
+    names.filter((name) => hasSection(pattern, name)).map((name) => sectionOf(pattern, name))
   return [...entries(beforeBody), ...outline(pattern.body), ...entries(['edition'])]
 }

@@ -1,4 +1,4 @@
-import type { Properties } from 'hast'
+import type { ElementContent, Properties } from 'hast'
 import type { BlockContent, Data, PhrasingContent } from 'mdast'
 import type { Node } from 'unist'
 
@@ -50,4 +50,14 @@ export function blockElement(
 
 export function phrasingElement(name: string, properties: Properties, children: PhrasingContent[]): PhrasingElement {
   return { type: 'phrasingElement', data: { hName: name, hProperties: properties }, children }
+}
+
+/** Elements as nodes among Markdown's own. */
+export function phrasingOf(elements: readonly ElementContent[]): PhrasingContent[] {
+  return elements.flatMap((element): PhrasingContent[] => {
+    if (element.type === 'text') return [{ type: 'text', value: element.value }]
+    if (element.type !== 'element') return []
+    if (element.tagName === 'br') return [{ type: 'break' }]
+    return [phrasingElement(element.tagName, element.properties, phrasingOf(element.children))]
+  })
 }

@@ -3,15 +3,19 @@ import { onlyWords } from '../measure/index.ts'
 import type { Inline, InlineOf } from '../pattern/node.ts'
 import { isLinkAddress, isPictureAddress } from './address.ts'
 import type { Context } from './context.ts'
-import { phrasingElement } from './element.ts'
+import { phrasingElement, phrasingOf } from './element.ts'
+import { termElements } from './segments.ts'
 import { onlyClass } from './sizes.ts'
 import { value } from './value.ts'
 
-type Handlers = { readonly [T in Inline['type']]: (node: InlineOf<T>, context: Context) => PhrasingContent }
+type Handlers = {
+  readonly [T in Inline['type']]: (node: InlineOf<T>, context: Context) => PhrasingContent | PhrasingContent[]
+}
 
 /** One handler for each type of node in a line of text. */
 const handlers: Handlers = {
   text: (node) => ({ type: 'text', value: node.text }),
+  term: (node) => phrasingOf(termElements(node.text, node.term)),
   value,
   emphasis: (node, context) => ({ type: 'emphasis', children: context.inlines(node.children) }),
   strong: (node, context) => ({ type: 'strong', children: context.inlines(node.children) }),
@@ -23,11 +27,11 @@ const handlers: Handlers = {
   onlyInline,
 }
 
-/** Turns one node of a line into Markdown's node for it, or into an element where Markdown has none. */
+/** Turns one node of a line into Markdown's node for it, or into elements where Markdown has none. */
 export function inline<T extends Inline['type']>(
   node: { [K in T]: InlineOf<K> & { readonly type: K } }[T],
   context: Context,
-): PhrasingContent {
+): PhrasingContent | PhrasingContent[] {
   return handlers[node.type](node, context)
 }
 

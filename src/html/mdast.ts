@@ -13,7 +13,7 @@ export function toMdast(body: readonly Block[], sizes: readonly string[]): RootC
   const context: Context = {
     sizes,
     blocks: (nodes) => blocks(nodes, context),
-    inlines: (nodes) => nodes.map((node) => inline(node, context)),
+    inlines: (nodes) => nodes.flatMap((node) => inline(node, context)),
   }
   return context.blocks(body)
 }

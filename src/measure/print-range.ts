@@ -1,5 +1,4 @@
-import { agree, always, columns } from './columns.ts'
-import { cellsOf, printMeasure } from './print.ts'
+import { cellsOf, inBothSystems, printMeasure } from './print.ts'
 import type { Segment } from './segment.ts'
 import type { Numeric, PerSize, Unit } from './value.ts'
 
@@ -9,9 +8,7 @@ import type { Numeric, PerSize, Unit } from './value.ts'
  */
 export function printRange(low: Numeric, high: Numeric, first: 'cm' | 'in'): readonly Segment[] {
   const second = first === 'cm' ? 'in' : 'cm'
-  const [main, other] = [ends(low, high, first), ends(low, high, second)]
-  if (agree(main)) return [always(`${main[0] ?? ''} ${first} (${other[0] ?? ''} ${second})`)]
-  return [...columns(main), always(` ${first} [`), ...columns(other), always(` ${second}]`)]
+  return inBothSystems(ends(low, high, first), first, ends(low, high, second), second)
 }
 
 function ends(low: Numeric, high: Numeric, unit: Unit): PerSize<string> {

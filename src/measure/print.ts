@@ -5,7 +5,7 @@ import { printDecimal, printMixed } from './number.ts'
 import { usualStep } from './precision.ts'
 import { roundToStep } from './rounding.ts'
 import type { Segment } from './segment.ts'
-import { textForSize } from './segment.ts'
+import { inSystem, textForSize } from './segment.ts'
 import { fromBase, units } from './units.ts'
 import type { Numeric, PerSize, Unit, Value } from './value.ts'
 import { asOrdinal, inWords } from './words.ts'
@@ -58,10 +58,26 @@ function measure(value: Numeric): readonly Segment[] {
   const unit = value.unit ?? (value.kind === 'length' ? 'cm' : 'g')
   const partner = partners[unit]
   if (partner === null) return inOneUnit(value, unit, null)
-  const first = amounts(value, unit, null)
-  const second = amounts(value, partner, null)
-  if (agree(first) && agree(second)) return [always(`${first[0]} ${unit} (${second[0]} ${partner})`)]
-  return [...columns(first), always(` ${unit} [`), ...columns(second), always(` ${partner}]`)]
+  return inBothSystems(amounts(value, unit, null), unit, amounts(value, partner, null), partner)
+}
+
+/** Numbers in two units of which the second stands in brackets: `24 cm (9½ in)`, `52 (60) cm [20½ (23½) in]`. */
+export function inBothSystems(
+  first: PerSize<string>,
+  unit: Unit,
+  second: PerSize<string>,
+  partner: Unit,
+): readonly Segment[] {
+  const once = agree(first) && agree(second)
+  const [open, close] = once ? [' (', ')'] : [' [', ']']
+  const part = (numbers: PerSize<string>, own: Unit): readonly Segment[] =>
+    inSystem(units[own].system, once ? [always(`${numbers[0]} ${own}`)] : [...columns(numbers), always(` ${own}`)])
+  return [
+    ...part(first, unit),
+    ...inSystem('both', [always(open)]),
+    ...part(second, partner),
+    ...inSystem('both', [always(close)]),
+  ]
 }
 
 function inOneUnit(value: Numeric, unit: Unit, step: Fraction | null): readonly Segment[] {

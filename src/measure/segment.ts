@@ -8,6 +8,26 @@
 export interface Segment {
   readonly text: string
   readonly show: 'always' | 'columns' | number
+  /**
+   * Of a measure in both systems: the part in one of them, or what stands between the two, the brackets. Left out where
+   * a reader of either system needs it.
+   */
+  readonly system?: 'metric' | 'imperial' | 'both'
+  /** Left out of words that are no term. */
+  readonly term?: Term
+}
+
+/** A name of the trade in a printed text. */
+export interface Term {
+  /** The same in the other country's terms, US or UK; the text itself where both say the same. */
+  readonly other: string
+  /** Its place in the pattern's list of abbreviations, from 0; null for what stands in none. */
+  readonly entry: number | null
+}
+
+/** The same pieces as part of a measure in both systems. */
+export function inSystem(system: NonNullable<Segment['system']>, segments: readonly Segment[]): readonly Segment[] {
+  return segments.map((segment) => ({ ...segment, system }))
 }
 
 /** What a reader of all sizes sees. */

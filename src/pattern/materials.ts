@@ -2,13 +2,12 @@ import Fraction from 'fraction.js'
 import { usHook, yarnCategoryName, yarnCategoryNumber } from '../grading/index.ts'
 import {
   always,
-  columns,
+  inBothSystems,
   onceOrColumns,
   type PerSize,
   printMeasure,
   readQuantity,
   type Segment,
-  textForAll,
   units,
 } from '../measure/index.ts'
 import type { Facts, YarnFacts } from './facts.ts'
@@ -36,7 +35,7 @@ function yarnLine(yarn: YarnFacts, use: YarnUse | undefined, value: Printing['va
   return {
     as: yarn.as,
     category: categoryNumber(yarn),
-    description: [category(yarn), yarn.fibre, skein(yarn)].filter((part) => part !== undefined).join(', '),
+    description: describe(yarn),
     amount: use === undefined ? null : value(amount(use, yarn)),
   }
 }
@@ -45,42 +44,46 @@ function categoryNumber({ category }: YarnFacts): number | null {
   return typeof category === 'string' ? yarnCategoryNumber(category) : (category ?? null)
 }
 
-function category({ category }: YarnFacts): string | undefined {
+/** `Medium (category 4), wool, 100 g (3½ oz) = 200 m (219 yd) a skein` */
+function describe({ category, fibre, skein }: YarnFacts): readonly Segment[] {
+  const measures = [skein?.weight, skein?.length].flatMap((text) => (text === undefined ? [] : [inBoth(text)]))
+  const parts = [categoryWords(category), fibre].flatMap((text) => (text === undefined ? [] : [[always(text)]]))
+  const length = measures.length === 0 ? [] : [[...between(measures, ' = '), always(' a skein')]]
+  return between([...parts, ...length], ', ')
+}
+
+/** Words with a mark between each two of them. */
+export function between(parts: readonly (readonly Segment[])[], mark: string): readonly Segment[] {
+  return parts.flatMap((part, index) => (index === 0 ? part : [always(mark), ...part]))
+}
+
+function categoryWords(category: YarnFacts['category']): string | undefined {
   if (typeof category !== 'number') return category
   const name = yarnCategoryName(category)
   return name === null ? `category ${category}` : `${name} (category ${category})`
 }
 
-function skein({ skein }: YarnFacts): string | undefined {
-  const parts = [skein?.weight, skein?.length].flatMap((text) => (text === undefined ? [] : [inBothSystems(text)]))
-  return parts.length === 0 ? undefined : `${parts.join(' = ')} a skein`
-}
-
 /** `10 cm (4 in)`; what is no measure stays as it was written. */
-export function inBothSystems(text: string): string {
+export function inBoth(text: string): readonly Segment[] {
   const quantity = readQuantity(text)
-  if (quantity === null) return text
+  if (quantity === null) return [always(text)]
   const { kind } = units[quantity.unit]
-  return textForAll(printMeasure({ kind, unit: quantity.unit, bySize: [quantity.base] }, null))
+  return printMeasure({ kind, unit: quantity.unit, bySize: [quantity.base] }, null)
 }
 
 /**
  * `132 (182, 237) m [145 (200, 260) yd], 120 (165, 215) g; 2 (2, 3) skeins with 10 % to spare`: length leads, for any
- * yarn of the category may take its place, and mass follows from it.
+ * yarn of the category may take its place, and mass follows from it. Metres and yards are each rounded up already, so
+ * that neither falls short.
  */
 function amount(use: YarnUse, { skein }: YarnFacts): readonly Segment[] {
-  const { grams, metres, yards, skeins, margin } = use
-  const inYards = readQuantity(skein?.length ?? '')?.unit === 'yd'
+  const { grams, skeins, margin } = use
   const weight = { kind: 'mass', unit: 'g', bySize: fractions(grams) } as const
+  const length = lengthOf(use, readQuantity(skein?.length ?? '')?.unit === 'yd')
   const first =
-    metres === null || yards === null
+    length === null
       ? printMeasure(weight, null)
-      : [
-          ...(inYards ? inBoth(yards, 'yd', metres, 'm') : inBoth(metres, 'm', yards, 'yd')),
-          always(', '),
-          ...onceOrColumns(grams.map(String)),
-          always(' g'),
-        ]
+      : [...length, always(', '), ...onceOrColumns(grams.map(String)), always(' g')]
   if (skeins === null) return first
   const whole = { kind: 'count', unit: null, bySize: fractions(skeins) } as const
   const spare = margin === 0 ? '' : ` with ${margin} % to spare`
@@ -89,11 +92,10 @@ function amount(use: YarnUse, { skein }: YarnFacts): readonly Segment[] {
 
 const fractions = (numbers: PerSize<number>): PerSize<Fraction> => numbers.map((number) => new Fraction(number))
 
-/** Each already rounded up in its own unit, so that neither falls short. */
-function inBoth(first: PerSize<number>, unit: string, second: PerSize<number>, other: string): readonly Segment[] {
-  if (new Set(first).size === 1 && new Set(second).size === 1)
-    return [always(`${first[0]} ${unit} (${second[0]} ${other})`)]
-  return [...columns(first.map(String)), always(` ${unit} [`), ...columns(second.map(String)), always(` ${other}]`)]
+function lengthOf({ metres, yards }: YarnUse, yardsFirst: boolean): readonly Segment[] | null {
+  if (metres === null || yards === null) return null
+  const [m, yd] = [metres.map(String), yards.map(String)]
+  return yardsFirst ? inBothSystems(yd, 'yd', m, 'm') : inBothSystems(m, 'm', yd, 'yd')
 }
 
 /** What may be bought instead, where lengths are known to go by. */
@@ -102,6 +104,6 @@ function yarnNote({ yarn }: Facts, use: Readonly<Record<string, YarnUse>>): stri
   const categories = new Set(told.map(({ category }) => category))
   const [own] = told
   if (own?.category === undefined) return null
-  const which = categories.size === 1 ? `Any ${category(own)} yarn` : 'Any yarn of the same category'
+  const which = categories.size === 1 ? `Any ${categoryWords(own.category)} yarn` : 'Any yarn of the same category'
   return `${which} that gives the gauge will do: go by its length, and its weight follows.`
 }

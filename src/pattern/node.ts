@@ -1,4 +1,5 @@
 import type { Figure } from '../drawing/drawing.ts'
+import type { Term } from '../measure/segment.ts'
 import type { ValueNode } from './pattern.ts'
 
 /**
@@ -7,6 +8,8 @@ import type { ValueNode } from './pattern.ts'
  */
 export type Inline =
   | { readonly type: 'text'; readonly text: string }
+  /** A name of the trade: a stitch, an abbreviation. */
+  | { readonly type: 'term'; readonly text: string; readonly term: Term }
   | ValueNode
   | Marked<'emphasis'>
   | Marked<'strong'>

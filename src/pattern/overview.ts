@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
 import { evaluate, printValue, readFormula } from '../formula/index.ts'
 import { toFit, wearersOf } from '../grading/index.ts'
-import { cellsOf, printRange, type Segment } from '../measure/index.ts'
+import { always, printRange, type Segment, textForAll } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import { type Draft, textAt } from './draft.ts'
 import { type FinishedMeasure, fitOf, leadingUnit } from './fit.ts'
@@ -10,6 +10,7 @@ import type { Graded } from './grade.ts'
 import type { Printing } from './inlines.ts'
 import { materials } from './materials.ts'
 import type { Abbreviation, MeasureLine, Pattern } from './pattern.ts'
+import { otherEntry } from './terms.ts'
 import { yarnUse } from './yarn.ts'
 
 export interface OverviewParts {
@@ -32,6 +33,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body
     slug: parts.draft.slug,
     title: facts.title,
     summary: facts.summary ?? null,
+    lead: facts.summary === undefined ? [] : [always(facts.summary)],
     terms: facts.terms,
     kinds: facts.kind,
     skill: facts.skill ?? null,
@@ -45,7 +47,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body
     wearers: body === null ? [] : wearersOf(body),
     materials: materials(facts, yarn, parts.value),
     gauge: gaugeLines(facts, parts.graded.environment),
-    abbreviations: abbreviations(parts.ledger),
+    abbreviations: abbreviations(parts.ledger, facts.terms),
     cover: facts.cover ?? null,
     video: facts.video ?? null,
     yarn,
@@ -53,7 +55,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body
 }
 
 function measureLine(label: string, segments: readonly Segment[], { draft, value }: OverviewParts): MeasureLine {
-  const cells = cellsOf(segments, draft.facts.facts.sizes.length).map(inCell)
+  const cells = draft.facts.facts.sizes.map((_, size) => inCell(segments, size))
   return { label, value: value(segments), cells }
 }
 
@@ -61,9 +63,27 @@ function measureLine(label: string, segments: readonly Segment[], { draft, value
  * Alone in a cell, the second system stands in round brackets, as it does for one size, and a number keeps to its
  * unit where a narrow column breaks the line. A measure that a size does not have needs no units.
  */
-function inCell(text: string): string {
-  if (/^– [a-z]+ [[(]– [a-z]+[\])]$/.test(text)) return '–'
-  return text.replace(/\[(.*)\]/, '($1)').replace(/ (mm|cm|m|in|yd|g|kg|oz|lb)\b/g, '\u00a0$1')
+function inCell(segments: readonly Segment[], size: number): readonly Segment[] {
+  const own = segments.filter(({ show }) => show === 'always' || show === size)
+  if (/^– [a-z]+ [[(]– [a-z]+[\])]$/.test(textForAll(own))) return [always('–')]
+  return joinedAlways(own).map((segment) => ({
+    ...segment,
+    text: segment.text
+      .replace('[', '(')
+      .replace(']', ')')
+      .replace(/ (mm|cm|m|in|yd|g|kg|oz|lb)\b/g, '\u00a0$1'),
+  }))
+}
+
+/** One piece for each stretch of one system, shown in every view. */
+function joinedAlways(segments: readonly Segment[]): readonly Segment[] {
+  const joined: Segment[] = []
+  for (const segment of segments) {
+    const last = joined.at(-1)
+    if (last === undefined || last.system !== segment.system) joined.push({ ...segment, show: 'always' })
+    else joined[joined.length - 1] = { ...last, text: last.text + segment.text }
+  }
+  return joined
 }
 
 function fitsLines(parts: OverviewParts): MeasureLine[] {
@@ -102,8 +122,14 @@ function finishedMeasure(
 const alphabet = new Intl.Collator('en')
 
 /** In the order of the alphabet, special stitches among the rest; their definitions stand in the text. */
-function abbreviations({ terms }: Ledger): Abbreviation[] {
+function abbreviations({ terms, names }: Ledger, own: Pattern['terms']): Abbreviation[] {
+  const naming = { terms: own, own: names }
   return [...terms]
     .sort((a, b) => alphabet.compare(a.abbreviation, b.abbreviation))
-    .map(({ abbreviation, meaning, special }) => ({ abbreviation, meaning, special }))
+    .map((term) => ({
+      abbreviation: term.abbreviation,
+      meaning: term.meaning,
+      special: term.special,
+      other: otherEntry(term, naming),
+    }))
 }

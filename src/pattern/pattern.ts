@@ -13,6 +13,8 @@ export interface Pattern {
   readonly slug: string
   readonly title: string
   readonly summary: string | null
+  /** The summary in pieces, as a page shows it; empty without one. */
+  readonly lead: readonly Segment[]
   readonly terms: 'us' | 'uk'
   /** What it is, singular and in lower case: `hat`; a set has several. */
   readonly kinds: readonly string[]
@@ -49,11 +51,11 @@ export interface Change {
   readonly note: string
 }
 
-/** A measure with one cell for each size. `cells` are the same values as `value`, each on its own. */
+/** A measure with one cell for each size. `cells` are the same values as `value`, each on its own, in pieces for all. */
 export interface MeasureLine {
   readonly label: string
   readonly value: ValueNode
-  readonly cells: PerSize<string>
+  readonly cells: PerSize<readonly Segment[]>
 }
 
 /** The body that each size is made for, by the measure that leads its table, in numbers as they are printed. */
@@ -85,8 +87,8 @@ export interface YarnLine {
   readonly as: string
   /** Published category, 0 to 7; null where the draft names none. */
   readonly category: number | null
-  /** `Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein` */
-  readonly description: string
+  /** `Bulky (category 5), wool blend, 100 g (3½ oz) = 110 m (120 yd) a skein` */
+  readonly description: readonly Segment[]
   /** Amount for each size, with a margin; null when it can't be estimated. */
   readonly amount: ValueNode | null
 }
@@ -94,7 +96,7 @@ export interface YarnLine {
 /** `12 stitches and 8 rows = 10 cm (4 in)` with the hook and stitch it was measured in. */
 export interface GaugeLine {
   readonly name: string | null
-  readonly text: string
+  readonly text: readonly Segment[]
 }
 
 export interface Abbreviation {
@@ -102,6 +104,8 @@ export interface Abbreviation {
   /** In the draft's terms; of a special stitch, its definition. */
   readonly meaning: string
   readonly special: boolean
+  /** The same in the other country's terms; null where these write the word in full. */
+  readonly other: { readonly abbreviation: string; readonly meaning: string } | null
 }
 
 /** What may hurt a child who wears or holds the piece. */

@@ -28,6 +28,7 @@ import { givenFacts, readFacts } from './read-facts.ts'
 import { type DrawingSource, schematicFor } from './schematic.ts'
 import { cutSections } from './sections.ts'
 import { rowSettings } from './settings.ts'
+import { inBothTerms } from './terms.ts'
 import { namedValues } from './values.ts'
 
 /** A draft to be resolved. Its Markdown is parsed only when the front matter can be used. */
@@ -119,7 +120,8 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
   const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
   findings.push(...unsafe)
   const body = buildBlocks(ledger, printing)
-  return { pattern: { ...facts, cautions, body, rows: ledger.rows, values: namedValues(graded.settled) }, ledger }
+  const pattern = { ...facts, cautions, body, rows: ledger.rows, values: namedValues(graded.settled) }
+  return { pattern: inBothTerms(pattern, ledger), ledger }
 }
 
 /** Draws what the draft asks for, and puts down what can't be drawn. */

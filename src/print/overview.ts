@@ -1,3 +1,4 @@
+import { textForAll } from '../measure/segment.ts'
 import type { Block, Inline } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setAbbreviations } from './abbreviations.ts'
@@ -14,7 +15,7 @@ export function setOverview(pattern: Pattern, composer: Composer, setBlocks: Set
     ['Sizes', setSizes(pattern, within)],
     ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
     ['Safety', setBlocks(pattern.cautions.map(cautionBlock), beside(within))],
-    ['Gauge', lines(pattern.gauge.map(({ name, text }) => (name === null ? text : `${name}: ${text}`)))],
+    [pattern.terms === 'us' ? 'Gauge' : 'Tension', lines(pattern.gauge.map(gaugeWords))],
     ['Film', pattern.video === null ? [] : setBlocks(filmBlocks(pattern.video), within)],
     ['Changes', lines(pattern.changes.map(changeWords))],
     ['Abbreviations', setAbbreviations(pattern.abbreviations, within)],
@@ -35,7 +36,7 @@ function materialLines({ materials }: Pattern): readonly (readonly Inline[])[] {
   const several = materials.yarn.length > 1
   return [
     ...materials.yarn.map(({ as, description, amount }): readonly Inline[] => [
-      text(several ? `Yarn (${as}): ${description}` : `Yarn: ${description}`),
+      text(`${several ? `Yarn (${as})` : 'Yarn'}: ${textForAll(description)}`),
       ...(amount === null ? [] : [text('; about '), amount]),
     ]),
     ...(materials.yarnNote === null ? [] : [[text(materials.yarnNote)]]),
@@ -53,6 +54,10 @@ function cautionBlock({ text: words, source, sizes }: Pattern['cautions'][number
   const said: Block = { type: 'paragraph', children: [text(words)] }
   const rests: Block = { type: 'paragraph', children: [{ type: 'emphasis', children: [text(`Source: ${source}`)] }] }
   return sizes === null ? { type: 'quote', children: [said, rests] } : { type: 'only', sizes, children: [said, rests] }
+}
+
+function gaugeWords({ name, text }: Pattern['gauge'][number]): string {
+  return name === null ? textForAll(text) : `${name}: ${textForAll(text)}`
 }
 
 function filmBlocks(video: NonNullable<Pattern['video']>): readonly Block[] {

@@ -45,14 +45,20 @@ function cell(text: string, heads: Cell['heads']): Cell {
 
 function acrossGrid(sizes: readonly string[], lines: readonly MeasureLine[]): Grid {
   const header = ['Size', ...sizes].map((name) => cell(name, 'Column'))
-  return [header, ...lines.map((line) => [cell(line.label, 'Row'), ...line.cells.map((text) => cell(text, null))])]
+  return [
+    header,
+    ...lines.map((line) => [
+      cell(line.label, 'Row'),
+      ...line.cells.map((segments) => cell(textForAll(segments), null)),
+    ]),
+  ]
 }
 
 function downGrid(sizes: readonly string[], lines: readonly MeasureLine[]): Grid {
   const header = [cell('Size', 'Column'), ...lines.map((line) => cell(line.label, 'Column'))]
   const rows = sizes.map((size, index) => [
     cell(size, 'Row'),
-    ...lines.map((line) => cell(line.cells[index] ?? textForAll(line.value.segments), null)),
+    ...lines.map((line) => cell(textForAll(line.cells[index] ?? line.value.segments), null)),
   ])
   return [header, ...rows]
 }

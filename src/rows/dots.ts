@@ -26,7 +26,7 @@ export function withoutDots(text: string): string {
 
 /** `d.c.`, `d. c.`, `s c`, `h d c`, `d. tr.`: one stitch name, with its full stops where they end no sentence. */
 export const spacedName =
-  "(?<![\\p{L}'’])(?:(?:[hdstl](?:\\.\\s?|\\s)){1,2}(?:c|tr)|h\\.?\\s?tr|s\\.\\s?s|tr(?:\\.\\s?|\\s)c)(?![\\p{L}'’])(?:\\.(?=[ \\t]*(?-i:[a-z,;:)])))?"
+  "(?<![\\p{L}'’])(?:(?:[hdstl](?:\\.\\s?|\\s)){1,2}(?:c|tr)|h(?:\\.\\s?|\\s)tr|s\\.\\s?s|tr(?:\\.\\s?|\\s)c)(?![\\p{L}'’])(?:\\.(?=[ \\t]*(?-i:[a-z,;:)])))?"
 
 /** The name without its full stops and blanks: `dc`. */
 export function closedUp(name: string): string {

@@ -1,5 +1,7 @@
 export { findRow, lastOf } from './find.ts'
 export type { Ledger, LedgerRow, RowStatus, UsedTerm, WrittenRow } from './ledger.ts'
 export { madeBy } from './made.ts'
+export { definesStitches } from './special/sections.ts'
+export { type Manner, type Naming, type TermFound, termsIn, translated } from './terms/translate.ts'
 export { workRows } from './work-rows.ts'
 export type { Hole, HoleContent, MadeByRow, Passage, Section, Settings } from './written.ts'

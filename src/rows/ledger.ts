@@ -74,6 +74,8 @@ export interface Ledger {
   readonly kinds: readonly PlaceKind[]
   readonly written: readonly WrittenRow[]
   readonly terms: readonly UsedTerm[]
+  /** Of all special stitches that the draft defines or uses. */
+  readonly names: SpecialNames
   /** Words that stopped the reader and are not known. */
   readonly unknown: readonly UnknownWord[]
 }

@@ -5,12 +5,13 @@ import { createBook } from './book.ts'
 import { checkWords } from './check/index.ts'
 import type { ReadRow } from './cut.ts'
 import { cutRows } from './cut.ts'
-import type { Ledger, WrittenRow } from './ledger.ts'
+import type { Ledger, SpecialNames, WrittenRow } from './ledger.ts'
 import { enterRow } from './ledgering.ts'
 import { openingNotes } from './notes.ts'
 import { openingsIn } from './openings.ts'
+import type { Names } from './report.ts'
 import { definedStitches } from './special/index.ts'
-import type { Counting } from './step.ts'
+import type { Counting, Special } from './step.ts'
 import type { Dictionary } from './terms/dictionary.ts'
 import { dictionaryFor } from './terms/dictionary.ts'
 import { usedTerms } from './terms.ts'
@@ -57,6 +58,12 @@ function written(row: ReadRow, entries: readonly [number, number]): WrittenRow {
   }
 }
 
+/** Spellings of the special stitches that the draft defines, well or not, and of those of the trade that it uses. */
+function namesOf({ known, unread }: Names, used: ReadonlySet<Special>): SpecialNames {
+  const own = [...known].filter(([, special]) => special.at !== null || used.has(special))
+  return { ...Object.fromEntries(unread), ...Object.fromEntries(own.map(([spelling, { name }]) => [spelling, name])) }
+}
+
 /**
  * Reads the rows of a draft and works every one of them, stitch by stitch, for every size.
  * What could not be read or does not come out is a finding; it never fails.
@@ -95,6 +102,7 @@ export function workRows(sections: readonly Section[], settings: Settings): Outc
       kinds: book.kinds.list,
       written: writtenRows,
       terms: used.terms,
+      names: namesOf({ known: vocabulary.specials, unread }, used.specials),
       unknown: unknownWords(cut.rows, dictionary, vocabulary.specials),
     },
     diagnostics: [

@@ -50,7 +50,7 @@ describe('rows', () => {
       await at(width, path, async (page) => {
         await page.locator('.contents a').nth(3).click()
         const heading = await page.locator(':target').boundingBox()
-        const bar = await page.locator('.size-switch').boundingBox()
+        const bar = await page.locator('.bar').boundingBox()
         if (heading === null || bar === null) throw new Error('The page lacks its switch or its section.')
         const clear = heading.y >= bar.y + bar.height || heading.y + heading.height <= bar.y
         expect(clear, `${width} px`).toBe(true)
@@ -63,7 +63,7 @@ test('a print shows the size that was chosen, and none of the page’s furniture
   await at(1280, switchPages[0] ?? '', async (page) => {
     await page.locator('#size-1').check()
     await page.emulateMedia({ media: 'print' })
-    expect(await page.locator('.size-choice:visible').allInnerTexts()).toHaveLength(1)
+    expect(await page.locator('.size-switch .choice-option:visible').allInnerTexts()).toHaveLength(1)
     expect(await page.locator('.contents').isVisible()).toBe(false)
     expect(await page.locator('.row').first().isVisible()).toBe(true)
   })

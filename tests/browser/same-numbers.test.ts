@@ -18,6 +18,8 @@ interface PageText {
 
 function readPage(page: Page): Promise<PageText> {
   return page.evaluate(() => {
+    // A print-out is in the designer's own terms.
+    for (const node of document.querySelectorAll('[hidden], .bar, .settings')) node.remove()
     const texts = (selector: string) => [...document.querySelectorAll(selector)].map((node) => node.textContent ?? '')
     const article = document.querySelector('article')?.cloneNode(true)
     if (!(article instanceof HTMLElement)) throw new Error('the page has no article')

@@ -23,7 +23,7 @@ async function shown(page: Page): Promise<{ sizes: number[]; columns: number; on
 }
 
 async function sizesOf(page: Page): Promise<string[]> {
-  return (await page.locator('.size-choice').allInnerTexts()).slice(1)
+  return (await page.locator('.size-switch .choice-option').allInnerTexts()).slice(1)
 }
 
 describe.each(switchPages)('%s', (path) => {
@@ -38,12 +38,12 @@ describe.each(switchPages)('%s', (path) => {
   test('shows one size after one tap, and all of them again after another', async () => {
     await visit(path, phone, async (page) => {
       const before = await shown(page)
-      await page.locator('.size-choice').nth(2).tap()
+      await page.locator('.size-switch .choice-option').nth(2).tap()
       const one = await shown(page)
       expect(one.sizes).toEqual([1])
       expect(one.columns).toBe(0)
       expect(one.only.filter((classes) => !/\bs1\b/.test(classes))).toEqual([])
-      await page.locator('.size-choice').first().tap()
+      await page.locator('.size-switch .choice-option').first().tap()
       expect(await shown(page)).toEqual(before)
     })
   })
@@ -83,9 +83,9 @@ describe.each(switchPages)('%s', (path) => {
   test('keeps its buttons large enough for a thumb, at the foot of a phone’s screen', async () => {
     await visit(path, phone, async (page) => {
       await page.mouse.wheel(0, 1500)
-      const bar = await page.locator('.size-switch').boundingBox()
+      const bar = await page.locator('.bar').boundingBox()
       expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBeCloseTo(740, 0)
-      for (const choice of await page.locator('.size-choice input').all()) {
+      for (const choice of await page.locator('.size-switch input').all()) {
         const box = await choice.boundingBox()
         expect(box?.height).toBeGreaterThanOrEqual(40)
         expect(box?.width).toBeGreaterThanOrEqual(40)

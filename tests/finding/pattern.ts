@@ -6,6 +6,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     slug,
     title: slug.charAt(0).toUpperCase() + slug.slice(1).replaceAll('-', ' '),
     summary: null,
+    lead: [],
     terms: 'us',
     kinds: [],
     fit: null,
@@ -33,6 +34,6 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
 
 /** The materials of a pattern in one yarn of a category. */
 export function inYarn(category: number | null): Pick<Pattern, 'materials'> {
-  const yarn = [{ as: 'main', category, description: '', amount: null }]
+  const yarn = [{ as: 'main', category, description: [], amount: null }]
   return { materials: { yarn, yarnNote: null, hooks: [], notions: [] } }
 }

@@ -8,7 +8,7 @@ test('the part offers a short list of names', () => {
     'onlyClass',
     'outline',
     'readerJson',
-    'segmentClass',
+    'segmentsHtml',
     'sizeClass',
     'toMdast',
   ])

@@ -33,6 +33,55 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
     '<span class="value" data-v="v2">24 cm</span>',
   ],
   [
+    'value in both systems of measures',
+    {
+      type: 'value',
+      id: 'v3',
+      segments: [
+        { text: '52', show: 0, system: 'metric' },
+        { text: ' (', show: 'columns', system: 'metric' },
+        { text: '60', show: 1, system: 'metric' },
+        { text: ') cm', show: 'always', system: 'metric' },
+        { text: ' [', show: 'always', system: 'both' },
+        { text: '20½ in', show: 'always', system: 'imperial' },
+        { text: ']', show: 'always', system: 'both' },
+      ],
+    },
+    '<span class="value" data-v="v3"><span class="u-metric"><span class="s s0">52</span><span class="c"> (</span><span class="s s1">60</span>) cm</span><span class="u-both"> [</span><span class="u-imperial">20½ in</span><span class="u-both">]</span></span>',
+  ],
+  [
+    'words of which each size has a line',
+    {
+      type: 'value',
+      id: 'v4',
+      segments: [
+        { text: '\nSize Child: ', show: 'columns' },
+        { text: 'work even', show: 0 },
+      ],
+    },
+    '<span class="value" data-v="v4"><span class="c"><br>Size Child: </span><span class="s s0">work even</span></span>',
+  ],
+  ['term that both countries share', { type: 'term', text: 'ch', term: { other: 'ch', entry: 2 } }, '<abbr>ch</abbr>'],
+  [
+    'term, abbreviated, of each country',
+    { type: 'term', text: 'sc', term: { other: 'dc', entry: 3 } },
+    '<abbr class="t-own">sc</abbr><abbr class="t-other" hidden>dc</abbr>',
+  ],
+  [
+    'term in full',
+    { type: 'term', text: 'gauge', term: { other: 'tension', entry: null } },
+    '<span class="t-own">gauge</span><span class="t-other" hidden>tension</span>',
+  ],
+  [
+    'term that only one size has',
+    {
+      type: 'value',
+      id: 'v5',
+      segments: [{ text: 'sc', show: 1, term: { other: 'dc', entry: null } }],
+    },
+    '<span class="value" data-v="v5"><span class="s s1"><span class="t-own">sc</span><span class="t-other" hidden>dc</span></span></span>',
+  ],
+  [
     'words for one size',
     { type: 'onlyInline', sizes: [2], children: [text('Skip it.')] },
     '<span class="only s2"><span class="only-for c">Size Adult L only: </span>Skip it.</span>',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { contentsOf, hasSection, type SectionName, sections } from '../../src/components/sections.ts'
+import { contentsOf, hasSection, type SectionName, sectionOf } from '../../src/components/sections.ts'
+import { always } from '../../src/measure/index.ts'
 import type { Pattern } from '../../src/pattern/pattern.ts'
 import { sizes, text } from './to-html.ts'
 
@@ -7,6 +8,7 @@ const bare: Pattern = {
   slug: 'tide-line',
   title: 'Tide Line',
   summary: null,
+  lead: [],
   terms: 'us',
   kinds: [],
   skill: null,
@@ -33,7 +35,7 @@ const bare: Pattern = {
 const depth = {
   label: 'Depth',
   value: { type: 'value', id: 'depth', segments: [] },
-  cells: ['20 cm', '22 cm', '24 cm'],
+  cells: [[always('20 cm')], [always('22 cm')], [always('24 cm')]],
 } as const
 
 const cases: readonly [name: SectionName, facts: Partial<Pattern>][] = [
@@ -41,9 +43,9 @@ const cases: readonly [name: SectionName, facts: Partial<Pattern>][] = [
   ['sizes', { finished: [depth] }],
   ['materials', { materials: { yarn: [], yarnNote: null, hooks: ['6 mm'], notions: [] } }],
   ['materials', { materials: { yarn: [], yarnNote: null, hooks: [], notions: ['yarn needle'] } }],
-  ['gauge', { gauge: [{ name: null, text: '12 stitches = 10 cm' }] }],
+  ['gauge', { gauge: [{ name: null, text: [always('12 stitches = 10 cm')] }] }],
   ['safety', { cautions: [{ text: 'Take it off.', source: 'Advice', sizes: null }] }],
-  ['abbreviations', { abbreviations: [{ abbreviation: 'ch', meaning: 'chain', special: false }] }],
+  ['abbreviations', { abbreviations: [{ abbreviation: 'ch', meaning: 'chain', special: false, other: null }] }],
   ['film', { video: { url: 'https://film.example/a', at: {} } }],
   ['edition', { edition: '1.0' }],
   ['edition', { published: '2026-03-14' }],
@@ -64,5 +66,16 @@ test('the list of contents has the body between the facts and the edition', () =
     fits: [depth],
     body: [{ type: 'heading', depth: 2, id: 'cowl', children: [text('Cowl')] }],
   }
-  expect(contentsOf(pattern)).toEqual([sections.sizes, { id: 'cowl', text: 'Cowl' }, sections.edition])
+  expect(contentsOf(pattern)).toEqual([
+    sectionOf(pattern, 'sizes'),
+    { id: 'cowl', text: [always('Cowl')] },
+    sectionOf(pattern, 'edition'),
+  ])
+})
+
+test.each([
+  ['us', 'Gauge', 'Tension'],
+  ['uk', 'Tension', 'Gauge'],
+] as const)('a draft in %s terms has a section headed %s', (terms, own, other) => {
+  expect(sectionOf({ ...bare, terms }, 'gauge').text).toEqual([{ ...always(own), term: { other, entry: null } }])
 })

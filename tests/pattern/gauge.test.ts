@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
 import { createSource, placeOf } from '../../src/diagnostic/index.ts'
+import { textForAll } from '../../src/measure/index.ts'
 
 function proofed(swatch: string, body = '') {
   const text = `---\ntitle: Mat\nsizes: [S]\nswatch: ${swatch}\n---\n\n${body}\n`
@@ -10,7 +11,7 @@ function proofed(swatch: string, body = '') {
     const { line, column } = placeOf(source, at.start)
     return `${line}:${column} ${code}`
   })
-  const lines = value?.gauge.map(({ name, text: words }) => (name === null ? words : `${name}: ${words}`))
+  const lines = value?.gauge.map(({ name, text: words }) => (name === null ? '' : `${name}: `) + textForAll(words))
   return { lines, found, first: value?.body[0] }
 }
 

@@ -22,6 +22,7 @@ function text(nodes: readonly Inline[], size: number | null = null): string {
 function inlineText(node: Inline, size: number | null): string {
   switch (node.type) {
     case 'text':
+    case 'term':
     case 'code':
       return node.text
     case 'value':
@@ -136,21 +137,21 @@ describe('the overview', () => {
       '```grading\nw = [20, 30, 40] cm\n```',
       'hooks: [5 mm]\nfinished: {Width: w}\nyarn: [{category: 4, fibre: wool, skein: {weight: 100 g, length: 200 m}}]\n',
     )
-    expect(pattern.finished.map(({ label, cells }) => [label, ...cells])).toEqual([
+    expect(pattern.finished.map(({ label, cells }) => [label, ...cells.map(textForAll)])).toEqual([
       ['Width', '20\u00a0cm (7¾\u00a0in)', '30\u00a0cm (11¾\u00a0in)', '40\u00a0cm (15¾\u00a0in)'],
     ])
-    expect(pattern.gauge).toEqual([
-      { name: null, text: '12 stitches and 10 rows = 10 cm (4 in) with a 5 mm (US H-8) hook' },
+    expect(pattern.gauge.map(({ name, text }) => [name, textForAll(text)])).toEqual([
+      [null, '12 stitches and 10 rows = 10 cm (4 in) with a 5 mm (US H-8) hook'],
     ])
     expect(pattern.materials.hooks).toEqual(['5 mm (US H-8)'])
-    expect(pattern.materials.yarn[0]?.description).toBe(
+    expect(textForAll(pattern.materials.yarn[0]?.description ?? [])).toBe(
       'Medium (category 4), wool, 100 g (3½ oz) = 200 m (219 yd) a skein',
     )
   })
 
   it('says which body each size fits', () => {
     const { pattern } = resolve('', 'fits: {table: head, sizes: [Child, Woman, Man]}\n')
-    expect(pattern.fits.map(({ label, cells }) => [label, ...cells])).toEqual([
+    expect(pattern.fits.map(({ label, cells }) => [label, ...cells.map(textForAll)])).toEqual([
       ['To fit head circumference', '45.5\u00a0cm (18\u00a0in)', '51\u00a0cm (20\u00a0in)', '56\u00a0cm (22\u00a0in)'],
     ])
   })

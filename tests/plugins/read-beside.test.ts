@@ -12,6 +12,7 @@ import { readDraft } from '../../plugins/read-draft.ts'
 import { remarkSizewright } from '../../plugins/remark-sizewright.ts'
 import { fromBytes } from '../../src/cli/draft-file.ts'
 import { createSource, placeOf } from '../../src/diagnostic/index.ts'
+import { textForAll } from '../../src/measure/index.ts'
 
 const site = unified().use(remarkParse).use(remarkSizewright).use(remarkRehype).use(rehypeStringify)
 
@@ -69,7 +70,11 @@ function proofed(fits: string, firstSize = 'Small') {
     const { line, column } = placeOf(source, at.start)
     return `${line}:${column} ${message}`
   })
-  return { fits: value?.fits.map(({ label, cells }) => [label, ...cells]), found, finished: value?.finished }
+  return {
+    fits: value?.fits.map(({ label, cells }) => [label, ...cells.map(textForAll)]),
+    found,
+    finished: value?.finished,
+  }
 }
 
 describe('a picture beside the draft', () => {
@@ -100,7 +105,9 @@ describe('a draft with a body table of its own', () => {
       const { found, fits: rows, finished } = proofed(fits)
       expect(found).toEqual([])
       expect(rows).toEqual([['To fit wingspan', '150–160\u00a0cm (59–63\u00a0in)', '170–180\u00a0cm (67–70¾\u00a0in)']])
-      expect(finished?.map(({ cells }) => cells)).toEqual([['49\u00a0cm (19¼\u00a0in)', '52\u00a0cm (20½\u00a0in)']])
+      expect(finished?.map(({ cells }) => cells.map(textForAll))).toEqual([
+        ['49\u00a0cm (19¼\u00a0in)', '52\u00a0cm (20½\u00a0in)'],
+      ])
     },
   )
 

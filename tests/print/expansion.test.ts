@@ -23,8 +23,8 @@ const abbreviations = [
   ['sc', 'single crochet'],
   ['sl st', 'slip stitch'],
   ['st(s)', 'stitch(es)'],
-].map(([abbreviation = '', meaning = '']) => ({ abbreviation, meaning, special: false }))
-const special = { abbreviation: 'sh', meaning: '5 dc in same st.', special: true }
+].map(([abbreviation = '', meaning = '']) => ({ abbreviation, meaning, special: false, other: null }))
+const special = { abbreviation: 'sh', meaning: '5 dc in same st.', special: true, other: null }
 
 describe('an abbreviation is read out in full', () => {
   const spoken = readAloud([...abbreviations, special])

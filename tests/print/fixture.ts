@@ -1,3 +1,4 @@
+import { always } from '../../src/measure/index.ts'
 import type { Segment } from '../../src/measure/segment.ts'
 import type { Block, Inline, RowBlock } from '../../src/pattern/node.ts'
 import type { MeasureLine, Pattern, ValueNode } from '../../src/pattern/pattern.ts'
@@ -65,7 +66,7 @@ export function row(label: string | Inline[], { steps, stated = [], rows = 1, on
 }
 
 function measure(label: string, unit: string, cells: readonly string[]): MeasureLine {
-  return { label, value: value(cells, unit), cells: cells.map((cell) => `${cell}${unit}`) }
+  return { label, value: value(cells, unit), cells: cells.map((cell) => [always(`${cell}${unit}`)]) }
 }
 
 export const threeSizes = ['Child', 'Adult S', 'Adult L']
@@ -169,6 +170,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     slug: 'tide-line',
     title: 'Tide Line',
     summary: 'A deep cowl in shells that rise and fall like the edge of the tide, worked in joined rounds.',
+    lead: [],
     terms: 'us',
     kinds: ['cowl'],
     skill: 'easy',
@@ -192,7 +194,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
         {
           as: 'main',
           category: 5,
-          description: 'Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein',
+          description: [always('Bulky (5) wool blend, 100 g = 110 m (120 yd) a skein')],
           amount: value(ramp(count, 120, 45), ' g'),
         },
       ],
@@ -200,17 +202,19 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
       hooks: ['6.5 mm (US K-10½)'],
       notions: ['Yarn needle', 'Stitch marker'],
     },
-    gauge: [{ name: null, text: '12 stitches and 8 rows = 10 cm (4 in) in shell pattern with a 6.5 mm hook' }],
+    gauge: [
+      { name: null, text: [always('12 stitches and 8 rows = 10 cm (4 in) in shell pattern with a 6.5 mm hook')] },
+    ],
     abbreviations: [
-      { abbreviation: 'beg', meaning: 'beginning', special: false },
-      { abbreviation: 'ch', meaning: 'chain', special: false },
-      { abbreviation: 'dc', meaning: 'double crochet', special: false },
-      { abbreviation: 'hdc', meaning: 'half double crochet', special: false },
-      { abbreviation: 'rep', meaning: 'repeat', special: false },
-      { abbreviation: 'RS', meaning: 'right side', special: false },
-      { abbreviation: 'sc', meaning: 'single crochet', special: false },
-      { abbreviation: 'sl st', meaning: 'slip stitch', special: false },
-      { abbreviation: 'st(s)', meaning: 'stitch(es)', special: false },
+      { abbreviation: 'beg', meaning: 'beginning', special: false, other: null },
+      { abbreviation: 'ch', meaning: 'chain', special: false, other: null },
+      { abbreviation: 'dc', meaning: 'double crochet', special: false, other: null },
+      { abbreviation: 'hdc', meaning: 'half double crochet', special: false, other: null },
+      { abbreviation: 'rep', meaning: 'repeat', special: false, other: null },
+      { abbreviation: 'RS', meaning: 'right side', special: false, other: null },
+      { abbreviation: 'sc', meaning: 'single crochet', special: false, other: null },
+      { abbreviation: 'sl st', meaning: 'slip stitch', special: false, other: null },
+      { abbreviation: 'st(s)', meaning: 'stitch(es)', special: false, other: null },
     ],
     cautions: [
       {

@@ -58,7 +58,7 @@ describe.each(['a4', 'letter'] as const)('a print-out on %s', (paper) => {
     const { pages, text } = await printed(pattern, { paper })
     const found = bare(text)
     const shown = [...valuesIn(pattern.body), ...pattern.materials.yarn.flatMap((yarn) => yarn.amount ?? [])]
-    const cells = [...pattern.fits, ...pattern.finished].flatMap((line) => line.cells)
+    const cells = [...pattern.fits, ...pattern.finished].flatMap((line) => line.cells.map(textForAll))
     const wanted = [...shown.map((value) => textForAll(value.segments)), ...cells]
     expect(wanted.filter((value) => !found.includes(bare(value)))).toEqual([])
     const outside = pages.flatMap(({ found, width, height }) =>

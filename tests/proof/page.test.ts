@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
+import { textForAll } from '../../src/measure/index.ts'
 import { proofDocument } from '../../src/proof/document.ts'
 import { proofContent, proofFile } from '../../src/proof/page/index.ts'
 import type { Proofed } from '../../src/proof/text.ts'
@@ -133,7 +134,9 @@ describe('rows', () => {
 
 describe('numbers', () => {
   const { source, pattern, diagnostics } = faulty
-  const finished = (pattern?.finished ?? []).flatMap((line) => line.cells.map((cell) => cell.replace(/\s/g, ' ')))
+  const finished = (pattern?.finished ?? []).flatMap((line) =>
+    line.cells.map((cell) => textForAll(cell).replace(/\s/g, ' ')),
+  )
   const known = new Set(numbersIn(proofDocument(source, pattern, diagnostics)))
 
   it.each(['rows', 'measures'])('in the tables of %s are those of the JSON', (id) => {

@@ -2,5 +2,13 @@ import { expect, it } from 'vitest'
 import * as rows from '../../src/rows/index.ts'
 
 it('the module opens these functions and no others', () => {
-  expect(Object.keys(rows).sort()).toEqual(['findRow', 'lastOf', 'madeBy', 'workRows'])
+  expect(Object.keys(rows).sort()).toEqual([
+    'definesStitches',
+    'findRow',
+    'lastOf',
+    'madeBy',
+    'termsIn',
+    'translated',
+    'workRows',
+  ])
 })

@@ -48,7 +48,7 @@ export function howTo(pattern: Pattern, { studio, addressOf, images }: Surroundi
 function supplies({ materials }: Pattern): HowToSupply[] {
   return materials.yarn.map(({ description, amount }) => ({
     '@type': 'HowToSupply',
-    name: description === '' ? 'yarn' : description,
+    name: textForAll(description) || 'yarn',
     ...(amount === null ? {} : { requiredQuantity: textForAll(amount.segments) }),
   }))
 }
@@ -67,7 +67,7 @@ function sections({ body }: Pattern, address: string): HowToSection[] {
     if (block.type === 'row' && last !== null) withRows.add(last)
   }
   return outline(body).flatMap(({ id, text }) =>
-    withRows.has(id) ? [{ '@type': 'HowToSection', name: text, url: `${address}#${id}` } as const] : [],
+    withRows.has(id) ? [{ '@type': 'HowToSection', name: textForAll(text), url: `${address}#${id}` } as const] : [],
   )
 }
 

@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
+import { textForAll } from '../../measure/index.ts'
 import type { Pattern } from '../../pattern/pattern.ts'
 
 function table(caption: string, head: readonly string[], lines: readonly (readonly string[])[]): ElementContent {
@@ -44,7 +45,7 @@ export function measuresSection({ sizes, fits, finished, values, yarn }: Pattern
     table(
       'Sizes and finished measures',
       head('Measure'),
-      [...fits, ...finished].map(({ label, cells }) => [label, ...cells]),
+      [...fits, ...finished].map(({ label, cells }) => [label, ...cells.map(textForAll)]),
     ),
     table('Yarn', head('Yarn'), yarnLines),
     table('Values of the formulas', head('Name'), valueLines),
