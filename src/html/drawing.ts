@@ -5,7 +5,7 @@ import { isLettered, lineStep } from '../drawing/index.ts'
 import type { BlockOf } from '../pattern/node.ts'
 import type { Context } from './context.ts'
 import { type BlockElement, blockElement, type PhrasingElement, phrasingElement } from './element.ts'
-import { segmentClass } from './sizes.ts'
+import { segmentClass, systemClass } from './sizes.ts'
 import { value } from './value.ts'
 
 /** How lines look; by attributes, since a page allows no styles of its own, and in the colour of the text around. */
@@ -88,10 +88,10 @@ function label({ x, y, anchor, size, lines, letter }: Label, lettered: boolean):
 
 function lineOf(line: string | DrawnValue, place: Properties): PhrasingElement {
   if (!isValue(line)) return phrasingElement('tspan', place, [{ type: 'text', value: line }])
-  const segments = line.segments.map(({ text, show }): PhrasingContent => {
-    const className = segmentClass(show)
+  const segments = line.segments.map(({ text, show, system }): PhrasingContent => {
+    const className = [...(segmentClass(show) ?? []), ...(system === undefined ? [] : [systemClass(system)])]
     const words: PhrasingContent = { type: 'text', value: text }
-    return className === null ? words : phrasingElement('tspan', { className: [...className] }, [words])
+    return className.length === 0 ? words : phrasingElement('tspan', { className }, [words])
   })
   return phrasingElement('tspan', { ...place, className: ['value'], dataV: line.id }, segments)
 }
