@@ -3,7 +3,7 @@ import type { Span } from '../diagnostic/index.ts'
 /** Words of a draft that may say what the piece is, or what it carries. */
 export interface Said {
   /**
-   * `title`: the pattern's title or summary; `material`: a notion or a finish, which the piece carries for certain;
+   * `title`: the pattern's title, summary or kind; `material`: a notion or a finish, which the piece carries for certain;
    * `heading`, `row` and `text` are the body's.
    */
   readonly where: 'title' | 'material' | 'heading' | 'row' | 'text'

@@ -114,6 +114,7 @@ describe('cautions that a draft calls for', () => {
       { title: 'Quay Hat', sizes: 'A, B', facts: 'fits: {table: head, sizes: [Baby, Woman]}' },
       ['baby-hat: A'],
     ],
+    ['a blanket by its kind', { title: 'Quay', sizes: 'One size', facts: 'kind: baby blanket' }, ['baby-cover']],
     ['nightwear', { title: 'Quay Sleep Sack', sizes: 'Age 2, Age 4' }, ['child-nightwear']],
     [
       'a passage for the youngest',

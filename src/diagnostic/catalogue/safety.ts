@@ -21,7 +21,7 @@ export const safetyFindings = {
     'Close it with a button, a snap or a snug edge, or leave them out for these sizes.',
   ),
   'child-hat-ties': caution(
-    'warning',
+    'note',
     (things) => `This hat for a child has ${things} under the chin, which can catch and tighten.`,
     'Keep them short, close it with a snap, or leave them out for these sizes.',
   ),

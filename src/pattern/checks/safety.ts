@@ -28,7 +28,7 @@ export function cautionsOf(draft: Draft, sections: readonly Section[], ledger: L
 type Path = readonly (string | number)[]
 
 function saidInFacts(draft: Draft): Said[] {
-  const { summary, notions, finish } = draft.facts.facts
+  const { summary, kind, notions, finish } = draft.facts.facts
   const at = (where: Said['where'], ...path: Path): Said => {
     const span = draft.facts.locate(...path)
     return { where, text: textAt(draft, span), at: span, section: null, only: null }
@@ -36,6 +36,7 @@ function saidInFacts(draft: Draft): Said[] {
   return [
     at('title', 'title'),
     ...(summary === undefined ? [] : [at('title', 'summary')]),
+    ...(kind.length === 0 ? [] : [at('title', 'kind')]),
     ...notions.map((_, index) => at('material', 'notions', index)),
     ...finish.map((_, index) => at('material', 'finish', index)),
   ]
