@@ -16,6 +16,8 @@ export interface Settled {
   readonly values: ReadonlyMap<string, Value>
   /** Names that are defined but have no value; why has been reported. */
   readonly unsound: ReadonlySet<string>
+  /** The names in each name's formula. */
+  readonly uses: ReadonlyMap<string, ReadonlySet<string>>
 }
 
 type Named = Exclude<Statement, { readonly kind: 'need' }>
@@ -36,7 +38,8 @@ interface Work {
 export function settle(statements: readonly Statement[], environment: Environment): Outcome<Settled> {
   const work = open(statements, environment)
   const formulas = readableFormulas(work)
-  const order = orderOf(new Map([...formulas].map(([name, formula]) => [name, namesIn(formula)])))
+  const uses = new Map([...formulas].map(([name, formula]) => [name, namesIn(formula)]))
+  const order = orderOf(uses)
   for (const circle of order.circles) reportCircle(circle, work)
   const sorted = new Set(order.sorted)
   for (const name of formulas.keys()) if (!sorted.has(name)) work.unsound.add(name)
@@ -44,7 +47,8 @@ export function settle(statements: readonly Statement[], environment: Environmen
   const waiting = settleLinks(order.sorted, formulas, needs, work)
   for (const name of waiting) settleName(name, formulas.get(name), work)
   for (const need of needs) checkNeed(need, work.scope)
-  return { value: { values: inTextOrder(work), unsound: work.unsound }, diagnostics: inOrder(work.scope.findings) }
+  const settled = { values: inTextOrder(work), unsound: work.unsound, uses }
+  return { value: settled, diagnostics: inOrder(work.scope.findings) }
 }
 
 function open(statements: readonly Statement[], environment: Environment): Work {

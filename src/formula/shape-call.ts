@@ -67,7 +67,7 @@ function checkWhole(argument: Expression, value: Numeric, scope: Scope): boolean
   )
   if (sizes.length === 0) return true
   const cases = sizes.map((size) => `${scope.environment.sizes[size]}: ${describeCell(value, size)}`).join('; ')
-  report(scope, 'count-not-whole', argument.at, { formula: excerpt(argument), cases }, sizes)
+  report(scope, 'count-not-whole', argument.at, { formula: excerpt(argument), name: null, cases }, sizes)
   return false
 }
 

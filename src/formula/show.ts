@@ -15,8 +15,10 @@ import {
 import { describeCell } from './describe.ts'
 import type { Environment } from './environment.ts'
 import { excerpt } from './print.ts'
+import type { Settled } from './settle.ts'
 import { sortNames } from './sort.ts'
 import type { Formula } from './tree.ts'
+import { unroundedIn } from './unrounded.ts'
 
 /**
  * The printed pieces of a placeholder's value. Null when it cannot be printed as it asks, which is
@@ -26,10 +28,11 @@ export function printValue(
   value: Value,
   formula: Formula,
   environment: Environment,
+  settled: Settled | null = null,
 ): Outcome<readonly Segment[] | null> {
   const fitted = fitFormat(value, formula, environment)
   if ('code' in fitted) return { value: null, diagnostics: [fitted] }
-  const finding = formula.format?.kind === 'unit' ? null : findNotWhole(fitted, formula, environment)
+  const finding = formula.format?.kind === 'unit' ? null : findNotWhole(fitted, formula, environment, settled)
   if (finding !== null) return { value: null, diagnostics: [finding] }
   if (fitted.kind === 'text' && fitted.phrase) {
     return { value: printPhrase(fitted.bySize, environment.sizes), diagnostics: [] }
@@ -70,21 +73,22 @@ function inSkeins(value: Value, at: Span, { skein }: Environment): Value | Diagn
   return { kind: 'count', unit: null, bySize: eachSize(value.bySize, (amount) => amount.div(one).ceil()) }
 }
 
-function findNotWhole(value: Value, formula: Formula, environment: Environment): Diagnostic | null {
-  const counted = value.kind === 'count' || (value.kind === 'number' && formula.format !== null)
-  return value.kind !== 'text' && counted ? notWhole(value, formula, environment) : null
-}
-
 /**
  * The finding for a count that is to be printed or worked and is not whole for some size; null when it
  * is whole everywhere, or no count.
  */
-export function notWhole(value: Value, formula: Formula, environment: Environment): Diagnostic | null {
-  if (value.kind !== 'count' && value.kind !== 'number') return null
+function findNotWhole(
+  value: Value,
+  formula: Formula,
+  environment: Environment,
+  settled: Settled | null,
+): Diagnostic | null {
+  if (value.kind !== 'count' && (value.kind !== 'number' || formula.format === null)) return null
   const sizes = sizesWhere(value.bySize, (cell) => cell !== null && !isWhole(cell))
   if (sizes.length === 0) return null
   const cases = sizes.map((size) => `${environment.sizes[size]}: ${describeCell(value, size)}`).join('; ')
-  return diagnose('count-not-whole', formula.at, { formula: excerpt(formula.expression), cases }, { sizes })
+  const [name = null] = settled === null ? [] : unroundedIn(formula.expression, settled)
+  return diagnose('count-not-whole', formula.at, { formula: excerpt(formula.expression), name, cases }, { sizes })
 }
 
 /** Whole numbers for every size, null where the value does not apply; null when some size's is not whole, or it is no count. */

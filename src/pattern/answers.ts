@@ -6,6 +6,7 @@ import {
   printValue,
   readFormula,
   type Settled,
+  unroundedIn,
   usesLedger,
   wholeBySize,
 } from '../formula/index.ts'
@@ -40,6 +41,7 @@ type Known = Map<string, Value>
 export function askAll(draft: Draft, settled: Settled, environment: Environment, findings: Diagnostic[]): Answers {
   const asked = new Map<Placeholder, Asked>()
   const known: Known = new Map()
+  const tell = teller(settled, findings)
   for (const node of walk(bodyNodes(draft))) {
     if (node.type === 'placeholder') asked.set(node, ask(node, draft, settled, environment, known, findings))
   }
@@ -49,11 +51,11 @@ export function askAll(draft: Draft, settled: Settled, environment: Environment,
       const found = asked.get(placeholder)
       if (found === undefined || found.formula === null) return unsettled
       if (!usesLedger(found.formula)) {
-        return goingOn(printed(found.value, found.formula, environment, findings), placeholder, draft)
+        return goingOn(printed(found.value, found.formula, settled, environment, tell), placeholder, draft)
       }
       const outcome = evaluate(found.formula, settled, madeEnvironment(environment, rows, here))
       findings.push(...outcome.diagnostics)
-      return printed(outcome.value, found.formula, environment, findings)
+      return printed(outcome.value, found.formula, settled, environment, tell)
     },
   }
 }
@@ -83,17 +85,31 @@ function ask(
 /** Values as they are printed where nothing more is asked of them. */
 const plainly = new WeakMap<Value, readonly Segment[]>()
 
+/** Takes what was found as a formula was printed. */
+type Tell = (formula: Formula, found: readonly Diagnostic[]) => void
+
+/** A count that was not rounded where it is calculated is told once, not at every place where it is used. */
+function teller(settled: Settled, findings: Diagnostic[]): Tell {
+  const told = new Set<string>()
+  return (formula, found) => {
+    const names = found.some(({ code }) => code === 'count-not-whole') ? unroundedIn(formula.expression, settled) : []
+    if (names.length === 0 || names.some((name) => !told.has(name))) findings.push(...found)
+    for (const name of names) told.add(name)
+  }
+}
+
 function printed(
   value: Value | null,
   formula: Formula,
+  settled: Settled,
   environment: Environment,
-  findings: Diagnostic[],
+  tell: Tell,
 ): readonly Segment[] {
   if (value === null) return unsettled
   const before = formula.format === null ? plainly.get(value) : undefined
   if (before !== undefined) return before
-  const outcome = printValue(value, formula, environment)
-  findings.push(...outcome.diagnostics)
+  const outcome = printValue(value, formula, environment, settled)
+  tell(formula, outcome.diagnostics)
   if (outcome.value !== null && formula.format === null) plainly.set(value, outcome.value)
   return outcome.value ?? unsettled
 }

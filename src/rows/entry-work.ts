@@ -92,7 +92,7 @@ export function workEntry(
   })
   const steps = entry.steps.map((each, size) => (piece.broken[size] || piece.skipped[size] ? null : each))
   for (const each of new Set(steps)) if (each !== null) learnSaid(book, each)
-  const job = rowJob(book, piece, row, entry.number, steps, piece.fabrics, checked)
+  const job = rowJob(book, piece, row, entry.number, steps, [...piece.fabrics], checked)
   const reading = bestReading(job)
   keep(book, steps, reading)
   const { worked } = reading

@@ -109,5 +109,5 @@ function shownNumber(count: Count): string | null {
   const there = count.filter((value) => value !== null)
   const [first] = there
   if (first === undefined) return null
-  return there.every((value) => value === first) ? String(first) : there.join('/')
+  return there.every((value) => value === first) ? String(first) : `${first} (${there.slice(1).join(', ')})`
 }

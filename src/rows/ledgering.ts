@@ -5,6 +5,8 @@ import type { ReadRow } from './cut.ts'
 import type { EntryWork } from './entry-row.ts'
 import { afterBroken, afterTrouble, ledgerRow } from './entry-row.ts'
 import { workAsItOught, workEntry } from './entry-work.ts'
+import type { EntryFound } from './gathered.ts'
+import { gathered } from './gathered.ts'
 import { goingBackTo } from './going-back.ts'
 import { longestRange } from './label.ts'
 import { labelFindings } from './label-findings.ts'
@@ -14,7 +16,7 @@ import { lookBack } from './plan/look-back.ts'
 import type { Entry } from './plan.ts'
 import { planRow } from './plan.ts'
 import { entryFindings, planFinding } from './report.ts'
-import { followSides } from './side-check.ts'
+import { followSides, sideFindings } from './side-check.ts'
 import type { Asked } from './troubles.ts'
 import { follows, isWrong, troubleAfter } from './troubles.ts'
 import { enterBackwards, enterEndless, enterUnread, enterUnworked, unreadEntries, withOwnCount } from './unworked.ts'
@@ -47,18 +49,25 @@ function remember(
 
 function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Entry[]): void {
   const sizes = book.settings.sizes.length
-  const lasts = Array.from({ length: sizes }, (_, size) =>
-    entries.findLastIndex((entry) => (entry.steps[size] ?? null) !== null),
-  )
+  const works = (size: number) => (entry: Entry) => (entry.steps[size] ?? null) !== null
+  const lasts = Array.from({ length: sizes }, (_, size) => entries.findLastIndex(works(size)))
+  const firsts = Array.from({ length: sizes }, (_, size) => entries.findIndex(works(size)))
   let wrong = false
+  const entered: EntryFound[] = []
+  const turned = new Set<number>()
   for (const [index, entry] of entries.entries()) {
     const row = withOwnCount(written, index)
     const checked = written.run.length > 0 ? () => true : lastFor(lasts, index)
     const work = workEntry(book, piece, row, entry, checked)
     const ought = workAsItOught(book, piece, work)
-    const asked = (size: number): Asked => ({ size, stated: work.checked(size) ? row.stated : null })
+    const asked = (size: number): Asked => ({
+      size,
+      stated: work.checked(size) ? row.stated : null,
+      steps: entry.steps[size] ?? null,
+    })
     const found = entryFindings(book.reporting, work, (size) => isTold(piece, asked(size), work, ought))
-    book.found.push(...found, ...habitFindings(work, piece.departed))
+    entered.push({ work, found })
+    book.found.push(...habitFindings(work, piece.departed))
     book.departures.push(...work.departures)
     if (row.stated !== null) {
       const told = found.some(({ code }) => code === 'count-mismatch')
@@ -66,8 +75,7 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     }
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     book.fabric.push(work.worked.map((result) => (result?.stop === null ? (result.fabric.past?.last ?? null) : null)))
-    const side = followSides(piece, work, index === 0)
-    if (side !== null) book.found.push(side)
+    for (const size of followSides(piece, work, (size) => firsts[size] === index)) turned.add(size)
     const broken = entry.steps.some((steps, size) => steps !== null && piece.broken[size] === true)
     const faulty = work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
     book.faulty ||= faulty
@@ -76,6 +84,9 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     goOn(book, piece, work)
   }
   if (wrong) book.wrong += 1
+  const ownCounts = written.run.length > 0
+  book.found.push(...(ownCounts ? entered.flatMap(({ found }) => found) : gathered(book.reporting, entered)))
+  book.found.push(...sideFindings(written, entries, turned))
 }
 
 function goOn(book: Book, piece: Piece, { row, entry, worked }: EntryWork): void {
@@ -106,7 +117,10 @@ const passable = new Set<string>(['rows differ', 'no row gauge', 'on foundation'
 
 function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<ReadRow['content']>): void {
   const plan = planRow(row, goingBackTo(content, row, piece), lookBack(piece, book.settings))
-  book.found.push(...labelFindings(piece, row, plan.entries, book.settings.sizes.length))
+  const laidOut = plan.trouble === null || passable.has(plan.trouble.kind)
+  const entries =
+    laidOut || row.label?.numbers.kind !== 'list' ? plan.entries : unreadEntries(row, book.settings.sizes.length)
+  book.found.push(...labelFindings(piece, row, entries, book.settings.sizes.length))
   plan.cycles.forEach((cycle, size) => {
     if (cycle !== null && cycle !== undefined) piece.cycles[size] = cycle
   })
@@ -114,9 +128,8 @@ function enterRead(book: Book, piece: Piece, row: ReadRow, content: NonNullable<
   const broken = piece.broken.every((each) => each)
   const finding = broken ? null : planFinding(book.reporting, piece, row, plan)
   if (finding !== null) book.found.push(finding)
-  if (plan.trouble === null || passable.has(plan.trouble.kind)) enter(book, piece, row, plan.entries)
+  if (plan.trouble === null || laidOut) enter(book, piece, row, entries)
   else {
-    const entries = row.label?.numbers.kind === 'list' ? unreadEntries(row, plan.cycles.length) : plan.entries
     const status = /^(?:unknown name|not as said)$/.test(plan.trouble.kind) && !broken ? 'unread' : 'not-worked'
     enterUnworked(book, piece, row, entries, status, finding?.message ?? afterBroken)
   }

@@ -43,6 +43,8 @@ export interface Piece {
   readonly lastByName: Map<string, number[]>
   /** Of these the numbers under the name used last, which rows without a number go on with. */
   lasts: number[] | null
+  /** The last row's number stood twice or skipped some, which has been told: the next may go on from what it should have been. */
+  misnumbered: boolean
   /** The side that faces in the next row, by size; null where no label has said it. */
   readonly sides: (Side | null)[]
   /** Other ways than the author's habit in which some row has come out: each is told once. */
@@ -69,6 +71,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     labels: new Map(),
     lastByName: new Map(),
     lasts: null,
+    misnumbered: false,
     sides: new Array<null>(sizes).fill(null),
     departed: new Set(),
     troubles: new Array<null>(sizes).fill(null),

@@ -16,6 +16,14 @@ export interface Entry {
   readonly steps: readonly (readonly Step[] | null)[]
 }
 
+/** The number that each size begins a row with, which its entries may have one after the other. */
+export function firstNumbers(entries: readonly Entry[]): Count | null {
+  const numbers = (entries[0]?.steps ?? []).map(
+    (_, size) => entries.find((entry) => (entry.number?.[size] ?? null) !== null)?.number?.[size] ?? null,
+  )
+  return numbers.every((number) => number === null) ? null : numbers
+}
+
 export interface Plan {
   readonly entries: readonly Entry[]
   readonly trouble: Trouble | null

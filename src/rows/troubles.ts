@@ -6,6 +6,7 @@ import { resized } from './resize.ts'
 import type { Stated } from './stated/item.ts'
 import { statedFor } from './stated/item.ts'
 import { isMet, speaksOfAll, verdictOn, workedCount } from './stated/meaning.ts'
+import type { Step } from './step.ts'
 
 /**
  * Something that did not come out for a size and has been told. What follows from it in later rows is
@@ -15,12 +16,16 @@ import { isMet, speaksOfAll, verdictOn, workedCount } from './stated/meaning.ts'
 export interface Trouble {
   readonly at: Span
   readonly fabric: Fabric | null
+  /** The steps that did not come out, and what their count lacks: rows that repeat them lack it every time. */
+  readonly steps: readonly Step[] | null
+  readonly by: number | null
 }
 
 /** What a row must come to for one size; `stated` null where its count belongs to another entry. */
 export interface Asked {
   readonly size: number
   readonly stated: Stated | null
+  readonly steps: readonly Step[] | null
 }
 
 function missesCount({ stated, size }: Asked, worked: Worked): boolean {
@@ -44,7 +49,17 @@ export function follows(trouble: Trouble | null, asked: Asked, worked: Worked, o
   if (trouble === null) return false
   if (ought === null) return true
   if (ought.stop !== null) return worked.stop === null
-  return !isWrong(asked, ought)
+  return !isWrong(asked, ought) || lacksAgain(trouble, asked, ought)
+}
+
+function repeats({ steps, by }: Trouble, asked: Asked): boolean {
+  return by !== null && steps !== null && steps === asked.steps
+}
+
+/** Whether a row that repeats what did not come out lacks the same once more. */
+function lacksAgain(trouble: Trouble, asked: Asked, ought: Worked): boolean {
+  if (!repeats(trouble, asked)) return false
+  return asked.stated === null || lacking(asked, ought) === trouble.by
 }
 
 /** What the stated count lacks against the worked one, where it speaks of all stitches of the row. */
@@ -62,9 +77,8 @@ function isBorneOut({ stated, size }: Asked, worked: Worked): boolean {
   )
 }
 
-/** The fabric after a row as its stated count has it; null where the count does not tell. */
-function oughtFabric(kinds: Kinds, asked: Asked, worked: Worked): Fabric | null {
-  const by = worked.stop === null ? lacking(asked, worked) : null
+/** The fabric after a row with so many stitches more as it lacks; null where that is not known. */
+function oughtFabric(kinds: Kinds, by: number | null, worked: Worked): Fabric | null {
   const { row } = worked.fabric
   const own = by === null || row === null ? null : resized(kinds, row, by)
   return own === null ? null : { ...worked.fabric, row: own }
@@ -80,8 +94,12 @@ export function troubleAfter(
   at: Span,
 ): Trouble | null {
   const wrong = isWrong(asked, worked)
-  if (wrong && !follows(before, asked, worked, ought)) return { at, fabric: oughtFabric(kinds, asked, worked) }
+  if (wrong && !follows(before, asked, worked, ought)) {
+    const by = worked.stop === null ? lacking(asked, worked) : null
+    return { at, fabric: oughtFabric(kinds, by, worked), steps: asked.steps, by }
+  }
   if (before === null) return null
   if (!wrong && isBorneOut(asked, worked)) return null
-  return { ...before, fabric: ought === null || ought.stop !== null ? null : ought.fabric }
+  if (ought === null || ought.stop !== null) return { ...before, fabric: null }
+  return { ...before, fabric: repeats(before, asked) ? oughtFabric(kinds, before.by, ought) : ought.fabric }
 }

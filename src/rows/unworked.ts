@@ -66,6 +66,8 @@ export function enterUnread(book: Book, piece: Piece, row: ReadRow): void {
   const finding = unreadFinding(book.reporting, row, name)
   if (finding !== null) book.found.push(finding)
   book.found.push(...labelFindings(piece, row, entries, book.settings.sizes.length))
+  // What is broken may be its number: none is expected next.
+  if (row.broken) piece.lasts?.fill(0)
   const reason =
     finding === null
       ? (specialUnread(book.reporting, row) ?? 'A placeholder or a size list in this row is wrong.')

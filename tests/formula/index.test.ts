@@ -5,7 +5,6 @@ it('the formula language offers these and no more', () => {
   expect(Object.keys(formula).sort()).toEqual([
     'evaluate',
     'functions',
-    'notWhole',
     'plainBySize',
     'printExpression',
     'printStatement',
@@ -13,6 +12,7 @@ it('the formula language offers these and no more', () => {
     'readFormula',
     'readGrading',
     'settle',
+    'unroundedIn',
     'usesLedger',
     'wholeBySize',
   ])

@@ -223,6 +223,8 @@ function passesUpTo(work: Work, loop: Loop, end: number, run: RunSteps): Stop | 
       restore(work, before)
       if (lacksAPlace(work, loop.body, end)) return noted(work, done)
     }
+    // One pass that does not fit by itself is not the fault of how often it is worked; within another repeat it may be.
+    if (stop !== null && done === 0 && work.loops < 2) return stop
     if (stop !== null) {
       const uses = done === 0 ? 0 : stitchesFrom(work, start, first)
       const rest = stitchesFrom(work, from, end)

@@ -19,11 +19,16 @@ export const calculationFindings = {
       `A count cannot be rounded by \`${formula}\`, which is ${found}: whole numbers are needed, the multiple above 0.`,
     hint: ({ formula }) => `If \`${formula}\` is calculated, round it first: \`(${formula} as whole)\`.`,
   }),
-  'count-not-whole': entry<{ formula: string; cases: string }>({
+  'count-not-whole': entry<{
+    formula: string
+    /** The name whose own formula brings in the fraction; null where the formula does so itself. */
+    name: string | null
+    cases: string
+  }>({
     severity: 'error',
     says: ({ formula, cases }) => `\`${formula}\` must be a whole number and does not come out whole (${cases}).`,
-    hint: ({ formula }) =>
-      `Say how it is rounded where it is calculated: \`as whole\`, \`as even\`, \`as odd\` or \`as multiple of 6\`, with \`up\` or \`down\` if the nearest is not wanted; here: \`${formula} as whole\`.`,
+    hint: ({ formula, name }) =>
+      `Say how ${name === null ? 'it' : `\`${name}\``} is rounded where it is calculated: \`as whole\`, \`as even\`, \`as odd\` or \`as multiple of 6\`, with \`up\` or \`down\` if the nearest is not wanted; here: \`${name === null ? formula : `${name} = …`} as whole\`.`,
   }),
   'need-failed': entry<{ need: string; cases: string }>({
     severity: 'error',

@@ -13,7 +13,7 @@ export const labelFindings = {
     says: ({ row, piece }) => `${row} stands twice${piece === '' ? '' : ` in ${piece}`}.`,
     hint: () => 'Give one of the two its own number, or a heading of its own where another piece begins.',
   }),
-  'row-number-gap': entry<{ row: string; expected: number }>({
+  'row-number-gap': entry<{ row: string; expected: string }>({
     severity: 'warning',
     says: ({ row, expected }) => `${row} follows where ${expected} would be next.`,
     hint: ({ expected }) => `Write ${expected}, or add the rows that are missing.`,
