@@ -41,6 +41,27 @@ function trailing(words: readonly Word[], at: number): number {
   return length > 0 && (end >= words.length || ends.test(textAt(words, end))) ? end - at : 0
 }
 
+const isMain = /^[mc]c$/
+const begins =
+  /^(?:sc|dc|hdc|tr|htr|dtr|sl|ss|ch|chain|inc|dec|work|make|sk|skip|miss|fpdc|bpdc|single|double|half|treble|[([])$/
+
+/** `with MC` before stitches. */
+function leading(words: readonly Word[], at: number): number {
+  if (!/^(?:with|using|in)$/.test(textAt(words, at))) return 0
+  const noun = nouns.test(textAt(words, at + 1)) ? 1 : 0
+  const name = textAt(words, at + 1 + noun)
+  const named = isMain.test(name) || letters.test(name) ? noun + 1 : colourWords(words, at + 1)
+  const next = words[at + 1 + named]
+  return named > 0 && (next?.kind === 'number' || begins.test(next?.text ?? '')) ? named + 1 : 0
+}
+
+/** `1 sc MC,`: behind its stitch. */
+function behind(words: readonly Word[], at: number): number {
+  const name = textAt(words, at)
+  if (!(isMain.test(name) || letters.test(name)) || !ends.test(textAt(words, at + 1))) return 0
+  return /^(?:sc|dc|hdc|tr|htr|st|sts)$/.test(textAt(words, at - 1)) ? 1 : 0
+}
+
 /** `(black)`, `(C1)`, `(MC)` before stitches. */
 function bracketed(words: readonly Word[], at: number): number {
   if (!/^[([]$/.test(textAt(words, at))) return 0
@@ -51,12 +72,12 @@ function bracketed(words: readonly Word[], at: number): number {
 /**
  * Takes out which colour is worked: it makes no stitch.
  *
- *     sc 5 in black, (C2) inc   →   sc 5, inc
+ *     sc 5 in black, (C2) inc, with MC sc 2, 1 dc CC   →   sc 5, inc, sc 2, 1 dc
  */
 export function withoutColours(words: readonly Word[]): readonly Word[] {
   const out: Word[] = []
   for (let at = 0; at < words.length; ) {
-    const length = trailing(words, at) || bracketed(words, at)
+    const length = trailing(words, at) || bracketed(words, at) || leading(words, at) || behind(words, at)
     const word = words[at]
     if (length === 0 && word !== undefined) out.push(word)
     at += Math.max(1, length)

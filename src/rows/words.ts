@@ -48,6 +48,9 @@ export interface Text {
 const numberWords = numbered(
   'two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty',
 )
+const tens: ReadonlyMap<string, number> = new Map(
+  ['thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'].map((word, index) => [word, 10 * (index + 3)]),
+)
 const ordinalWords = numbered(
   'second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth',
 )
@@ -107,7 +110,7 @@ const shortened: Readonly<Record<string, string>> = { 'w/': 'with', 'w/o': 'with
 function fromLetters(common: Common, sizes: number): Word {
   const long = shortened[common.text]
   if (long !== undefined) return { ...common, text: long, kind: 'word' }
-  const value = numberWords.get(common.text)
+  const value = numberWords.get(common.text) ?? tens.get(common.text)
   if (value !== undefined) return numberWord(common, value, false, sizes)
   const ordinal = ordinalWords.get(common.text)
   if (ordinal !== undefined) return numberWord(common, ordinal, true, sizes)

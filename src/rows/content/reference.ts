@@ -1,5 +1,7 @@
 import type { Span } from '../../diagnostic/index.ts'
 import type { Count } from '../count.ts'
+import { takePattern } from '../phrase/pattern.ts'
+import { readSteps } from '../read.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, passClause, spanSince, take, takeAll, textAt } from '../reader.ts'
 import type { Step } from '../step.ts'
@@ -8,7 +10,7 @@ import { passEnding, readExtent } from './extent.ts'
 import type { RowsNamed } from './rows-named.ts'
 import { readRowsNamed } from './rows-named.ts'
 import { plainRow } from './schedule.ts'
-import { readTail } from './tail.ts'
+import { isIdle, readTail } from './tail.ts'
 import { readTimings } from './timing.ts'
 
 /** Rows worked again, and how often. */
@@ -37,11 +39,28 @@ function passLead(reader: Reader): true | null {
   return take(reader, ',') ? true : null
 }
 
+const goesBack = /^(?:rep|repeat|work|as)$/
+
+/** `With B,` `Join B with sl st in first sc,`: what is done before the rows, and makes nothing. */
+function passStart(reader: Reader): true | null {
+  const from = reader.at
+  for (let at = from; at + 1 < reader.end; at += 1) {
+    const text = reader.words[at]?.text ?? ''
+    if (goesBack.test(text) && !/^(?:,|then|and)$/.test(reader.words[at - 1]?.text ?? '')) return null
+    if (!/^[,.]$/.test(text) || !goesBack.test(reader.words[at + 1]?.text ?? '')) continue
+    const { steps } = readSteps(reader.words.slice(from, at), reader.vocabulary, reader.stitch)
+    if (steps === null || !steps.every(isIdle)) return null
+    reader.at = at + 1
+    return true
+  }
+  return null
+}
+
 type Opening = 'rep' | 'work' | 'bare'
 
 /** `Rep`, `Work`, `Same as`: after the last a number alone names a row. */
 function opens(reader: Reader): Opening | null {
-  attempt(reader, passLead)
+  if (attempt(reader, passLead) === null) attempt(reader, passStart)
   take(reader, 'then', 'and', 'now')
   const works = take(reader, 'work', 'worked', 'working', 'cont', 'continue', 'continuing')
   if (works && take(reader, 'to')) return take(reader, 'rep', 'repeat') ? 'rep' : null
@@ -72,11 +91,29 @@ function passManner(reader: Reader): void {
       takeAll(reader, 'to', 'form', 'pattern') ||
       takeAll(reader, 'in', 'order') ||
       takeAll(reader, 'in', 'sequence') ||
+      inStripes(reader) ||
+      lastStitch(reader) ||
       inColour(reader)
     if (alternating) continue
     reader.at = from
     return
   }
+}
+
+/** `in the following colors: 1 row B, 2 rows C`, `in stripes of 3 rows A, 3 rows B` */
+function inStripes(reader: Reader): boolean {
+  const stripes =
+    /^in (?:the (?:following|foll) )?(?:colou?rs?|colou?r (?:sequence|order)|stripes|stripe (?:sequence|pattern))(?= |$)/
+  if (takePattern(reader, stripes) === null) return false
+  while (reader.at < reader.end && textAt(reader) !== '.') reader.at += 1
+  return true
+}
+
+/** `, working last dc in 3rd ch of ch-4`: where it goes there by itself */
+function lastStitch(reader: Reader): boolean {
+  if (takePattern(reader, /^(?:working|placing|making) (?:the )?last(?= )/) === null) return false
+  passClause(reader)
+  return true
 }
 
 function takeRest(reader: Reader): boolean {

@@ -8,7 +8,7 @@ const chainWords = ['ch', 'chs', 'chain', 'chains']
 const spaceWord = /^(?:sp|sps|space|spaces|lp|lps|loop|loops|arch|arches|from|st|sts)$/
 
 function count(reader: Reader) {
-  const before = takeNumber(reader)
+  const before = takeNumber(reader) ?? (take(reader, 'one') ? one(reader) : null)
   if (before !== null && take(reader, '-')) return null
   if (!take(reader, ...chainWords)) return null
   if (before !== null) return before
@@ -24,10 +24,13 @@ function count(reader: Reader) {
  */
 export const chainPhrase: Phrase = {
   name: 'chain',
-  opens: (reader) => chainWords.includes(textAt(reader, numberAt(reader) === null ? 0 : 1)),
+  opens: (reader) => {
+    const numbered = numberAt(reader) !== null || textAt(reader) === 'one'
+    return chainWords.includes(textAt(reader, numbered ? 1 : 0))
+  },
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    const numberFirst = numberAt(reader) !== null
+    const numberFirst = numberAt(reader) !== null || textAt(reader) === 'one'
     const made = count(reader)
     // With a space after it, it is a place that was made before: `ch-2 sp`.
     if (made === null || spaceWord.test(textAt(reader))) return null

@@ -69,6 +69,8 @@ export function readCounting(reader: Reader): Counting | null {
   }
   const from = reader.at
   if (textAt(reader) === ',') reader.at += 1
+  if (/^(?:which|that|this)$/.test(textAt(reader)) && /^(?:counts?|stands|will|does)$/.test(textAt(reader, 1)))
+    reader.at += 1
   if (!/^(?:counts?|counted|counting|=|stands|does|do|not)$/.test(textAt(reader))) {
     reader.at = from
     return null

@@ -36,7 +36,7 @@ export const increasePhrase: Phrase = {
   read: (reader): readonly Step[] | null => {
     const from = reader.at
     const before = takeNumber(reader)
-    if (before === null) take(reader, 'a', 'one')
+    if (before === null) take(reader, 'a', 'an', 'one')
     const stitch = attempt(reader, takeStitch) ?? reader.stitch
     // `increase as before` leaves to the rows before where and how.
     if (!take(reader, ...increaseWords) || textAt(reader) === 'as') return null

@@ -48,6 +48,8 @@ function named(reader: Reader): Named | null {
     return { before, special: mannered, part: (count) => ({ kind: 'special', special: mannered, count }) }
   const stitch = takeStitch(reader)
   if (stitch === null || stitch.base === 'slipStitch') return null
+  // `8 single crochet stitches into it`
+  if (before !== null) take(reader, 'stitch', 'stitches')
   // What increases and decreases are made of later: a foundation stitch is the first of its kind, not one to go on with.
   reader.stitch = stitch.style === 'foundation' ? plain(stitch.base) : stitch
   return { before, special: null, part: (count) => ({ kind: 'stitch', stitch, count }) }

@@ -32,8 +32,13 @@ function fromHook(reader: Reader): Where | null {
   return { kind: 'fromHook', nth, counting: attempt(reader, readCounting), said }
 }
 
+/** `40 sc around the hair tie`: something that stitches are worked around */
+const madeOf =
+  /^(?:the |a |an |your )?(?:hair tie|hair elastic|hair band|hairband|elastic(?: band)?|(?:embroidery |metal |wooden )?hoop|(?:curtain|metal|plastic|key|jump|wooden|bone|brass|cabone) ring)(?= |$)/
+
 /** `ring`, `center of ring`, `magic ring` */
 function ring(reader: Reader): Where | null {
+  if (takePattern(reader, madeOf) !== null) return { kind: 'ring', magic: true }
   take(reader, 'the', 'a', 'an')
   if (take(reader, 'center', 'centre', 'middle')) take(reader, 'of')
   take(reader, 'the', 'a', 'an')

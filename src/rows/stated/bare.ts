@@ -66,6 +66,9 @@ function mayLead({ all }: GivenWords, mark: number): boolean {
   if (text === '–' || text === '-') {
     // `top of ch - 3`
     if (/^(?:chs?|chains?)$/.test(textOf(all, mark - 1)) && text === '-') return false
+    // `rows 2 – 4`
+    const range = all[mark - 1]?.kind === 'number' && /^(?:rows?|rnds?|rounds?)$/.test(textOf(all, mark - 2))
+    if (range && all[mark + 2]?.kind !== 'word') return false
     return !glued || (text === '–' && (all[mark - 1]?.kind === 'word' || namesRows(all, mark)))
   }
   if (text === '/') return textOf(all, mark - 1) === '/'

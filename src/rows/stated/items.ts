@@ -85,11 +85,15 @@ function counted(reader: Reader): Count | StatedItem['count'] | null {
   return word.count
 }
 
+const units = /^(?:cm|mm|m|in|inch|inches|ins|"|”|yd|yds|g|oz)$/
+
 function item(reader: Reader): StatedItem | null {
   const before = passSide(reader) ? 'per side' : null
   if (before !== null) take(reader, ':', '=', 'has', 'have')
   const count = counted(reader)
   if (count === null) return null
+  // `[13 in]`: a length
+  if (units.test(textAt(reader)) && reader.at + 1 >= reader.end) return null
   const { shown, of } = readNoun(reader, before)
   return { shown, of, count, by: null }
 }
