@@ -52,6 +52,8 @@ function leading(words: readonly Word[], at: number): number {
   const name = textAt(words, at + 1 + noun)
   const named = isMain.test(name) || letters.test(name) ? noun + 1 : colourWords(words, at + 1)
   const next = words[at + 1 + named]
+  // `join with a sc` names no colour.
+  if (name === 'a' && noun === 0 && next?.kind !== 'number') return 0
   return named > 0 && (next?.kind === 'number' || begins.test(next?.text ?? '')) ? named + 1 : 0
 }
 

@@ -4,6 +4,8 @@ import type { Even } from './content/even.ts'
 import { readEven } from './content/even.ts'
 import { rowWord } from './content/extent.ts'
 import { plainBeginning } from './content/foundation.ts'
+import type { Further } from './content/further.ts'
+import { readFurther } from './content/further.ts'
 import type { Reference } from './content/reference.ts'
 import { readReference } from './content/reference.ts'
 import type { Schedule } from './content/schedule.ts'
@@ -26,6 +28,8 @@ export type Content =
   | ({ readonly kind: 'even' } & Even)
   /** `dec 1 st at each end of every 4th row 6 times` */
   | ({ readonly kind: 'schedule' } & Schedule)
+  /** `Continue increasing in this way` */
+  | ({ readonly kind: 'further' } & Further)
   /** Null for a size that the words are not for. */
   | { readonly kind: 'bySize'; readonly options: PerSize<Content | null> }
 
@@ -41,6 +45,11 @@ function reference(reader: Reader): Content | null {
 function even(reader: Reader): Content | null {
   const found = readEven(reader)
   return found === null ? null : { kind: 'even', ...found }
+}
+
+function further(reader: Reader): Content | null {
+  const found = readFurther(reader)
+  return found === null ? null : { kind: 'further', ...found }
 }
 
 function schedule(reader: Reader): Content | null {
@@ -87,7 +96,8 @@ export function readContent(words: readonly Word[], vocabulary: Vocabulary, stit
   const different = bySize(words, vocabulary, stitch)
   if (different !== null) return different
   const reader = createReader(words, vocabulary, () => null, stitch)
-  const content = attempt(reader, reference) ?? attempt(reader, even) ?? attempt(reader, schedule)
+  const content =
+    attempt(reader, reference) ?? attempt(reader, even) ?? attempt(reader, schedule) ?? attempt(reader, further)
   if (content !== null) return { content, stitch: reader.stitch, unread: null }
   const read = readSteps(words, vocabulary, stitch)
   if (read.steps !== null && soundsLikeReference(words)) return unreadFrom(words, read.stitch)

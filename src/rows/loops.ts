@@ -1,7 +1,22 @@
 import type { LoopCode } from './past.ts'
 import type { Word } from './words.ts'
 
-const openers = new Set(['blo', 'flo', 'tbl', 'the', 'back', 'front', 'both', 'bk', 'ft', 'third', '3rd', 'camel'])
+const openers = new Set([
+  'blo',
+  'flo',
+  'bl',
+  'fl',
+  'tbl',
+  'the',
+  'back',
+  'front',
+  'both',
+  'bk',
+  'ft',
+  'third',
+  '3rd',
+  'camel',
+])
 const prepositions = /^(?:in|into|through|working|work|using)$/
 const followers = /^(?:each|next|same|first|last|every|the|sts?|rem|following|\d)$/
 /** Loops that an earlier row has left free are places of their own, not a manner of working. */
@@ -13,6 +28,7 @@ function loopWords(words: readonly Word[], at: number): number {
   if (!openers.has(words[at]?.text ?? '') || freed.test(words[at - 1]?.text ?? '')) return 0
   const text = (ahead: number): string => words[at + ahead]?.text ?? ''
   if (/^(?:blo|flo|tbl)$/.test(text(0))) return 1
+  if (/^(?:bl|fl)$/.test(text(0))) return prepositions.test(words[at - 1]?.text ?? '') ? 1 : 0
   const the = text(0) === 'the' ? 1 : 0
   if (!/^(?:back|front|both|bk|ft|third|3rd|camel)$/.test(text(the)) || !/^(?:loops?|lps?)$/.test(text(the + 1)))
     return 0
@@ -26,8 +42,8 @@ function codeOf(words: readonly Word[], at: number, length: number): LoopCode {
     .slice(at, at + length)
     .map((word) => word.text)
     .join(' ')
-  if (/^(?:blo|tbl)|back|bk/.test(text)) return 2
-  return /^flo|front|ft/.test(text) ? 1 : 0
+  if (/^(?:blo|bl|tbl)|back|bk/.test(text)) return 2
+  return /^(?:flo|fl)|front|ft/.test(text) ? 1 : 0
 }
 
 const separators = /^[,;.:()[\]*]$/

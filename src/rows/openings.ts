@@ -11,7 +11,7 @@ import type { OpeningRules } from './work/state.ts'
  */
 
 function stepsOf(content: Content | null): readonly (readonly Step[])[] {
-  if (content === null || content.kind === 'reference') return []
+  if (content === null || content.kind === 'reference' || content.kind === 'further') return []
   if (content.kind === 'bySize') return content.options.flatMap(stepsOf)
   if (content.kind === 'schedule') return [content.even, ...content.legs.map((leg) => leg.last)]
   return [content.steps]

@@ -5,6 +5,7 @@ import type { ReadRow } from './cut.ts'
 import { cycled, planEven, planReference } from './plan/again.ts'
 import type { Before, SizePlan, Trouble } from './plan/before.ts'
 import { noRows } from './plan/before.ts'
+import { planFurther } from './plan/further.ts'
 import { labelled } from './plan/labelled.ts'
 import { planSchedule } from './plan/shaping.ts'
 import type { Step } from './step.ts'
@@ -43,6 +44,8 @@ function planSize(row: ReadRow, content: Content, size: number, before: Before):
       return planEven(row, content, size, before)
     case 'schedule':
       return planSchedule(row, content, size, before)
+    case 'further':
+      return planFurther(row, content, size, before)
     case 'bySize': {
       const own = content.options[size] ?? null
       return own === null ? noRows : planSize(row, own, size, before)

@@ -164,6 +164,8 @@ function placesOf(steps: readonly Step[]): readonly Where[] {
   return steps.flatMap((step) => {
     if (step.kind === 'repeat' || step.kind === 'sequence') return placesOf(step.body)
     if (step.kind === 'either') return placesOf(step.options[0] ?? [])
+    // A slip stitch that only joins is in no row further down.
+    if (step.kind === 'slip') return 'depth' in step.where ? [step.where] : []
     return step.kind === 'work' || step.kind === 'together' || step.kind === 'skip' ? [step.where] : []
   })
 }

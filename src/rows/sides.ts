@@ -12,7 +12,8 @@ function other(side: Side): Side {
 const facing = /^(?:yarn|rejoin|attach|facing|faces)$/
 
 function saysOtherwise(row: ReadRow): boolean {
-  return row.words.some((word) => facing.test(word.text))
+  // `ending with a WS row`: so many rows that it comes out so.
+  return row.words.some((word) => facing.test(word.text) || word.text === 'ws' || word.text === 'rs')
 }
 
 const beforeWork = new Set<Step['kind']>(['chain', 'remark', 'turn', 'slip', 'join'])

@@ -25,6 +25,8 @@ export type Accepts =
   | { readonly kind: 'run'; readonly nth: number | null; readonly of: number; readonly stitch: Stitch | null }
   /** The middle of a group of three or more in one place: `in the centre of each scallop` */
   | { readonly kind: 'middle' }
+  /** The middle stitch of the whole row */
+  | { readonly kind: 'center' }
 
 /** A place of a group: its middle, its first or last, or the one with this number. */
 export type Member = 'middle' | 'first' | 'last' | number
@@ -186,7 +188,8 @@ export type Step = {
     }
   /** `sc in each dc, (sc, ch 2, sc) in each ch-2 sp around`: each place as it comes. */
   | { readonly kind: 'sweep'; readonly works: readonly Sweeping[] }
-  | { readonly kind: 'skip'; readonly where: Where }
+  /** `counting`: what chains skipped at the beginning of a foundation count as. */
+  | { readonly kind: 'skip'; readonly where: Where; readonly counting?: Counting }
   /** `yarn`: where yarn is joined, which the row then begins in. */
   | { readonly kind: 'slip'; readonly where: Where; readonly yarn?: true }
   | { readonly kind: 'join' }

@@ -99,7 +99,7 @@ function noteSteps(gathering: Gathering, steps: readonly Step[]): void {
 }
 
 function stepsOf(content: Content | null): readonly Step[] {
-  if (content === null || content.kind === 'reference') return []
+  if (content === null || content.kind === 'reference' || content.kind === 'further') return []
   if (content.kind === 'bySize') return content.options.flatMap(stepsOf)
   if (content.kind === 'schedule') return [...content.even, ...content.legs.flatMap((leg) => leg.last)]
   return content.steps

@@ -148,7 +148,7 @@ function standsOnFirst({ last, cursor, stitches, turningStitches }: Work): boole
 
 function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   const { where, at } = step
-  if (skipsFoundation(work, where)) return skipFoundation(work, forSize(where.count, work.size), at)
+  if (skipsFoundation(work, where)) return skipFoundation(work, step)
   if (where.kind === 'first' && work.last >= 0) return skipFirst(work, where, at)
   if (where.kind === 'next' && work.countsFirst && standsOnFirst(work)) {
     return skipFirst(work, { kind: 'first', count: where.count, of: where.of }, at)

@@ -1,9 +1,11 @@
 import { beginsWithWork, isProse } from '../prose.ts'
+import type { Word } from '../words.ts'
 import type { Passage } from '../written.ts'
 import { soundsLikeFoundation } from './foundation.ts'
 import type { Chunk } from './passage-text.ts'
 import type { Prepared, Wording } from './prepare.ts'
 import { prepare } from './prepare.ts'
+import { withoutName } from './read-parts.ts'
 
 /** How much of a line is looked at for a label. */
 const lookAhead = 400
@@ -25,7 +27,7 @@ const elsewhere =
 
 /** Lines that do: shaping, and rows that change nothing. */
 const goesOn = new RegExp(
-  `^[\\s*_]*${lead}(?:(?:work|cont|continue|continuing|keep)\\s+(?:even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b|(?:on|in)\\s+(?:the\\s+)?(?:every|each|next|alternate)\\b[^.,]{0,30}${rows}\\b)`,
+  `^[\\s*_]*${lead}(?:(?:work|cont|continue|continuing|keep)\\s+(?:(?:to\\s+)?(?:increas|decreas|inc|dec)\\w*\\b[^.]*?\\b(?:in\\s+(?:this|the\\s+same)|as\\s+(?:established|set|before)|thus)|even|straight|plain|without|working|in\\s+(?:est\\w*\\s+)?(?:patt?|pattern|[shdt]\\w{1,3})\\b|${some}\\s+(?:\\S+\\s+){0,6}?(?:more\\s+)?${rows})\\b|${some}\\s+(?:more\\s+)?${rows}\\s+(?:of|in|even|straight|plain)\\b|(?:inc|dec)(?:rease|reasing)?\\s+(?:\\d+\\s+\\w+\\s+)?(?:at|each|on|every|both)\\b|next\\s+(?:\\d+\\s+)?${rows}\\b|(?:on|in)\\s+(?:the\\s+)?(?:every|each|next|alternate)\\b[^.,]{0,30}${rows}\\b)`,
   'i',
 )
 
@@ -66,13 +68,21 @@ export function isTitle(text: string, { vocabulary }: Wording, words: () => Prep
   )
 }
 
+/** `Button loop: ch 8, …` */
+const named = /^[\s*_]*\p{Lu}[\p{L}\s-]{2,40}:/u
+
+function ownWords({ own }: Prepared): readonly Word[] {
+  return own.flatMap(({ words }) => words)
+}
+
 /** Whether a line without a label opens a chunk of its own after what stands above it. */
 function opensAfter(above: Chunk, chunk: Chunk, wording: Wording): boolean {
   if (isRowOfItsOwn(chunk.text) || yarnCut.test(above.text)) return true
   if (!sentenceEnd.test(above.text)) return false
   const prepared = prepare(chunk, wording)
+  if (named.test(chunk.text) && withoutName(ownWords(prepared), wording.vocabulary) !== null) return true
   if (prepared.opens === 'all' || isTitle(chunk.text, wording, () => prepared)) return true
-  const words = prepared.own.flatMap((own) => own.words)
+  const words = ownWords(prepared)
   // Row below row, each with its count.
   if (count.test(above.text) && count.test(chunk.text) && beginsWithWork(words, wording.vocabulary)) return true
   // A note above the chain that a piece is begun with.

@@ -1,7 +1,7 @@
 import type { PerSize } from '../../measure/value.ts'
 import type { Content } from '../content.ts'
 import type { Label } from '../label.ts'
-import { isProse } from '../prose.ts'
+import { beginsWithWork, isProse } from '../prose.ts'
 import type { Vocabulary } from '../reader.ts'
 import type { Read } from '../row-reading.ts'
 import { readWordsOfRow } from '../row-reading.ts'
@@ -85,7 +85,22 @@ export function readPrepared(prepared: Prepared, vocabulary: Vocabulary, stitch:
   const [first] = own
   if (own.length > 1) return readSeveral(own, prepared, vocabulary, stitch)
   const words = first?.words ?? []
-  return readWordsOfRow(label === null ? withoutLead(words) : afterName(label, words), vocabulary, stitch, opensLine)
+  const said = label === null ? withoutLead(words) : afterName(label, words)
+  const read = readWordsOfRow(said, vocabulary, stitch, opensLine)
+  const named = label === null && read.content === null ? withoutName(words, vocabulary) : null
+  return named === null ? read : readWordsOfRow(named, vocabulary, stitch, opensLine)
+}
+
+/** The most words that a name of a few rows has: `Divide for front and back:` */
+const mostNameWords = 7
+
+/** `Divide for front and back: Ch 1, …`: what is worked after a name that is no label. */
+export function withoutName(words: readonly Word[], vocabulary: Vocabulary): readonly Word[] | null {
+  const end = words.findIndex((word) => word.text === ':')
+  if (end < 1 || end > mostNameWords) return null
+  const name = words.slice(0, end)
+  const plain = name.every((word) => word.kind === 'word') && isProse(name, vocabulary)
+  return plain && beginsWithWork(words.slice(end + 1), vocabulary) ? words.slice(end + 1) : null
 }
 
 /** `Next, increase in every stitch.` */

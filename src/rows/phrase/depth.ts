@@ -7,6 +7,7 @@ import { takePattern } from './pattern.ts'
 const rowWord = '(?:rows?|rnds?|rounds?)'
 const below = new RegExp(`^(?:(?:in|of|from) )?(?:the )?(?:${rowWord} (?:directly )?below|below)`)
 const rowsBelow = new RegExp(`^${rowWord} (?:directly )?(?:below|down)`)
+const ofFirstRow = new RegExp(`^(?:of|in|from|on) (?:the )?first ${rowWord}(?= |$)`)
 const ofRow = new RegExp(`^(?:of|in|from|on) (?:the )?${rowWord}`)
 
 /** `dc 2 rows below next st`: the stitch that it stands over */
@@ -19,6 +20,7 @@ function counted(reader: Reader): Count | null {
 }
 
 function numbered(reader: Reader): Count | null {
+  if (takePattern(reader, ofFirstRow) !== null) return one(reader)
   return takePattern(reader, ofRow) === null ? null : (takeNumber(reader) ?? takeOrdinal(reader))
 }
 

@@ -1,9 +1,10 @@
 import type { Count } from '../count.ts'
 import type { Reader } from '../reader.ts'
 import { attempt, numberAt, one, take, takeAll, takeNumber, textAt } from '../reader.ts'
-import type { Interval, Target, Where } from '../step.ts'
+import type { Interval, Target, Until, Where } from '../step.ts'
 import { readInterval } from './interval.ts'
 import { chainWords, numberedSpace, readGroup } from './nouns.ts'
+import { takePattern } from './pattern.ts'
 import { anyStitch, readTarget, saidStitch } from './target.ts'
 import { readUntil } from './until.ts'
 
@@ -34,9 +35,22 @@ function loopOf(reader: Reader): Target | null {
   return chains !== null && take(reader, ...chainWords) ? [{ kind: 'space', chains }] : null
 }
 
+const section =
+  /^(?:of|on|across|along) (?:the )?(?:left |right |first |second )?(?:back|front|sleeve|body)(?: section)?(?: (?:sts?|stitches))?(?= ,)/
+const space = /^, \S+ in (?:the )?(?:next |same |last )?(?:ch - # )?(?:ch-sp|sp|space|corner)(?= |$)/
+
+/** `each dc of back, dc in next ch-1 sp`: as far as the space that comes next */
+function ofSection(reader: Reader): Until | null {
+  if (takePattern(reader, section) === null) return null
+  const at = reader.at
+  const leads = takePattern(reader, space) !== null
+  reader.at = at
+  return leads ? { kind: 'reaching', of: [{ kind: 'space', chains: null }] } : null
+}
+
 function allOf(reader: Reader, interval: Interval | null): Where {
   const of = attempt(reader, numbered) ?? attempt(reader, (inner) => readTarget(inner, true)) ?? saidStitch
-  const until = attempt(reader, readUntil) ?? { kind: 'end' }
+  const until = attempt(reader, ofSection) ?? attempt(reader, readUntil) ?? { kind: 'end' }
   return interval === null ? { kind: 'each', of, until } : { kind: 'each', of, until, interval }
 }
 

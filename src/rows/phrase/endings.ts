@@ -154,10 +154,30 @@ function endings(step: StepOf<'repeat'>, ending: readonly Step[]): readonly (rea
   return like === 0 ? [after, instead(0), ...others] : [instead(like), after, ...others]
 }
 
+function isSameWork(first: Step | undefined, second: Step): boolean {
+  if (first?.kind !== 'work' || second.kind !== 'work') return false
+  const [one, two] = [first.parts[0], second.parts[0]]
+  return (
+    one?.kind === 'stitch' &&
+    two?.kind === 'stitch' &&
+    one.stitch.base === two.stitch.base &&
+    one.stitch.style === two.stitch.style
+  )
+}
+
+/** `ending last rep with sc in last ch`: in place of the last step, or from an earlier one on that is like it. */
+function inPlaceOf(step: StepOf<'repeat'>, ending: readonly Step[]): Step {
+  const like = step.body.flatMap((each, at) => (at < step.body.length - 1 && isSameWork(ending[0], each) ? [at] : []))
+  const instead: Step = { ...step, ending }
+  if (like.length === 0) return instead
+  const options = [[instead], ...like.reverse().map((endingAt): readonly Step[] => [{ ...step, ending, endingAt }])]
+  return { kind: 'either', options, about: 'ending', at: step.at }
+}
+
 /** The repetition with its ending; where the words leave open what they mean, by what comes out. */
 export function ended(step: StepOf<'repeat'>, found: Ending, stop: number | null): Step {
   if (found.kind === 'at mark') return { ...step, stop }
   if (found.kind === 'without') return { ...step, stop: Math.max(0, step.body.length - found.count) }
-  if (found.sure) return { ...step, ending: found.steps }
+  if (found.sure) return inPlaceOf(step, found.steps)
   return { kind: 'either', options: endings(step, found.steps), about: 'ending', at: step.at }
 }

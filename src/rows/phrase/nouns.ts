@@ -142,7 +142,7 @@ function markedNoun(reader: Reader): Accepts | null {
 
 /** Words that say which place, where the place is found by its order all the same. */
 const adjectives = (
-  'center centre middle indicated designated specified given unworked unused underarm armhole sleeve held reserved skipped ' +
+  'remaining rem center centre middle indicated designated specified given unworked unused underarm armhole sleeve held reserved skipped ' +
   'parked live foundation base raglan heel instep neck thumb gusset shoulder body cuff brim foot sole yoke collar hem waist'
 ).split(' ')
 
@@ -180,6 +180,8 @@ export function readNoun(reader: Reader): Accepts | null {
   const named = attempt(reader, markedNoun)
   if (named !== null) return named
   const center = /^cent(?:er|re)$/.test(textAt(reader))
+  if (/^(?:beg|beginning|starting|joining)$/.test(textAt(reader)) && /^corners?$/.test(textAt(reader, 1)))
+    reader.at += 1
   while (take(reader, ...adjectives));
   const found = plainNoun(reader)
   // The space in the centre of a shawl is told from the others by its group.

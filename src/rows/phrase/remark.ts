@@ -66,7 +66,7 @@ export const remarkPhrase: Phrase = {
 
 const made = /^(?:made|formed|complete|completed|created|started|begun|increased|decreased|joined)$/
 const says =
-  /^(?:the|skipped|beg|beginning|turning|cent(?:er|re) of|middle of|same|this|that|these|crossing|note|move|moving|see|behind|you|it|they|always|remember|do not|don't|make sure|being|taking|be|total|half|corner|now|from|as|on|at|until|each size|right|wrong|rs|ws|facing|or|if|when|leaving|placing|along|top|bottom|left|side|first (?:corner|side|half|sleeve|leg|petal|shell)|second|third|fourth)(?= |$)/
+  /^(?:\d(?:st|nd|rd|th) (?:ch|chain|st) of|the|skipped|beg|beginning|turning|cent(?:er|re) of|middle of|same|this|that|these|crossing|note|move|moving|see|behind|you|it|they|always|remember|do not|don't|make sure|being|taking|be|total|half|corner|now|from|as|on|at|until|each size|right|wrong|rs|ws|facing|or|if|when|leaving|placing|along|top|bottom|left|side|first (?:corner|side|half|sleeve|leg|petal|shell)|second|third|fourth)(?= |$)/
 
 function bracketText(reader: Reader, end: number): string {
   return reader.words

@@ -1,6 +1,7 @@
 import type { Phrase, Reader } from '../reader.ts'
 import { attempt, numberAt, one, passClause, spanSince, take, takeNumber, takeStitch, textAt } from '../reader.ts'
-import type { Step, Where } from '../step.ts'
+import type { Step, Target, Where } from '../step.ts'
+import { readCounting } from './counting.ts'
 import { withDepth } from './depth.ts'
 import { numberedSpace, readNoun } from './nouns.ts'
 import { readOpeningChain } from './opening-chain.ts'
@@ -43,8 +44,24 @@ function base(reader: Reader): Where | null {
   return where?.kind === 'same' ? where : null
 }
 
+/** `skip sleeve sts`: all up to the next space, corner or marker, where no number is said */
+function section(reader: Reader): Where | null {
+  const found = takePattern(
+    reader,
+    /^(?:(?:all|the|next|first|second|each|of|left|right) )*(?:sleeve|underarm|armhole)(?: section)?(?: (?:sts?|stitches))?(?= [,;.:)]| and| for|$)/,
+  )
+  const of: Target = [{ kind: 'space', chains: null }, { kind: 'corner' }, { kind: 'marked' }]
+  return found === null ? null : { kind: 'each', of: anyStitch, until: { kind: 'reaching', of } }
+}
+
 function place(reader: Reader): Where | null {
-  return attempt(reader, base) ?? attempt(reader, upTo) ?? attempt(reader, counted) ?? readWhere(reader)
+  return (
+    attempt(reader, section) ??
+    attempt(reader, base) ??
+    attempt(reader, upTo) ??
+    attempt(reader, counted) ??
+    readWhere(reader)
+  )
 }
 
 /** `first dc and ch-1 sp` */
@@ -96,7 +113,9 @@ export const skipPhrase: Phrase = {
     if (first === null) return null
     passBelonging(reader)
     const at = spanSince(reader, from)
-    const steps = [...goingBack({ kind: 'skip', where: withDepth(reader, first), at })]
+    const counting = attempt(reader, (inner) => (/^[([]$/.test(textAt(inner)) ? readCounting(inner) : null))
+    const skip = { kind: 'skip', where: withDepth(reader, first), at } as const
+    const steps = [...goingBack(counting === null ? skip : { ...skip, counting })]
     for (let where = attempt(reader, further); where !== null; where = attempt(reader, further)) {
       steps.push({ kind: 'skip', where, at: spanSince(reader, from) })
     }

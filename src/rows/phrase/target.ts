@@ -1,5 +1,5 @@
 import type { Reader } from '../reader.ts'
-import { attempt, numberAt, peek, take } from '../reader.ts'
+import { attempt, numberAt, peek, take, textAt } from '../reader.ts'
 import type { Accepts, Target } from '../step.ts'
 import { numberedSpace, readNoun } from './nouns.ts'
 
@@ -28,7 +28,21 @@ export function readTarget(reader: Reader, joined: boolean): Target | null {
   const first = attempt(reader, readNoun)
   if (first === null) return null
   const accepts = [first]
+  const listed = joined ? attempt(reader, list) : null
+  if (listed !== null) return [first, ...listed]
   const next = (): Accepts | null => attempt(reader, (inner) => further(inner, joined))
   for (let more = next(); more !== null; more = next()) accepts.push(more)
   return accepts
+}
+
+/** `, ch-1 sp and dc`: the rest of a list of three or more, which an `and` must end */
+function list(reader: Reader): readonly Accepts[] | null {
+  const found: Accepts[] = []
+  while (take(reader, ',') && textAt(reader) !== 'and') {
+    const noun = attempt(reader, numberedSpace) ?? attempt(reader, readNoun)
+    if (noun === null) return null
+    found.push(noun)
+  }
+  const last = found.length > 0 ? attempt(reader, (inner) => further(inner, true)) : null
+  return last === null ? null : [...found, last]
 }

@@ -4,6 +4,7 @@ import { attempt, numberAt, one, peek, take, takeAll, takeNumber, textAt } from 
 import type { Target, Until } from '../step.ts'
 import { numberedSpace } from './nouns.ts'
 import { readOpeningChain } from './opening-chain.ts'
+import { takePattern } from './pattern.ts'
 import { passEdge } from './row-ends.ts'
 import { anyStitch, readTarget, saidStitch } from './target.ts'
 import { readWithin } from './within.ts'
@@ -74,11 +75,15 @@ function isRare(of: Target): boolean {
   return of.every((accepts) => accepts.kind !== 'stitch' && accepts.kind !== 'named' && accepts.kind !== 'chain')
 }
 
+/** `to center st`, without a group that it would be the middle of */
+const center = /^(?:the )?(?:center|centre|middle) (?:sts?|stitch|sc|dc|hdc|tr|htr)(?= [,;.:)]|$)/
+
 /** `next corner sp`, `corner`, `first ch-2 sp`, `center st of next shell` */
 function place(reader: Reader): Target | null {
   if (attempt(reader, readOpeningChain) !== null) return null
   const within = attempt(reader, readWithin)
   if (within !== null) return 'of' in within ? within.of : null
+  if (takePattern(reader, center) !== null) return [{ kind: 'center' }]
   take(reader, 'the')
   const next = take(reader, 'next', 'following', 'foll')
   if (!next) take(reader, 'first', 'each', 'every')

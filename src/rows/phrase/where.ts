@@ -143,7 +143,7 @@ function bare(reader: Reader, preposition: string): Where | null {
 }
 
 const belonging =
-  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^between (?:the )?petals(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|throw|blanket|afghan|shawl|scarf|cloth|hat|bag|cushion|cowl|panel|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
+  /^(?:of|in|from) (?:the |this |that )?(?:(?:last|previous|prev|preceding|prior|former|first|next|same|other|adjacent|neighbouring) )+(?:row|rnd|round|block|blocks|tile|motif|square|box|petal|flower|hexagon|piece)(?= |$)|^between (?:the )?petals(?= |$)|^between (?:the )?(?:next |these |last )*(?:# )?(?:sts?|stitches|scs?|dcs?|hdcs?|trs?|htrs?)(?= |$)|^of (?:the )?(?:turning (?:ch|chain)|tch|(?:first|next|same) (?:ch - # )?(?:lp|loop|sp|space|arch)|yoke|body|back|front|sleeve|ring|circle|ch|chain|foundation|foundation ch|foundation chain|throw|blanket|afghan|shawl|scarf|cloth|hat|bag|cushion|cowl|panel|row below|rnd below|square|motif|piece|edge|edging)(?= |$)/
 
 /** `of previous row`, `of next block`: which of the like it is, where its place tells that already. */
 export function passBelonging(reader: Reader): void {

@@ -31,8 +31,10 @@ export const lists: readonly Rewording[] = [
   },
   // `a tuft of 5 tr in one stitch`
   {
-    opens: 'a',
-    from: new RegExp(`^a (?:tuft|group|cluster|bunch|shell|fan) of (?<what>${stitches})(?= in| into| on| under)`),
+    opens: 'a # one tuft group bunch shell fan',
+    from: new RegExp(
+      `^(?:(?:a|#|one) )?(?:tuft|group|cluster|bunch|shell|fan) of (?<what>${stitches})(?= in| into| on| under)`,
+    ),
     to: '$what',
   },
   // `3 dc in the centre`: of a list without chains the centre stitch

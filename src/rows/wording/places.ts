@@ -146,7 +146,7 @@ export const withoutNoun: readonly Rewording[] = [
   },
   {
     opens: 'each every',
-    from: /^(?:each|every) of (?:all )?(?:the |these |those )?(?:others?|rest|remainder|remaining ones|remaining|other)(?: (?:stitches|sts|ones))?(?= [,;.:)*]| to| across| round| around| all|$)/,
+    from: /^(?:each|every) of (?:all )?(?:the |these |those )?(?:others?|rest|remainder|remaining ones|remaining|other|following)(?: (?:stitches|sts|ones))?(?= [,;.:)*]| to| across| round| around| all|$)/,
     to: 'each st',
   },
   {

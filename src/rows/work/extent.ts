@@ -35,6 +35,8 @@ export function wantedWords(target: Target): string {
       return `stitches among ${first.of}`
     case 'middle':
       return 'middles of groups'
+    case 'center':
+      return 'the middle stitch'
   }
 }
 
@@ -79,7 +81,7 @@ export function target(work: Work, asked: Target): Target {
 /** What is told where the row below has nowhere what is asked for. */
 export function noSuchPlace(of: Target, at: Span): Stop {
   // Where a corner or a marker is, is left to the rows before; none may have said it.
-  if (of.some((accept) => /^(?:corner|marked|middle|run)$/.test(accept.kind)))
+  if (of.some((accept) => /^(?:corner|marked|middle|center|run)$/.test(accept.kind)))
     return { why: 'unread', at, expected: 'a place that the rows before make plain' }
   return { why: 'no such place', at, wanted: wantedWords(of) }
 }

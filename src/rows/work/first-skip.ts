@@ -1,6 +1,5 @@
-import type { Span } from '../../diagnostic/index.ts'
 import { forSize } from '../count.ts'
-import type { Where } from '../step.ts'
+import type { StepOf, Where } from '../step.ts'
 import { settleSkippedChains } from './opening.ts'
 import type { Stop, Work } from './state.ts'
 
@@ -15,9 +14,10 @@ export function skipsFoundation(work: Work, where: Where): where is Where & { ki
 }
 
 /** Chains skipped before the first stitch may stand for one, as those do that are counted from the hook. */
-export function skipFoundation(work: Work, skipped: number, at: Span): Stop | null {
+export function skipFoundation(work: Work, { where, at, counting }: StepOf<'skip'>): Stop | null {
+  const skipped = 'count' in where ? forSize(where.count, work.size) : 0
   work.last = skipped - 1
-  const stop = settleSkippedChains(work, { at, chains: skipped, counting: null }, work.rowStitch, false)
+  const stop = settleSkippedChains(work, { at, chains: skipped, counting: counting ?? null }, work.rowStitch, false)
   work.cursor = skipped
   work.begunAt = skipped
   return stop

@@ -83,3 +83,15 @@ export function isGap(kinds: Kinds, row: Row, at: number, between: 'groups' | 's
   // A stitch of its own beside a group, as half a group at the edge has it; the edge itself is none.
   return group >= 0 || (beside >= 0 && (between === 'any' || (at > 0 && !row.circular)))
 }
+
+const centers = new WeakMap<Row, number>()
+
+/** The place of the middle stitch of a row; -1 where it has an even number of them. */
+export function centerOf(kinds: Kinds, row: Row): number {
+  const known = centers.get(row)
+  if (known !== undefined) return known
+  const stitches = row.places.flatMap((_, at) => (isStitch(kinds, row, at) ? [at] : []))
+  const found = stitches.length % 2 === 1 ? (stitches[stitches.length >> 1] ?? -1) : -1
+  centers.set(row, found)
+  return found
+}

@@ -4,7 +4,7 @@ import { blockName, closedName } from '../fabric.ts'
 import type { Accepts, Target } from '../step.ts'
 import type { Stitch } from '../terms/stitch.ts'
 import { isAmong } from './among.ts'
-import { isGap, isGroupStart, isMember, placeInGroup } from './groups.ts'
+import { centerOf, isGap, isGroupStart, isMember, placeInGroup } from './groups.ts'
 import type { Work } from './state.ts'
 
 /** How freely the row's nouns are taken: as written, any stitch for a named one, or chains as stitches too. */
@@ -59,6 +59,7 @@ function accepts(accept: Accepts, kind: PlaceKind, work: Work): boolean {
     case 'marked':
     case 'run':
     case 'middle':
+    case 'center':
       return false
   }
 }
@@ -81,7 +82,7 @@ export function freely(target: Target, freedom: Freedom): Target {
 function acceptanceOf(kinds: Kinds, target: Target): Acceptance {
   const known = kinds.accepted.get(target)
   if (known !== undefined) return known
-  const simple = target.every((accept) => !/^(?:chain|special|corner|gap|marked|run|middle)$/.test(accept.kind))
+  const simple = target.every((accept) => !/^(?:chain|special|corner|gap|marked|run|middle|center)$/.test(accept.kind))
   const fresh: Acceptance = { byKind: [], simple }
   kinds.accepted.set(target, fresh)
   return fresh
@@ -114,6 +115,7 @@ function isMeant(work: Work, row: Row, target: Target, acceptance: Acceptance, a
     if (accept.kind === 'marked' && row.marks?.includes(at) === true) return true
     if (accept.kind === 'run' && isAmong(work.kinds, row, accept, at)) return true
     if (accept.kind === 'middle' && groupMiddles(row).has(at)) return true
+    if (accept.kind === 'center' && centerOf(work.kinds, row) === at) return true
   }
   return false
 }

@@ -23,7 +23,9 @@ function perPlace(work: Work, step: StepOf<'work'>): readonly Part[] {
   if (where.kind !== 'next' || where.each === true || part?.kind !== 'stitch' || parts.length > 1) return parts
   const places = forSize(where.count, work.size)
   if (places < 2 || forSize(part.count, work.size) !== places) return parts
-  const single = work.choose(habitKey('each', step.at.start), 2) === 1
+  // Of three and more it goes without saying that one goes into each, but for a shell in each of three spaces.
+  const stitches = where.of.every((accept) => /^(?:stitch|named|chain)$/.test(accept.kind))
+  const single = work.choose(habitKey('each', step.at.start), 2, places > 2 && stitches ? 1 : 0) === 1
   return single ? [{ ...part, count: part.count.map((count) => (count === null ? null : 1)) }] : parts
 }
 
