@@ -12,6 +12,7 @@ import { chainPhrase } from './phrase/chain.ts'
 import { chainBetweenPhrase } from './phrase/chain-between.ts'
 import { craftPhrase, endsAtPhrase } from './phrase/craft.ts'
 import { besideSkipped } from './phrase/depth.ts'
+import { endedByTail } from './phrase/endings.ts'
 import { evenlyPhrase } from './phrase/evenly.ts'
 import { frontedPhrase } from './phrase/fronted.ts'
 import { increasePhrase } from './phrase/increase.ts'
@@ -35,7 +36,7 @@ import { fastenOffPhrase, leavePhrase, turnPhrase } from './phrase/turn.ts'
 import type { Phrase, Reader, Unread, Vocabulary } from './reader.ts'
 import { attempt, createReader, peek, spanSince, textAt } from './reader.ts'
 
-import { withCounting, withFirstSkip, withLeft, withRing } from './settled.ts'
+import { withCounting, withFirstChain, withFirstSkip, withLeft, withRing } from './settled.ts'
 import { spread } from './spread.ts'
 
 import type { Step } from './step.ts'
@@ -184,6 +185,7 @@ function readSequence(reader: Reader, end: number): readonly Step[] | null {
           ? asGroup(steps, looped, start, saysAll(reader, from))
           : multiply(steps, looped, start, multiple)
       steps.push(...group)
+      endedByTail(steps)
       sweep(steps, start)
       leaveLast(steps, start)
       spread(steps, start)
@@ -223,7 +225,7 @@ export function readSteps(words: readonly Word[], vocabulary: Vocabulary, stitch
   const reader = createReader(withoutLoops(withoutColours(own)), vocabulary, readSequence, stitch)
   const steps = readSequence(reader, reader.end)
   if (steps !== null) {
-    const whole = withLeft(withFirstSkip(withRing(withCounting(withMissed(steps, reader.stitch)))))
+    const whole = withLeft(withFirstSkip(withFirstChain(withRing(withCounting(withMissed(steps, reader.stitch))))))
     return { steps: layered ? inLayers(whole) : whole, stitch: reader.stitch, unread: null }
   }
   const fallback = { at: spanSince(reader, 0), words: words[0]?.text ?? '', expected: 'steps', mark: null }

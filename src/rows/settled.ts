@@ -91,3 +91,16 @@ export function withLeft(steps: readonly Step[]): readonly Step[] {
   const step = steps[before]
   return step !== undefined && leavesSome(step) ? steps.toSpliced(before + 1, 0, { kind: 'leave', at: step.at }) : steps
 }
+
+/** `Ch 4, 2 dc in first ch`: the chain that was made first lies farthest from the hook. */
+export function withFirstChain(steps: readonly Step[]): readonly Step[] {
+  const at = steps.findIndex((step) => step.kind !== 'remark')
+  const chain = steps[at]
+  const into = steps[at + 1]
+  if (chain?.kind !== 'chain' || into?.kind !== 'work' || into.where.kind !== 'first') return steps
+  const single = into.where.count.every((count) => count === 1 || count === null)
+  const chains = chain.count.every((count) => count === null || count > 2)
+  if (!single || !chains || !into.where.of.every((accept) => accept.kind === 'chain')) return steps
+  const where = { kind: 'fromHook', nth: chain.count, counting: chain.counting, said: true } as const
+  return steps.with(at + 1, { ...into, where })
+}

@@ -141,3 +141,40 @@ describe('pieces', () => {
     )
   })
 })
+
+describe('shells from edge to edge', () => {
+  const rows =
+    'Ch 26.\nRow 1: Sc in 2nd ch from hook, *sk 2 ch, 5 dc in next ch, sk 2 ch, sc in next ch; rep from * to end. (4 shells)\n' +
+    'Row 2: Ch 3 (counts as dc), turn, 2 dc in first sc, *sc in 3rd dc of next shell, 5 dc in next sc; rep from * to last shell, sc in 3rd dc of shell, 3 dc in last sc. (3 shells, 2 half shells)\n'
+  it.each([
+    [
+      'Row 3: Ch 1, turn, sc in first dc, *5 dc in next sc, sc in 3rd dc of next shell; rep from * to end, working last sc in top of ch-3.',
+      25,
+    ],
+    [
+      'Row 3: Ch 1, turn, sc in first dc, *5 dc in next sc, sc in 3rd dc of next shell; rep from * to end, ending last rep with sc in top of ch-3.',
+      25,
+    ],
+  ])('%s', (row, made) => {
+    const draft = work(`## A\n${rows}${row} (4 shells)`)
+    expect([...draft.codes, draft.ledger.rows.at(-1)?.total[0]]).toEqual([made])
+  })
+})
+
+describe('what the first of some stitches is', () => {
+  it.each([
+    ['Work 12 treble into the circle, the first being 3 chain; join neatly.', 12],
+    ['3 chain (to take the place of a treble), 17 treble in the ring, slip stitch to the top of the 3 chain.', 18],
+  ])('%s', (round, made) => {
+    const draft = work(`## A\nBegin with 4 chain, joined in a circle.\n1st round: ${round}`, { terms: 'uk' })
+    expect([...draft.codes, draft.ledger.rows.at(-1)?.total[0]]).toEqual([made])
+  })
+
+  it('takes the chain made first as the one farthest from the hook', () => {
+    expect(
+      worked(
+        '## A\nRow 1: Ch 4, 2 dc in first ch. Turn. (3 dc)\nRow 2: Ch 3, dc in first st, dc in next st, 2 dc in last st. (5 dc)',
+      ),
+    ).toBe('Row 1: 3, Row 2: 5')
+  })
+})

@@ -41,15 +41,19 @@ const manner =
 const aside =
   /^(?:working |work |going |crossing )(?:in front|in back|behind|backwards?)(?: of (?:the )?(?:last |previous )?(?:work|st|sts|dc|tr|sc|hdc|treble|trebles))?(?= [,;.]|$)/
 
+/** `the first dc being a ch 3`, `the last dc being in the top of the 3 ch`: which of those just named are meant */
+const being =
+  /^(?:with )?the (?:first|last)(?: (?:sc|dc|hdc|htr|tr|dtr|stitch|st|one))? being (?:(?:a |the )?(?:# (?:ch|chain)|(?:ch|chain) #)|(?:in|into|on|worked)(?: [^ ,;.:()*]+)+)(?= [,;.:)]|$)/
+
 /**
  * How stitches cross: `working in front of dc just made`.
  */
 export const crossingPhrase: Phrase = {
   name: 'crossing',
-  opens: (reader) => /^(?:and|working|work|going|crossing|inserting|in|behind|over)$/.test(textAt(reader)),
+  opens: (reader) => /^(?:and|working|work|going|crossing|inserting|in|behind|over|with|the)$/.test(textAt(reader)),
   read: (reader): readonly Step[] | null => {
     const from = reader.at
-    if ([cross, aside, manner, petals].every((pattern) => takePattern(reader, pattern) === null)) return null
+    if ([cross, aside, manner, petals, being].every((pattern) => takePattern(reader, pattern) === null)) return null
     return [{ kind: 'remark', counting: null, at: spanSince(reader, from) }]
   },
 }

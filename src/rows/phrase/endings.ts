@@ -165,6 +165,31 @@ function isSameWork(first: Step | undefined, second: Step): boolean {
   )
 }
 
+/** One of the places of a group, which the last stitch of a row does not go into by itself. */
+function isWithinGroup(step: Step | undefined): boolean {
+  if (step?.kind !== 'work' || !('of' in step.where)) return false
+  return step.where.of.every(
+    (accept) =>
+      accept.kind === 'run' || accept.kind === 'middle' || (accept.kind === 'special' && accept.member !== undefined),
+  )
+}
+
+/**
+ * `*5 dc in next sc, sc in 3rd dc of next shell; rep from * to end, working last sc in top of ch-3`: the last stitch of
+ * the last repeat, where the others go elsewhere than into the row's stitches one by one.
+ */
+export function endedByTail(steps: Step[]): void {
+  const [repeat, tail] = steps.slice(-2)
+  if (repeat?.kind !== 'repeat' || tail?.kind !== 'either' || tail.about !== 'tail') return
+  if (repeat.ending !== null || repeat.stop !== null || repeat.times.kind !== 'until') return
+  const [remark = [], instead = []] = tail.options
+  const [last] = instead
+  const ends = repeat.body.at(-1)
+  if (last === undefined || instead.length > 1 || !isSameWork(ends, last) || !isWithinGroup(ends)) return
+  const options = [[{ ...repeat, ending: instead }], [repeat, ...remark], [repeat, last]]
+  steps.splice(-2, 2, { ...tail, options })
+}
+
 /** `ending last rep with sc in last ch`: in place of the last step, or from an earlier one on that is like it. */
 function inPlaceOf(step: StepOf<'repeat'>, ending: readonly Step[]): Step {
   const like = step.body.flatMap((each, at) => (at < step.body.length - 1 && isSameWork(ending[0], each) ? [at] : []))

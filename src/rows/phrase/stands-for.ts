@@ -3,7 +3,7 @@ import { attempt, numberAt, take, takeNumber, takeStitch, textAt } from '../read
 import type { Counting } from '../step.ts'
 
 const lead = (
-  'this these that which it to will makes make making forms form forming stands stand standing serves serve serving ' +
+  'this these that which it to take takes taking will makes make making forms form forming stands stand standing serves serve serving ' +
   'equals equal represents represent representing = or for instead in place of counts count counting as being is are ' +
   'the a an one first'
 ).split(' ')

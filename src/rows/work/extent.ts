@@ -117,7 +117,13 @@ function nextMarked(work: Work, of: Target): number {
   return next
 }
 
+/** `sl st to center sc` of a round: the stitch ahead, of whatever it is the middle. */
+function isMiddleOfRound({ below }: Work, of: Target): boolean {
+  return below?.circular === true && of.some((accept) => accept.kind === 'center')
+}
+
 function reached(work: Work, until: Until & { kind: 'reaching' }, at: Span): number | Stop {
+  if (isMiddleOfRound(work, until.of)) return reached(work, { ...until, of: anyStitch }, at)
   const next = isMarked(until.of) ? nextMarked(work, until.of) : nextMeant(work, target(work, until.of))
   if (next >= 0) return stitchesBefore(work, next, until.before === undefined ? 0 : forSize(until.before, work.size))
   // Up to the last of them, where that ends the repeat: it lies just beyond.

@@ -90,7 +90,8 @@ const centers = new WeakMap<Row, number>()
 export function centerOf(kinds: Kinds, row: Row): number {
   const known = centers.get(row)
   if (known !== undefined) return known
-  const stitches = row.places.flatMap((_, at) => (isStitch(kinds, row, at) ? [at] : []))
+  // A round has no middle.
+  const stitches = row.circular ? [] : row.places.flatMap((_, at) => (isStitch(kinds, row, at) ? [at] : []))
   const found = stitches.length % 2 === 1 ? (stitches[stitches.length >> 1] ?? -1) : -1
   centers.set(row, found)
   return found

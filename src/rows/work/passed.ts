@@ -48,6 +48,12 @@ function missedByRepeat(work: Work, going: Target, to: number, of: Target): numb
   return count
 }
 
+/** Whether all places from here to `to` are of one group. */
+function isOneGroup({ below, cursor }: Work, to: number): boolean {
+  const group = below?.groups[cursor] ?? -1
+  return group >= 0 && to > cursor + 1 && below?.groups[to - 1] === group
+}
+
 /** Notes what is passed over between here and `to`, the last place of a phrase that means `of`. */
 export function passOver(work: Work, to: number, of: Target): void {
   const over = bridged(work)
@@ -57,6 +63,8 @@ export function passOver(work: Work, to: number, of: Target): void {
     if (over > 0 || !isSpace(work.lastTarget)) leave(work, 0, missedByRepeat(work, work.lastTarget, to, of))
     return
   }
+  // To the turning chain past the rest of its group, as from shell to shell.
+  if (of.length === 0 && isOneGroup(work, to)) return
   const passed = countMeant(work, work.stitchesNamed, work.cursor, to)
   if (passed > over) leave(work, passed, 0)
 }
