@@ -1,4 +1,5 @@
 import { startChoices } from './choices.ts'
+import { startExplained } from './explained.ts'
 import { startFindSize } from './find-size.ts'
 import { memoryOf } from './memory.ts'
 import { readData } from './reader-data.ts'
@@ -7,4 +8,5 @@ import { readData } from './reader-data.ts'
 const memory = memoryOf(() => localStorage)
 const data = readData()
 startChoices(memory)
+startExplained()
 if (data !== null) startFindSize(data, memory)

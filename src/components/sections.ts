@@ -23,7 +23,7 @@ export function sectionOf({ terms }: Pattern, name: SectionName): OutlineEntry {
   const id = `pattern-${name}`
   if (name !== 'gauge') return { id, text: [always(headings[name])] }
   const [own, other] = terms === 'us' ? ['Gauge', 'Tension'] : ['Tension', 'Gauge']
-  return { id, text: [{ ...always(own), term: { other, entry: null } }] }
+  return { id, text: [{ ...always(own), term: { other, reading: null } }] }
 }
 
 /** Whether the pattern has anything to say there. */

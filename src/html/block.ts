@@ -51,6 +51,7 @@ function runs(nodes: readonly Block[]): (Exclude<Block, RowBlock> | RowBlock[])[
 
 /** The page has one first heading, the title; the draft's own start below it. */
 function heading(node: BlockOf<'heading'>, context: Context): Heading {
+  context.stops.begin()
   return {
     type: 'heading',
     depth: depthBelowTitle(node.depth),

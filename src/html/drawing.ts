@@ -39,7 +39,7 @@ export function drawing({ id, caption, figure }: BlockOf<'drawing'>, context: Co
   return blockElement('figure', { className: ['drawing', kind], id }, [
     svg(drawing, { role: 'img', ariaLabel: alt }, enlarged, lettered),
     blockElement('figcaption', {}, context.inlines(caption)),
-    ...(lettered ? [measures(figure)] : []),
+    ...(lettered ? [measures(figure, context)] : []),
   ])
 }
 
@@ -98,7 +98,7 @@ function lineOf(line: string | DrawnValue, place: Properties): PhrasingElement {
 
 const number = (value: number): string => String(Math.round(value * 100) / 100)
 
-function measures({ measures }: Figure): BlockElement {
+function measures({ measures }: Figure, context: Context): BlockElement {
   return blockElement(
     'dl',
     { className: ['measures'] },
@@ -108,7 +108,7 @@ function measures({ measures }: Figure): BlockElement {
           phrasingElement('span', { className: ['letter', 'c'] }, [{ type: 'text', value: `${letter} ` }]),
           { type: 'text', value: name },
         ]),
-        blockElement('dd', {}, [value(measured)]),
+        blockElement('dd', {}, [value(measured, context)]),
       ]),
     ),
   )

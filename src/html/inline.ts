@@ -15,7 +15,7 @@ type Handlers = {
 /** One handler for each type of node in a line of text. */
 const handlers: Handlers = {
   text: (node) => ({ type: 'text', value: node.text }),
-  term: (node) => phrasingOf(termElements(node.text, node.term)),
+  term: (node, context) => phrasingOf(termElements(node.text, node.term, context.stops)),
   value,
   emphasis: (node, context) => ({ type: 'emphasis', children: context.inlines(node.children) }),
   strong: (node, context) => ({ type: 'strong', children: context.inlines(node.children) }),

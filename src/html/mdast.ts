@@ -3,6 +3,7 @@ import type { Block } from '../pattern/node.ts'
 import { blocks } from './block.ts'
 import type { Context } from './context.ts'
 import { inline } from './inline.ts'
+import { firstUses } from './stops.ts'
 
 /**
  * The body of a pattern as Markdown nodes for the host, which makes HTML of them and fits the pictures.
@@ -12,6 +13,7 @@ import { inline } from './inline.ts'
 export function toMdast(body: readonly Block[], sizes: readonly string[]): RootContent[] {
   const context: Context = {
     sizes,
+    stops: firstUses(),
     blocks: (nodes) => blocks(nodes, context),
     inlines: (nodes) => nodes.flatMap((node) => inline(node, context)),
   }

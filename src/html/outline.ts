@@ -23,7 +23,7 @@ function pieces(node: Inline): readonly Segment[] {
     case 'code':
       return [always(node.text)]
     case 'term':
-      return [{ ...always(node.text), term: { ...node.term, entry: null } }]
+      return [{ ...always(node.text), term: { ...node.term, reading: null } }]
     case 'value':
       return node.segments.map((segment) => ({ ...segment, text: segment.text.replace(/\s*\n\s*/g, ' ') }))
     case 'break':

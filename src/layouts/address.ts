@@ -29,3 +29,8 @@ export function printAddress(slug: string, paper: 'a4' | 'letter'): string {
 export function listingAddress({ choice }: Listing): string {
   return siteAddress(choice.length === 0 ? '' : `patterns/${pathOf(choice)}/`)
 }
+
+/** What is heard on a pattern's page; `version` tells one that says something else. */
+export function spokenAddress(slug: string, version: string): string {
+  return `${patternAddress(slug)}spoken.css?${version}`
+}

@@ -21,8 +21,10 @@ export interface Segment {
 export interface Term {
   /** The same in the other country's terms, US or UK; the text itself where both say the same. */
   readonly other: string
-  /** Its place in the pattern's list of abbreviations, from 0; null for what stands in none. */
-  readonly entry: number | null
+  /** Which of the pattern's readings explains it, from 0; null for words in full. */
+  readonly reading: number | null
+  /** Whether the reading explains a word that is read out as it stands: a special stitch. */
+  readonly explains?: true
 }
 
 /** The same pieces as part of a measure in both systems. */

@@ -48,6 +48,7 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body
     materials: materials(facts, yarn, parts.value),
     gauge: gaugeLines(facts, parts.graded.environment),
     abbreviations: abbreviations(parts.ledger, facts.terms),
+    readings: [],
     cover: facts.cover ?? null,
     video: facts.video ?? null,
     yarn,

@@ -35,6 +35,8 @@ export interface Pattern {
   readonly gauge: readonly GaugeLine[]
   /** Generated from the rows: only what is used, in the order of the alphabet. */
   readonly abbreviations: readonly Abbreviation[]
+  /** What the abbreviations and special stitches of the text are read out or explained as, each once. */
+  readonly readings: readonly Reading[]
   /** What makers and wearers should be warned of; empty for most patterns. */
   readonly cautions: readonly Caution[]
   readonly cover: { readonly src: string; readonly alt: string } | null
@@ -116,6 +118,15 @@ export interface Caution {
   readonly source: string
   /** Sizes it is for, as positions; null for all. */
   readonly sizes: readonly number[] | null
+}
+
+/** `single crochet` and `double crochet`, for `sc` in US terms; for a special stitch, its definition. */
+export interface Reading {
+  readonly own: string
+  /** In the other country's terms. */
+  readonly other: string
+  /** Whether the word reads well as it stands, and this explains it: a special stitch. */
+  readonly explains: boolean
 }
 
 /** A printed value. Page and PDF show the same id with the same pieces; a test compares them. */

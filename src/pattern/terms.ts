@@ -1,28 +1,37 @@
 import { type Segment, type Term, textForAll } from '../measure/index.ts'
-import { definesStitches, type Manner, type Naming, termsIn, translated } from '../rows/index.ts'
+import { definesStitches, type Manner, type Naming, type TermFound, termsIn, translated } from '../rows/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import type { Block, BlockOf, Inline } from './node.ts'
-import type { Abbreviation, Pattern } from './pattern.ts'
+import type { Abbreviation, Pattern, Reading } from './pattern.ts'
 
 /** What is needed to know the terms of a pattern's text. */
 interface Speaking {
   readonly naming: Naming
-  /** Places in the list of abbreviations. */
-  readonly entries: ReadonlyMap<string, number>
+  /** The abbreviations that the pattern lists, by their names. */
+  readonly listed: ReadonlyMap<string, Abbreviation>
+  /** The place of a reading among those of the pattern, which grow. */
+  readonly place: (reading: Reading) => number
 }
 
 /** A pattern with the terms of its text apart, each with what it is in the other country's terms. */
 export function inBothTerms(pattern: Pattern, { names }: Ledger): Pattern {
-  const entries = new Map(pattern.abbreviations.map(({ abbreviation }, place) => [abbreviation, place]))
-  const speaking: Speaking = { naming: { terms: pattern.terms, own: names }, entries }
+  const listed = new Map(pattern.abbreviations.map((each) => [each.abbreviation, each]))
+  const readings = new Map<string, { readonly place: number; readonly reading: Reading }>()
+  const place = (reading: Reading): number => {
+    const key = JSON.stringify(reading)
+    const known = readings.get(key) ?? { place: readings.size, reading }
+    readings.set(key, known)
+    return known.place
+  }
+  const speaking: Speaking = { naming: { terms: pattern.terms, own: names }, listed, place }
   const prose = (words: readonly Segment[]): readonly Segment[] =>
     speaksOfTerms.test(textForAll(words)) ? words : spokenSegments(words, 'prose', speaking)
-  return {
-    ...pattern,
+  const spokenParts = {
     lead: prose(pattern.lead),
     gauge: pattern.gauge.map((gauge) => ({ ...gauge, text: prose(gauge.text) })),
     body: spokenBlocks(pattern.body, speaking),
   }
+  return { ...pattern, ...spokenParts, readings: [...readings.values()].map(({ reading }) => reading) }
 }
 
 /** A text that speaks of both countries' terms says what it means, and stays as it is. */
@@ -32,15 +41,31 @@ const speaksOfTerms = /\b(?:US|USA|U\.S\.|UK|U\.K\.|American|British)\b/
 function pieces(text: string, manner: Manner, speaking: Speaking): readonly (string | TermPiece)[] {
   const found: (string | TermPiece)[] = []
   let from = 0
-  for (const { at, other, entry } of termsIn(text, speaking.naming, manner)) {
-    const term: Term = { other, entry: entry === null ? null : (speaking.entries.get(entry) ?? null) }
+  for (const { at, other, short } of termsIn(text, speaking.naming, manner)) {
+    const reading = readingOf(short, manner, speaking)
+    const term: Term = {
+      other,
+      reading: reading === null ? null : speaking.place(reading),
+      ...(reading?.explains === true ? { explains: true } : {}),
+    }
     const own = text.slice(at.start, at.end)
-    if (term.entry === null && other === own) continue
+    if (term.reading === null && other === own) continue
     if (at.start > from) found.push(text.slice(from, at.start))
     found.push({ text: own, term })
     from = at.end
   }
   return from < text.length ? [...found, text.slice(from)] : found
+}
+
+/** Prose may use a short word that is no abbreviation: there only those that the rows use are told. */
+function readingOf(short: TermFound['short'], manner: Manner, { listed }: Speaking): Reading | null {
+  if (short === null) return null
+  if ('own' in short) {
+    const entry = listed.get(short.own)
+    return entry?.other == null ? null : { own: entry.meaning, other: entry.other.meaning, explains: true }
+  }
+  const { entry, full, otherFull } = short
+  return manner === 'prose' && !listed.has(entry) ? null : { own: full, other: otherFull, explains: false }
 }
 
 interface TermPiece {

@@ -20,6 +20,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     finished: [],
     materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
     gauge: [],
+    readings: [],
     abbreviations: [],
     cautions: [],
     cover: null,

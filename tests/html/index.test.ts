@@ -10,6 +10,8 @@ test('the part offers a short list of names', () => {
     'readerJson',
     'segmentsHtml',
     'sizeClass',
+    'spokenCss',
+    'spokenVersion',
     'toMdast',
   ])
 })

@@ -25,7 +25,7 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
         { text: 'cm', show: 'always' },
       ],
     },
-    '<span class="value" data-v="v1"><span class="s s0">52</span><span class="c"> (</span><span class="s s1">60</span><span class="c">) </span>cm</span>',
+    '<span class="value" data-v="v1"><span class="s s0">52</span><span class="c" aria-hidden="true"> (</span><span class="s s1">60</span><span class="c" aria-hidden="true">) </span>cm</span>',
   ],
   [
     'value that is the same for all sizes',
@@ -47,7 +47,7 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
         { text: ']', show: 'always', system: 'both' },
       ],
     },
-    '<span class="value" data-v="v3"><span class="u-metric"><span class="s s0">52</span><span class="c"> (</span><span class="s s1">60</span>) cm</span><span class="u-both"> [</span><span class="u-imperial">20½ in</span><span class="u-both">]</span></span>',
+    '<span class="value" data-v="v3"><span class="u-metric"><span class="s s0">52</span><span class="c" aria-hidden="true"> (</span><span class="s s1">60</span>) cm</span><span class="u-both"> [</span><span class="u-imperial">20½ in</span><span class="u-both">]</span></span>',
   ],
   [
     'words of which each size has a line',
@@ -61,15 +61,24 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
     },
     '<span class="value" data-v="v4"><span class="c"><br>Size Child: </span><span class="s s0">work even</span></span>',
   ],
-  ['term that both countries share', { type: 'term', text: 'ch', term: { other: 'ch', entry: 2 } }, '<abbr>ch</abbr>'],
+  [
+    'term that both countries share',
+    { type: 'term', text: 'ch', term: { other: 'ch', reading: 2 } },
+    '<abbr class="r2" tabindex="0"><span aria-hidden="true">ch</span></abbr>',
+  ],
   [
     'term, abbreviated, of each country',
-    { type: 'term', text: 'sc', term: { other: 'dc', entry: 3 } },
-    '<abbr class="t-own">sc</abbr><abbr class="t-other" hidden>dc</abbr>',
+    { type: 'term', text: 'sc', term: { other: 'dc', reading: 3 } },
+    '<abbr class="t-own r3" tabindex="0"><span aria-hidden="true">sc</span></abbr><abbr class="t-other r3" hidden tabindex="0"><span aria-hidden="true">dc</span></abbr>',
+  ],
+  [
+    'special stitch, which reads well as it stands',
+    { type: 'term', text: 'shell', term: { other: 'shell', reading: 5, explains: true } },
+    '<span class="r5 explained" tabindex="0">shell</span>',
   ],
   [
     'term in full',
-    { type: 'term', text: 'gauge', term: { other: 'tension', entry: null } },
+    { type: 'term', text: 'gauge', term: { other: 'tension', reading: null } },
     '<span class="t-own">gauge</span><span class="t-other" hidden>tension</span>',
   ],
   [
@@ -77,7 +86,7 @@ const cases: readonly [what: string, node: Inline, html: string][] = [
     {
       type: 'value',
       id: 'v5',
-      segments: [{ text: 'sc', show: 1, term: { other: 'dc', entry: null } }],
+      segments: [{ text: 'sc', show: 1, term: { other: 'dc', reading: null } }],
     },
     '<span class="value" data-v="v5"><span class="s s1"><span class="t-own">sc</span><span class="t-other" hidden>dc</span></span></span>',
   ],

@@ -22,6 +22,7 @@ const bare: Pattern = {
   fit: null,
   materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
   gauge: [],
+  readings: [],
   abbreviations: [],
   cautions: [],
   cover: null,
@@ -77,5 +78,5 @@ test.each([
   ['us', 'Gauge', 'Tension'],
   ['uk', 'Tension', 'Gauge'],
 ] as const)('a draft in %s terms has a section headed %s', (terms, own, other) => {
-  expect(sectionOf({ ...bare, terms }, 'gauge').text).toEqual([{ ...always(own), term: { other, entry: null } }])
+  expect(sectionOf({ ...bare, terms }, 'gauge').text).toEqual([{ ...always(own), term: { other, reading: null } }])
 })

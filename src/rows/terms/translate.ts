@@ -1,6 +1,6 @@
 import type { Span } from '../../diagnostic/index.ts'
 import { readWords, type Word } from '../words.ts'
-import { type Speech, type Spoken, speechFor } from './speech.ts'
+import { type Short, type Speech, type Spoken, speechFor } from './speech.ts'
 
 /** A stretch of text that is said otherwise in the other country's terms, or that is an abbreviation. */
 export interface TermFound {
@@ -8,8 +8,8 @@ export interface TermFound {
   readonly at: Span
   /** The same in the other country's terms; the text's own words where both say the same. */
   readonly other: string
-  /** The abbreviation that it stands under in the list of them; null for words in full. */
-  readonly entry: string | null
+  /** What it is read out as, of an abbreviation; of one of the pattern's own names, that name. Null for words in full. */
+  readonly short: Short | { readonly own: string } | null
 }
 
 /** How a text is to be taken: as steps, or as prose that may speak of anything. */
@@ -85,9 +85,9 @@ function spanOf(words: readonly Word[], from: number, count: number): Span {
 function ownName(words: readonly Word[], from: number, text: string, { own }: Naming): Taken | null {
   const found = longest(words, from, (name) => (Object.hasOwn(own, name) ? own[name] : undefined))
   if (found === null) return null
-  const [entry, count] = found
+  const [name, count] = found
   const at = spanOf(words, from, count)
-  return { found: { at, other: text.slice(at.start, at.end), entry }, words: count }
+  return { found: { at, other: text.slice(at.start, at.end), short: { own: name } }, words: count }
 }
 
 function known(words: readonly Word[], from: number, text: string, speech: Speech, manner: Manner): Taken | null {
@@ -96,16 +96,21 @@ function known(words: readonly Word[], from: number, text: string, speech: Speec
   const [spoken, count] = found
   const at = spanOf(words, from, count)
   if (!isMeant(spoken, words, from, count, text.slice(at.start, at.end), manner)) return null
-  return { found: { at, other: inCase(text.slice(at.start, at.end), spoken.other), entry: spoken.entry }, words: count }
+  return { found: { at, other: inCase(text.slice(at.start, at.end), spoken.other), short: spoken.short }, words: count }
 }
 
 /** `sc2tog`, `dc3tog` */
 function together(name: string, speech: Speech): Spoken | undefined {
-  const match = /^(\p{L}+)(\d+togs?)$/u.exec(name)
-  const stitch = speech.get(match?.[1] ?? '')
-  return match === null || stitch === undefined
-    ? undefined
-    : { other: `${stitch.other}${match[2]}`, entry: name.replace(/s$/, ''), sure: 'published' }
+  const [, stitch = '', legs = '', plural = ''] = /^(\p{L}+)(\d+)tog(s?)$/u.exec(name) ?? []
+  const spoken = speech.get(stitch)
+  if (spoken?.short == null) return undefined
+  const { full, otherFull } = spoken.short
+  const short = {
+    entry: `${stitch}${legs}tog`,
+    full: `${full} ${legs} together`,
+    otherFull: `${otherFull} ${legs} together`,
+  }
+  return { other: `${spoken.other}${legs}tog${plural}`, short, sure: 'published' }
 }
 
 /** What a word for a stitch is not followed by: `double strand`, `long tail`. */

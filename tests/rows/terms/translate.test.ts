@@ -57,15 +57,28 @@ describe('prose keeps what may be no term', () => {
   })
 })
 
-test('each term has its place and the abbreviation that it is listed under', () => {
-  const text = 'Sk 2 sts, single crochet in BLO; sc2tog, V-st'
-  const found = termsIn(text, us, 'steps').map(({ at, entry }) => [text.slice(at.start, at.end), entry])
+test('each term has its place, and an abbreviation its name and words in full', () => {
+  const text = 'Sk 2 sts, single crochet in BLO; sc2tog, V-st, FPdcs'
+  const found = termsIn(text, us, 'steps').map(({ at, short }) => [text.slice(at.start, at.end), short])
   expect(found).toEqual([
-    ['Sk', 'sk'],
-    ['sts', 'st(s)'],
+    ['Sk', { entry: 'sk', full: 'skip', otherFull: 'miss' }],
+    ['sts', { entry: 'st(s)', full: 'stitches', otherFull: 'stitches' }],
     ['single crochet', null],
-    ['BLO', 'BLO'],
-    ['sc2tog', 'sc2tog'],
-    ['V-st', 'V-st'],
+    ['BLO', { entry: 'BLO', full: 'back loop only', otherFull: 'back loop only' }],
+    ['sc2tog', { entry: 'sc2tog', full: 'single crochet 2 together', otherFull: 'double crochet 2 together' }],
+    ['V-st', { own: 'V-st' }],
+    ['FPdcs', { entry: 'FPdc', full: 'front post double crochets', otherFull: 'front post treble crochets' }],
   ])
+})
+
+test.each([
+  ['ch', 'chain'],
+  ['chs', 'chains'],
+  ['rnds', 'rounds'],
+  ['sp', 'space'],
+  ['incs', 'increases'],
+  ['sl st', 'slip stitch'],
+  ['lps', 'loops'],
+])('%s is read out as %s', (text, full) => {
+  expect(termsIn(text, us, 'steps').map(({ short }) => short)).toMatchObject([{ full }])
 })
