@@ -35,7 +35,7 @@ export function hasSection(pattern: Pattern, name: SectionName): boolean {
     safety: pattern.cautions.length > 0,
     gauge: pattern.gauge.length > 0,
     abbreviations: pattern.abbreviations.length > 0,
-    film: pattern.video !== null,
+    film: pattern.film !== null,
     edition: pattern.edition !== null || pattern.published !== null || pattern.changes.length > 0,
   }
   return present[name]

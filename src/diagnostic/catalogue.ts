@@ -1,5 +1,6 @@
 import { draftFindings } from './catalogue/draft.ts'
 import { drawingFindings } from './catalogue/drawing.ts'
+import { filmFindings } from './catalogue/film.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { pictureFindings } from './catalogue/pictures.ts'
 import { proofFindings } from './catalogue/proof.ts'
@@ -19,6 +20,7 @@ const entries = {
   ...pictureFindings,
   ...drawingFindings,
   ...safetyFindings,
+  ...filmFindings,
 }
 
 /** The name of a kind of finding, stable: scripts and accepted findings refer to it. */

@@ -1,5 +1,6 @@
 import type { PhrasingContent } from 'mdast'
 import type { Inline, RowBlock } from '../pattern/node.ts'
+import type { Moment } from '../pattern/pattern.ts'
 import type { Context } from './context.ts'
 import { type BlockElement, blockElement, phrasingElement } from './element.ts'
 import { onlyClass } from './sizes.ts'
@@ -10,9 +11,16 @@ export function row(node: RowBlock, context: Context): BlockElement {
     part('row-label', node.label, context),
     part('row-steps', node.steps, context),
     part('row-stated', node.stated, context),
+    node.moment === null ? [] : [filmLink(node.moment)],
   ]
   const properties = { className: ['row', ...onlyClass(node.only)], id: node.id }
   return blockElement('li', properties, spaced(parts.flat()))
+}
+
+/** The designer's film from the moment on that shows the row. It stands elsewhere, and nothing of it is loaded here. */
+function filmLink({ href, time, place }: Moment): PhrasingContent {
+  const properties = { className: ['row-film'], href, rel: ['noopener'], ariaLabel: `Film, ${time}: ${place}` }
+  return phrasingElement('a', properties, [{ type: 'text', value: `Film, ${time}` }])
 }
 
 /**

@@ -20,6 +20,11 @@ export function patternAddress(slug: string): string {
   return siteAddress(`patterns/${slug}/`)
 }
 
+/** The count of every row, on a page of its own. */
+export function countsAddress(slug: string): string {
+  return `${patternAddress(slug)}counts/`
+}
+
 /** The printed pattern, one file for each size of paper. */
 export function printAddress(slug: string, paper: 'a4' | 'letter'): string {
   return `${patternAddress(slug)}${slug}-${paper}.pdf`

@@ -109,6 +109,7 @@ function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, for
     entries: row.entries,
     times: mostRows(row, ledger),
     only: forSome ? null : sizesThatWork(row, ledger),
+    moment: printing.momentOf(row),
   }
 }
 

@@ -7,7 +7,7 @@ import { type Draft, spanOf, textAt, walk } from './draft.ts'
 import type { DrawingRequest } from './drawings.ts'
 import type { Inline } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
-import type { ValueNode } from './pattern.ts'
+import type { Moment, ValueNode } from './pattern.ts'
 import type { Placeholder } from './placeholder.ts'
 
 /** What the text of a pattern is made with: the draft, and the printed value of each placeholder. */
@@ -18,6 +18,8 @@ export interface Printing {
   readonly value: (segments: readonly Segment[]) => ValueNode
   /** The drawing that is asked for; null where it can't be drawn, which is said. */
   readonly drawn: (request: DrawingRequest) => Figure | null
+  /** Where the film shows a row. */
+  readonly momentOf: (row: WrittenRow) => Moment | null
 }
 
 /** The text of a paragraph, heading, link or cell. */

@@ -1,6 +1,6 @@
 import type { Figure } from '../drawing/drawing.ts'
 import type { Term } from '../measure/segment.ts'
-import type { ValueNode } from './pattern.ts'
+import type { Moment, ValueNode } from './pattern.ts'
 
 /**
  * The resolved text of a pattern: our own nodes, neither Markdown nor HTML. Every renderer is a table
@@ -65,6 +65,8 @@ export interface RowBlock {
   readonly times: number
   /** Sizes that work it, as positions; null for all. */
   readonly only: readonly number[] | null
+  /** Where the designer's film shows it; null where it does not. */
+  readonly moment: Moment | null
 }
 
 /** A schematic or a stitch chart that the draft asks for, with its caption. */

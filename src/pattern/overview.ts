@@ -23,7 +23,7 @@ export interface OverviewParts {
 }
 
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
-export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body' | 'rows' | 'values'> {
+export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'film' | 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
   const { body } = parts.graded
   const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
@@ -50,7 +50,6 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'body
     abbreviations: abbreviations(parts.ledger, facts.terms),
     readings: [],
     cover: facts.cover ?? null,
-    video: facts.video ?? null,
     yarn,
   }
 }

@@ -40,11 +40,28 @@ export interface Pattern {
   /** What makers and wearers should be warned of; empty for most patterns. */
   readonly cautions: readonly Caution[]
   readonly cover: { readonly src: string; readonly alt: string } | null
-  readonly video: { readonly url: string; readonly at: Readonly<Record<string, string>> } | null
+  readonly film: Film | null
   readonly body: readonly Block[]
   readonly rows: readonly LedgerRow[]
   readonly values: Readonly<Record<string, NamedValue>>
   readonly yarn: Readonly<Record<string, YarnUse>>
+}
+
+/** The designer's own film, on another site: it is linked to, never loaded. */
+export interface Film {
+  readonly url: string
+  readonly moments: readonly Moment[]
+}
+
+/** What the film shows from some moment on. */
+export interface Moment {
+  /** A row or a heading, as the draft names it: `Rnd 2`. */
+  readonly place: string
+  /** `8:13` */
+  readonly time: string
+  readonly seconds: number
+  /** The film from that moment on. */
+  readonly href: string
 }
 
 export interface Change {

@@ -16,6 +16,7 @@ import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { cautionsOf } from './checks/safety.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { readRequest } from './drawings.ts'
+import { readFilm } from './film.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft, type Reach } from './grade.ts'
 import type { Printing } from './inlines.ts'
@@ -110,17 +111,20 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
   const value = numberedValues()
   const rows = (piece: string | null, label: string) => findRow(ledger, piece, label)
   const here = rowAround(draft, ledger)
+  const filmed = readFilm(draft, ledger)
   const printing: Printing = {
     draft,
     value,
     printed: (placeholder) => answers.print(placeholder, rows, () => here(placeholder)),
     drawn: drawer(draft, { ledger, environment: graded.environment, sizes: draft.facts.facts.sizes, value }, findings),
+    momentOf: filmed.value.momentOf,
   }
   const facts = overview({ draft, graded, ledger, value, findings })
   const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
-  findings.push(...unsafe)
+  findings.push(...unsafe, ...filmed.diagnostics)
   const body = buildBlocks(ledger, printing)
-  const pattern = { ...facts, cautions, body, rows: ledger.rows, values: namedValues(graded.settled) }
+  const { film } = filmed.value
+  const pattern = { ...facts, cautions, film, body, rows: ledger.rows, values: namedValues(graded.settled) }
   return { pattern: inBothTerms(pattern, ledger), ledger }
 }
 

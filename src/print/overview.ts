@@ -16,7 +16,7 @@ export function setOverview(pattern: Pattern, composer: Composer, setBlocks: Set
     ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
     ['Safety', setBlocks(pattern.cautions.map(cautionBlock), beside(within))],
     [pattern.terms === 'us' ? 'Gauge' : 'Tension', lines(pattern.gauge.map(gaugeWords))],
-    ['Film', pattern.video === null ? [] : setBlocks(filmBlocks(pattern.video), within)],
+    ['Film', pattern.film === null ? [] : setBlocks(filmBlocks(pattern.film), within)],
     ['Changes', lines(pattern.changes.map(changeWords))],
     ['Abbreviations', setAbbreviations(pattern.abbreviations, within)],
   ]
@@ -60,9 +60,9 @@ function gaugeWords({ name, text }: Pattern['gauge'][number]): string {
   return name === null ? textForAll(text) : `${name}: ${textForAll(text)}`
 }
 
-function filmBlocks(video: NonNullable<Pattern['video']>): readonly Block[] {
-  const link: Inline = { type: 'link', href: video.url, children: [text(video.url)] }
-  const places = Object.entries(video.at).map(([label, time]) => `${label} at ${time}`)
+function filmBlocks({ url, moments }: NonNullable<Pattern['film']>): readonly Block[] {
+  const link: Inline = { type: 'link', href: url, children: [text(url)] }
+  const places = moments.map(({ place, time }) => `${place} at ${time}`)
   const rest = places.length === 0 ? [] : [text(`. ${places.join(', ')}.`)]
   return [{ type: 'paragraph', children: [link, ...rest] }]
 }

@@ -1,4 +1,4 @@
-export { findRow, lastOf } from './find.ts'
+export { findRow, indexesOf, lastOf } from './find.ts'
 export type { Ledger, LedgerRow, RowStatus, UsedTerm, WrittenRow } from './ledger.ts'
 export { madeBy } from './made.ts'
 export { definesStitches } from './special/sections.ts'

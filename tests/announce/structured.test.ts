@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { howTo } from '../../src/announce/structured/how-to.ts'
 import { scriptText } from '../../src/announce/structured/json.ts'
-import { everyPage, listingPages, patternPages, siteFolder } from '../browser/site.ts'
+import { findablePages, listingPages, patternPages, siteFolder } from '../browser/site.ts'
 import { pattern } from '../finding/pattern.ts'
 import { tideLine } from '../print/fixture.ts'
 import { vocabularyFaults } from './vocabulary.ts'
@@ -24,10 +24,10 @@ function blockOf(path: string): { type: string; json: string } {
 
 describe('structured data', () => {
   it('of every built page is in the vocabulary of schema.org', () => {
-    const blocks = everyPage.map(blockOf)
+    const blocks = findablePages.map(blockOf)
     expect(vocabularyFaults(blocks)).toEqual([])
     expect(blocks.map(({ type }) => type)).toEqual(
-      everyPage.map((path) => (patternPages.includes(path) ? 'HowTo' : 'CollectionPage')),
+      findablePages.map((path) => (patternPages.includes(path) ? 'HowTo' : 'CollectionPage')),
     )
     expect(listingPages.length).toBeGreaterThan(0)
   })

@@ -34,8 +34,10 @@ function load(path: string): Promise<Loaded> {
       foreign: asked.filter((url) => new URL(url).origin !== origin),
       failed: failed.filter((each) => each !== notFoundPage),
       told: told.filter((each) => path !== notFoundPage || !each.includes('404')),
-      fonts: await page.evaluate(() =>
-        [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family.replaceAll('"', '')),
+      fonts: await page.evaluate(async () =>
+        [...(await document.fonts.ready)]
+          .filter(({ status }) => status === 'loaded')
+          .map(({ family }) => family.replaceAll('"', '')),
       ),
       policy: await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content'),
       inlineScripts: await page.locator('script:not([src], [type$="json"])').count(),

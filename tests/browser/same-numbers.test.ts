@@ -21,6 +21,8 @@ function readPage(page: Page): Promise<PageText> {
     // A print-out is in the designer's own terms.
     for (const node of document.querySelectorAll('[hidden], .bar, .settings')) node.remove()
     const texts = (selector: string) => [...document.querySelectorAll(selector)].map((node) => node.textContent ?? '')
+    // Links to the film at a row stand on the page alone; on paper its moments are listed.
+    for (const link of document.querySelectorAll('.row-film')) link.remove()
     const article = document.querySelector('article')?.cloneNode(true)
     if (!(article instanceof HTMLElement)) throw new Error('the page has no article')
     // Ways about the page, not the pattern: they have no place on paper.

@@ -10,6 +10,12 @@ export const everyPage: readonly string[] = readdirSync(siteFolder, { recursive:
   .map((path) => `/${path.slice(0, -'index.html'.length)}`)
   .sort()
 
+/** Those of counts, which belong to a pattern's page and are not found by themselves. */
+export const countsPages: readonly string[] = everyPage.filter((path) => path.endsWith('/counts/'))
+
+/** All others. */
+export const findablePages: readonly string[] = everyPage.filter((path) => !countsPages.includes(path))
+
 /** Those of patterns that have something in common. */
 export const listingPages: readonly string[] = everyPage.filter((path) =>
   /^\/patterns(?:\/(?:kind|skill|yarn|sizes)\/[^/]+)+\/$/.test(path),

@@ -24,7 +24,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     abbreviations: [],
     cautions: [],
     cover: null,
-    video: null,
+    film: null,
     body: [],
     rows: [],
     values: {},

@@ -12,6 +12,7 @@ const row = (id: string, rest: Partial<RowBlock> = {}): RowBlock => ({
   stated: [text('(60 sc)')],
   entries: [1, 2],
   times: 1,
+  moment: null,
   only: null,
   ...rest,
 })

@@ -21,7 +21,6 @@ describe('pictures of a draft', () => {
     ['in another folder', '![A hook](../all/hook.png)'],
     ['with a blank in its name', '![The mat](<./on a table.jpg>) ![The mat](./on%20a%20table.jpg)'],
     ['on the site', '![The mat](/mat.jpg)'],
-    ['elsewhere', '![The mat](https://example.org/mat.jpg)'],
     ['in code', '`![](./none.jpg)`'],
   ])('%s are right', (_, body) => {
     expect(found(body)).toEqual([])
@@ -31,6 +30,7 @@ describe('pictures of a draft', () => {
     ['that isn’t there', '![The mat](./matt.jpg)', ['picture-missing ./matt.jpg']],
     ['in a list, with a title', '- One ![mat](./matt.jpg "A mat")', ['picture-missing ./matt.jpg']],
     ['that is none', '![The mat](./mat.pdf)', ['picture-unreadable ./mat.pdf']],
+    ['elsewhere', '![The mat](https://a.example/m.jpg)', ['picture-elsewhere https://a.example/m.jpg']],
     ['without words', '![](./mat.jpg)', ['picture-without-words ![](./mat.jpg)']],
     [
       'without words that isn’t there',
@@ -44,6 +44,8 @@ describe('pictures of a draft', () => {
   it('on the cover is told in the facts', () => {
     expect(found('', 'cover: {src: ./matt.jpg, alt: The mat}\n')).toEqual(['picture-missing ./matt.jpg'])
     expect(found('', 'cover: {src: "./mat.jpg", alt: The mat}\n')).toEqual([])
+    const elsewhere = 'https://a.example/m.jpg'
+    expect(found('', `cover: {src: "${elsewhere}", alt: The mat}\n`)).toEqual([`picture-missing ${elsewhere}`])
   })
 
   it('is taken to be there where the draft lies in no folder', () => {

@@ -61,6 +61,7 @@ export function row(label: string | Inline[], { steps, stated = [], rows = 1, on
     stated: inlines(...stated),
     entries: [0, rows],
     times: rows,
+    moment: null,
     only: only ?? null,
   }
 }
@@ -162,6 +163,8 @@ export function tideLineBody(count: number): Block[] {
   ]
 }
 
+const moment = { place: 'Rnd 2', time: '8:13', seconds: 493, href: 'https://lowwater.example/film#t=493' }
+
 /** The invented cowl for these sizes. */
 export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial<Pattern> = {}): Pattern {
   values = 0
@@ -225,7 +228,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
       },
     ],
     cover: null,
-    video: { url: 'https://lowwater.example/film', at: { 'Rnd 2': '8:13' } },
+    film: { url: 'https://lowwater.example/film', moments: [moment] },
     body: tideLineBody(count),
     rows: [],
     values: {},

@@ -44,7 +44,7 @@ const patterns: readonly (readonly [what: string, pattern: Pattern])[] = [
 function bareTitle(): Pattern {
   const none = { summary: null, published: null, edition: null, changes: [], fits: [], finished: [], gauge: [] }
   const materials = { yarn: [], yarnNote: null, hooks: [], notions: [] }
-  return tideLine(['One size'], { ...none, materials, abbreviations: [], video: null, skill: null, body: [] })
+  return tideLine(['One size'], { ...none, materials, abbreviations: [], film: null, skill: null, body: [] })
 }
 
 describe('the entrance', () => {
@@ -197,7 +197,7 @@ describe('links', () => {
     ['javascript:alert(1)', []],
   ])('%s', async (href, links) => {
     const body = [paragraph({ type: 'link', href, children: inlines('there') })]
-    const { pages, text } = await printed(tideLine(threeSizes, { video: null, body }))
+    const { pages, text } = await printed(tideLine(threeSizes, { film: null, body }))
     expect(pages.flatMap((page) => page.links)).toEqual(links)
     expect(text).toContain('there')
   })

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { everyPage, siteFolder } from '../browser/site.ts'
+import { countsPages, findablePages, siteFolder } from '../browser/site.ts'
 
 const host = 'https://lowwater.example'
 const read = (path: string): string => readFileSync(join(siteFolder, path), 'utf8')
@@ -14,10 +14,10 @@ function said(page: string, opening: string): string | null {
 describe('every page', () => {
   it('is in the sitemap, and nothing else is', () => {
     const listed = [...read('sitemap.xml').matchAll(/<loc>(.*?)<\/loc>/g)].map(([, address]) => address)
-    expect(listed.toSorted()).toEqual(everyPage.map((path) => `${host}${path}`).toSorted())
+    expect(listed.toSorted()).toEqual(findablePages.map((path) => `${host}${path}`).toSorted())
   })
 
-  it.each(everyPage)('%s says where it really stands and brings a card that is there', (path) => {
+  it.each(findablePages)('%s says where it really stands and brings a card that is there', (path) => {
     const page = read(`${path}index.html`)
     expect(said(page, 'rel="canonical"')).toBe(`${host}${path}`)
     expect(said(page, 'property="og:url"')).toBe(`${host}${path}`)
@@ -29,8 +29,8 @@ describe('every page', () => {
   })
 })
 
-it('a page that stands for a missing one is not found', () => {
-  const page = read('404.html')
+it.each(['404.html', ...countsPages.map((path) => `${path}index.html`)])('%s is not found by itself', (path) => {
+  const page = read(path)
   expect(said(page, 'name="robots"')).toBe('noindex')
   expect(said(page, 'rel="canonical"')).toBe(null)
 })

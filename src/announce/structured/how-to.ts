@@ -1,8 +1,8 @@
-import type { HowTo, HowToSection, HowToSupply, HowToTool, VideoObject, WithContext } from 'schema-dts'
+import type { Clip, HowTo, HowToSection, HowToSupply, HowToTool, VideoObject, WithContext } from 'schema-dts'
 import { skillNames } from '../../finding/names.ts'
 import { outline } from '../../html/index.ts'
 import { textForAll } from '../../measure/index.ts'
-import type { Pattern } from '../../pattern/pattern.ts'
+import type { Film, Pattern } from '../../pattern/pattern.ts'
 import { updatedOn } from '../dates.ts'
 
 /** What a pattern's structured data says beside the pattern itself. */
@@ -40,7 +40,7 @@ export function howTo(pattern: Pattern, { studio, addressOf, images }: Surroundi
     supply: supplies(pattern),
     tool: tools(pattern),
     step: sections(pattern, address),
-    ...(pattern.video === null ? {} : { video: film(pattern.title, pattern.video.url) }),
+    ...(pattern.film === null ? {} : { video: film(pattern.title, pattern.film) }),
   }
 }
 
@@ -71,6 +71,19 @@ function sections({ body }: Pattern, address: string): HowToSection[] {
   )
 }
 
-function film(title: string, url: string): VideoObject {
-  return { '@type': 'VideoObject', name: `${title}: the film`, url }
+function film(title: string, { url, moments }: Film): VideoObject {
+  const clips = moments.map(
+    ({ place, seconds, href }): Clip => ({
+      '@type': 'Clip',
+      name: place,
+      startOffset: seconds,
+      url: href,
+    }),
+  )
+  return {
+    '@type': 'VideoObject',
+    name: `${title}: the film`,
+    url,
+    ...(clips.length === 0 ? {} : { hasPart: clips }),
+  }
 }

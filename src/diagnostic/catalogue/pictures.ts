@@ -12,6 +12,12 @@ export const pictureFindings = {
     says: ({ src }) => `“${src}” is no picture that a page can show.`,
     hint: () => 'Save it as JPEG, PNG, WebP, AVIF, GIF or SVG.',
   }),
+  'picture-elsewhere': entry<{ src: string }>({
+    severity: 'warning',
+    says: ({ src }) =>
+      `The picture “${src}” lies on another site, and a page asks no other site for anything: only its words are shown.`,
+    hint: () => 'Put the file beside the draft, and write its name.',
+  }),
   'picture-without-words': entry<{ src: string }>({
     severity: 'warning',
     says: ({ src }) => `The picture “${src}” has no words for a reader who can’t see it.`,

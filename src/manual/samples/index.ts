@@ -2,6 +2,7 @@ import type { Code } from '../../diagnostic/index.ts'
 import type { Samples } from '../sample.ts'
 import { draftSamples } from './draft.ts'
 import { drawingSamples } from './drawing.ts'
+import { filmSamples } from './film.ts'
 import { formulaSamples } from './formula.ts'
 import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
@@ -19,4 +20,5 @@ export const samples: Samples<Code> = {
   ...pictureSamples,
   ...drawingSamples,
   ...safetySamples,
+  ...filmSamples,
 }

@@ -12,5 +12,10 @@ export const pictureSamples: Samples<keyof typeof pictureFindings> = {
   'picture-unreadable': pair('![The mat on a table](‹./mat.docx›)', '![The mat on a table](./mat.png)', {
     beside: { 'mat.png': png, 'mat.docx': 'PK' },
   }),
+  'picture-elsewhere': pair(
+    '![The mat on a table](‹https://studio.example/mat.png›)',
+    '![The mat on a table](./mat.png)',
+    { beside: { 'mat.png': png } },
+  ),
   'picture-without-words': pair('‹![](./mat.png)›', '![The mat on a table](./mat.png)', { beside: { 'mat.png': png } }),
 }

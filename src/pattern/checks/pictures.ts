@@ -22,7 +22,13 @@ function isBeside(src: string): boolean {
   return !URL.canParse(src) && !/^[/#]/.test(src)
 }
 
-function* stateFinding(src: string, at: Span, look: LookBeside): Generator<Diagnostic> {
+/** Whether another site would have to be asked for a picture. */
+function isElsewhere(src: string): boolean {
+  return /^(?:https?:)?\/\//i.test(src)
+}
+
+function* stateFinding(src: string, at: Span, look: LookBeside | null): Generator<Diagnostic> {
+  if (look === null) return
   const state = isBeside(src) ? look(decoded(src)) : 'picture'
   if (state === 'missing') yield diagnose('picture-missing', at, { src })
   if (state === 'other') yield diagnose('picture-unreadable', at, { src })
@@ -34,14 +40,21 @@ function placeOf(draft: Draft, whole: Span, src: string): Span {
   return from < 0 ? whole : { start: whole.start + from, end: whole.start + from + src.length }
 }
 
-/** Pictures that aren't there, aren't pictures, or have no words. `look` is null where the draft lies in no folder. */
+/** Pictures that aren't there, lie elsewhere, aren't pictures, or have no words. `look` is null where the draft lies in no folder. */
 export function* pictureFindings(draft: Draft, look: LookBeside | null): Generator<Diagnostic> {
   const { facts, locate } = draft.facts
-  if (facts.cover !== undefined && look !== null) yield* stateFinding(facts.cover.src, locate('cover', 'src'), look)
+  if (facts.cover !== undefined) {
+    const { src } = facts.cover
+    const at = locate('cover', 'src')
+    if (isElsewhere(src)) yield diagnose('picture-missing', at, { src })
+    else yield* stateFinding(src, at, look)
+  }
   for (const node of walk(bodyNodes(draft))) {
     if (node.type !== 'image') continue
     const at = spanOf(draft, node)
-    if (look !== null) yield* stateFinding(node.url, placeOf(draft, at, node.url), look)
+    const place = placeOf(draft, at, node.url)
+    if (isElsewhere(node.url)) yield diagnose('picture-elsewhere', place, { src: node.url })
+    else yield* stateFinding(node.url, place, look)
     if ((node.alt ?? '').trim() === '') yield diagnose('picture-without-words', at, { src: node.url })
   }
 }

@@ -7,6 +7,8 @@ export interface Run {
   readonly first: LedgerRow
   readonly piece: string
   readonly label: string | null
+  /** What each size calls it; null for a size that does not work it. */
+  readonly labels: PerSize<string | null>
   readonly status: LedgerRow['status']
   readonly total: PerSize<number | null>
   /** Chains, where the row makes nothing else: a foundation. */
@@ -77,6 +79,15 @@ function labelOf({ first, last, bySize }: Open): string | null {
   return `${first.label.replace(/^(Row|Rnd|Round)\b/, '$1s')}–${end}`
 }
 
+function labelsOf(open: Open): Run['labels'] {
+  const { first, bySize } = open
+  return first.total.map((_, size) => {
+    const own = bySize.find(({ total }) => total[size] !== null)
+    if (own === undefined) return null
+    return bySize.length > 1 ? own.label : labelOf(open)
+  })
+}
+
 function statedOf({ first, bySize }: Open): LedgerRow['stated'] {
   if (bySize.length === 1 || first.stated === null) return first.stated
   const kinds = Object.keys(first.stated)
@@ -105,6 +116,6 @@ export function runsOf(rows: readonly LedgerRow[]): readonly Run[] {
     const { piece, status, agrees } = first
     const total = merged(open.bySize, (row) => row.total)
     const counted = { total, chains: chainsOf(first), worked: { total, ...workedOf(open) }, stated: statedOf(open) }
-    return { first, piece, label: labelOf(open), status, agrees, ...counted }
+    return { first, piece, label: labelOf(open), labels: labelsOf(open), status, agrees, ...counted }
   })
 }
