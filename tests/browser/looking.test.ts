@@ -64,7 +64,7 @@ describe.each(countsPages)('%s', (path) => {
 
   test('keeps all of a size’s counts when that size is chosen', async () => {
     await visit(path, plain, async (page) => {
-      const sizes = await page.locator('.size-choice').allTextContents()
+      const sizes = await page.locator('.size-switch .choice-option').allTextContents()
       for (const [position, size] of sizes.slice(1, 4).entries()) {
         await page.locator(`#size-${position}`).check()
         const rows = await seen(page)
