@@ -9,7 +9,7 @@ import type { Scale, Span } from './plan.ts'
 export interface Dimension {
   readonly span: Span
   readonly letter: string | null
-  readonly lines: readonly DrawnValue[]
+  readonly lines: readonly (string | DrawnValue)[]
 }
 
 export const labelSize = 11
@@ -24,10 +24,11 @@ function heightOf({ lines }: Dimension): number {
 
 /** The widest that a label gets, whichever size is chosen; points. */
 export function widthOf({ lines, letter }: Dimension, sizes: number): number {
-  const texts = lines.flatMap(({ segments }) => [
-    ...(letter === null ? [textForAll(segments)] : []),
-    ...Array.from({ length: sizes }, (_, size) => textForSize(segments, size)),
-  ])
+  const texts = lines.flatMap((line) => {
+    if (typeof line === 'string') return [line]
+    const each = Array.from({ length: sizes }, (_, size) => textForSize(line.segments, size))
+    return letter === null ? [...each, textForAll(line.segments)] : each
+  })
   return Math.max(0, ...texts.map((text) => roomFor(text, labelSize)))
 }
 

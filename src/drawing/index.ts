@@ -1,6 +1,7 @@
 export type { Drawing, DrawnValue, Figure, KeyEntry, Label, Line, Look, Measure } from './drawing.ts'
 export { isLettered, lineStep } from './drawing.ts'
 export { flatPlan } from './flat/plan.ts'
-export { bareName, entriesOf, isRound, isWorked, middleSize, pieceNames, workedRows } from './piece.ts'
+export { bareName, entriesOf, isRound, isWorked, middleSize, pieceNames, withoutEdging, workedRows } from './piece.ts'
+export { roundPlans } from './round/plan.ts'
 export type { SchematicGauge } from './schematic.ts'
 export { drawSchematic } from './schematic.ts'

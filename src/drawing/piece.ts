@@ -20,6 +20,15 @@ export function entriesOf(ledger: Ledger, names: ReadonlySet<string>): readonly 
   return ledger.rows.flatMap(({ piece }, index) => (names.has(bareName(piece)) ? [index] : []))
 }
 
+/**
+ * Rows that finish an edge, in stitches and a height of their own, are no part of a piece's measures; a piece that is all
+ * edging keeps its rows.
+ */
+export function withoutEdging(ledger: Ledger, entries: readonly number[]): readonly number[] {
+  const own = entries.filter((entry) => !/\b(?:edging|border|trim)\b/i.test(ledger.rows[entry]?.label ?? ''))
+  return own.length === 0 ? entries : own
+}
+
 /** Rows of the ledger as they were worked for a size. */
 export function workedRows(ledger: Ledger, entries: readonly number[], size: number): readonly FlatRow[] {
   return entries.flatMap((index) => {

@@ -16,6 +16,8 @@ export interface Span {
   /** What its measure is reckoned from by the gauge. */
   readonly count: number
   readonly of: 'stitches' | 'rows'
+  /** Written at its line before the measure, where that is not the length of the line. */
+  readonly word?: string
 }
 
 /** From centimetres, upwards, to places in the drawing. */

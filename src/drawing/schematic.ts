@@ -26,8 +26,10 @@ export interface Sketch {
 
 /** Most room for the piece itself, in points: with its labels it fits on a phone and in a column of print. */
 const [mostWidth, mostHeight] = [190, 230]
-/** A longer text than this, all sizes side by side, is listed below and stands for a letter. */
-const longestLabel = 100
+/** Wider than this, with all sizes side by side, its letters could not be read on a phone. */
+const widest = 370
+/** A longer text than this, all sizes side by side, is no label. */
+const longestLabel = 112
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 
@@ -108,19 +110,21 @@ export function drawSchematic(name: string, sizeName: string | null, sketch: Ske
   const plan = sketch.plans[sketch.size] ?? null
   if (plan === null) return null
   const measured = measuredSpans(sketch, plan.spans)
-  const lettered = measured.some(isLong)
-  const dimensions = measured.map(({ span, letter, lines }) => ({
+  const dimensions = measured.map(({ span, lines }) => ({
     span,
-    letter: lettered ? letter : null,
-    lines: lines.map(sketch.value),
+    letter: null,
+    lines: [...(span.word === undefined ? [] : [span.word]), ...lines.map(sketch.value)],
   }))
+  const whole = draw(plan, dimensions, sketch.plans.length)
+  const lettered = measured.some(isLong) || whole.width > widest
+  const letterings = dimensions.map((each, index) => ({ ...each, letter: measured[index]?.letter ?? null }))
   const words = measured.map(({ name, value }) => `${name} ${textForAll(value.segments)}`)
   return {
     kind: 'schematic',
     piece: name,
     caption: sizeName === null ? name : `${name}, drawn in size ${sizeName}`,
     alt: lettered ? `Schematic: ${name}. Its measures are listed below.` : `Schematic: ${name}. ${words.join('; ')}.`,
-    drawing: draw(plan, dimensions, sketch.plans.length),
+    drawing: lettered ? draw(plan, letterings, sketch.plans.length) : whole,
     measures: measured.map(({ letter, name, value }) => ({ letter, name, value })),
     lettered,
     key: [],

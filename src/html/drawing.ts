@@ -4,7 +4,7 @@ import type { Drawing, DrawnValue, Figure, Label, Look } from '../drawing/index.
 import { isLettered, lineStep } from '../drawing/index.ts'
 import type { BlockOf } from '../pattern/node.ts'
 import type { Context } from './context.ts'
-import { type BlockElement, blockElement, type PhrasingElement, phrasingElement } from './element.ts'
+import { type BlockElement, blockElement, phrasingElement } from './element.ts'
 import { segmentClass, systemClass } from './sizes.ts'
 import { value } from './value.ts'
 
@@ -53,7 +53,7 @@ function svg(
   const size = { width: String(Math.round(wide * scale)), height: String(Math.round(high * scale)) }
   return blockElement('svg', { viewBox: `0 0 ${wide} ${high}`, ...size, ...properties }, [
     ...strokes(lines),
-    ...labels.flatMap((each) => label(each, lettered)).flatMap((each) => [each, blank]),
+    ...parted(labels.flatMap((each) => label(each, lettered))),
   ])
 }
 
@@ -68,32 +68,31 @@ function strokes(lines: Drawing['lines']): BlockElement[] {
   return runs.map(({ look, paths }) => blockElement('path', { d: paths.join(' '), ...looks[look] }, []))
 }
 
-/** Between labels and their lines, so that copied numbers stay apart. */
-const blank: PhrasingContent = { type: 'text', value: ' ' }
-
-const isValue = (line: string | DrawnValue): line is DrawnValue => typeof line !== 'string'
-
 /** A label; where sizes stand side by side and have no room, its letter, and its lines for the one size chosen. */
 function label({ x, y, anchor, size, lines, letter }: Label, lettered: boolean): BlockElement[] {
-  const look = { x: number(x), textAnchor: anchor, fontSize: number(size), fill: 'currentColor' }
-  const step = (index: number): Properties => ({ x: look.x, dy: index === 0 ? '0' : number(size * lineStep) })
-  const whole = lines.flatMap((line, index) => [...(index === 0 ? [] : [blank]), lineOf(line, step(index))])
-  if (letter === null || !lettered) return [blockElement('text', { ...look, y: number(y) }, whole)]
-  const words: PhrasingContent = { type: 'text', value: letter.text }
-  return [
-    blockElement('text', { className: ['letter', 'c'], ...look, y: number(letter.y) }, [words]),
-    blockElement('text', { className: ['one'], ...look, y: number(y) }, whole),
-  ]
+  const text = (line: string | DrawnValue, top: number, more: Properties = {}): BlockElement => {
+    const place = { x: number(x), y: number(top), textAnchor: anchor, fontSize: number(size), fill: 'currentColor' }
+    return blockElement('text', { ...more, ...place }, [lineOf(line)])
+  }
+  const whole = lines.map((line, index) => text(line, y + index * size * lineStep))
+  if (letter === null || !lettered) return whole
+  const one = blockElement('g', { className: ['one'] }, parted(whole))
+  return [text(letter.text, letter.y, { className: ['letter', 'c'] }), one]
 }
 
-function lineOf(line: string | DrawnValue, place: Properties): PhrasingElement {
-  if (!isValue(line)) return phrasingElement('tspan', place, [{ type: 'text', value: line }])
+/** With blanks between, so that copied numbers stay apart. */
+function parted(elements: readonly BlockElement[]): (BlockElement | PhrasingContent)[] {
+  return elements.flatMap((each) => [each, { type: 'text', value: ' ' } as const])
+}
+
+function lineOf(line: string | DrawnValue): PhrasingContent {
+  if (typeof line === 'string') return { type: 'text', value: line }
   const segments = line.segments.map(({ text, show, system }): PhrasingContent => {
     const className = [...(segmentClass(show) ?? []), ...(system === undefined ? [] : [systemClass(system)])]
     const words: PhrasingContent = { type: 'text', value: text }
     return className.length === 0 ? words : phrasingElement('tspan', { className }, [words])
   })
-  return phrasingElement('tspan', { ...place, className: ['value'], dataV: line.id }, segments)
+  return phrasingElement('tspan', { className: ['value'], dataV: line.id }, segments)
 }
 
 const number = (value: number): string => String(Math.round(value * 100) / 100)

@@ -57,18 +57,37 @@ interface Found {
   readonly entries: readonly number[]
 }
 
-/** The piece named, or the one that the request stands in. */
+/** The piece named, several with commas between them, or the one that the request stands in. */
 function findPiece(draft: Draft, ledger: Ledger, node: DrawingRequest): Found | null {
   const headings = headingsOf(draft)
   const named = node.attributes?.piece ?? null
-  const here = spanOf(draft, node).start
-  const index =
-    named === null
-      ? headings.findLastIndex(({ at }) => at.start < here)
-      : headings.findIndex(({ title }) => bareName(title) === bareName(named))
-  const names = index >= 0 ? namesUnder(headings, index) : new Set([bareName(named ?? '')])
-  const entries = entriesOf(ledger, names)
-  const title = headings[index]?.title ?? named ?? ''
+  if (named === null) {
+    const here = spanOf(draft, node).start
+    return pieceAt(
+      ledger,
+      headings,
+      headings.findLastIndex(({ at }) => at.start < here),
+    )
+  }
+  const whole = pieceNamed(ledger, headings, named)
+  if (whole !== null) return whole
+  const parts = named.split(',').map((name) => pieceNamed(ledger, headings, name))
+  const found = parts.flatMap((part) => part ?? [])
+  if (found.length < parts.length) return null
+  const entries = new Set(found.flatMap((part) => part.entries))
+  return { piece: found.map(({ piece }) => piece).join(', '), entries: [...entries].sort((a, b) => a - b) }
+}
+
+function pieceNamed(ledger: Ledger, headings: readonly Headed[], name: string): Found | null {
+  const index = headings.findIndex(({ title }) => bareName(title) === bareName(name))
+  if (index >= 0) return pieceAt(ledger, headings, index)
+  const entries = entriesOf(ledger, new Set([bareName(name)]))
+  return entries.length === 0 ? null : { piece: name.trim(), entries }
+}
+
+function pieceAt(ledger: Ledger, headings: readonly Headed[], index: number): Found | null {
+  const entries = entriesOf(ledger, namesUnder(headings, index))
+  const title = headings[index]?.title ?? ''
   return entries.length === 0 ? null : { piece: title.replace(/\s*[([].*$/, ''), entries }
 }
 

@@ -1,7 +1,7 @@
 import type { Outcome } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { DrawnValue, Figure, SchematicGauge } from '../drawing/index.ts'
-import { drawSchematic, flatPlan, workedRows } from '../drawing/index.ts'
+import { drawSchematic, flatPlan, isRound, roundPlans, withoutEdging, workedRows } from '../drawing/index.ts'
 import type { Environment } from '../formula/index.ts'
 import type { Segment } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
@@ -37,12 +37,15 @@ export function schematicFor(
   asked: Asked,
   { ledger, environment, sizes, value }: DrawingSource,
 ): Outcome<Figure | null> {
-  const { at, piece, entries, size } = asked
+  const { piece, entries, size } = asked
   const { value: gauge, diagnostics } = gaugeFor(asked, environment)
   if (gauge === null) return { value: null, diagnostics }
   const density = { stitches: gauge.stitches.valueOf(), rows: gauge.rows.valueOf() }
-  const plans = sizes.map((_, each) => flatPlan(workedRows(ledger, entries, each), ledger.kinds, density))
+  const own = withoutEdging(ledger, entries)
+  const rows = sizes.map((_, each) => workedRows(ledger, own, each))
+  const plans = isRound(rows[size] ?? [])
+    ? roundPlans(rows, size, ledger.kinds, density)
+    : rows.map((each) => flatPlan(each, ledger.kinds, density))
   const figure = drawSchematic(piece, sizes.length < 2 ? null : (sizes[size] ?? null), { plans, size, gauge, value })
-  if (figure === null) return { value: null, diagnostics: [diagnose('schematic-shape-unknown', at, { piece })] }
   return { value: figure, diagnostics }
 }

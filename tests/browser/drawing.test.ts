@@ -10,12 +10,12 @@ test('a drawing shows letters for all sizes, and the measures of the one chosen'
   await visit(path, phone, async (page) => {
     const labels = (): Promise<string[]> =>
       page
-        .locator('#schematic-back text')
+        .locator('#schematic-back svg > :is(text, g)')
         .evaluateAll((found) => found.filter((each) => each.checkVisibility()).map((each) => each.textContent ?? ''))
     expect((await labels()).sort()).toEqual(['A', 'B', 'C', 'D', 'E'])
     await page.locator('#size-0').check({ force: true })
     const own = await page
-      .locator('#schematic-back text.one')
+      .locator('#schematic-back .one')
       .evaluateAll((found) =>
         found.map((each) => [...each.querySelectorAll('.s0')].map((piece) => piece.textContent).join(' ')),
       )

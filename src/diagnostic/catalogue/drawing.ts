@@ -42,9 +42,4 @@ export const drawingFindings = {
         ? 'Use a name that stands under `swatch`.'
         : `Add \`${missing}: … per 10 cm\` to it, or leave the drawing out.`,
   }),
-  'schematic-shape-unknown': entry<{ piece: string }>({
-    severity: 'warning',
-    says: ({ piece }) => `How “${piece}” lies can’t be told from its rows, so there is no schematic of it.`,
-    hint: () => 'Show a drawing of your own as a picture instead.',
-  }),
 } as const

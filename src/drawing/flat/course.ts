@@ -33,7 +33,7 @@ function cutAtSteps(part: Part): readonly (readonly [start: number, end: number]
 }
 
 /** The first row, the first one of each extreme, and the first that is as wide as what comes last. */
-function turnsOf(widths: readonly number[], start: number, end: number, slack: number): readonly number[] {
+export function turnsOf(widths: readonly number[], start: number, end: number, slack: number): readonly number[] {
   const turns = [start]
   let [direction, most] = [0, start]
   for (let at = start; at < end; at += 1) {

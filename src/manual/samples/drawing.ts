@@ -21,13 +21,6 @@ function requests(faulty: string, sound: string, text = rows): Sample {
 
 const cord = [...rows, '## Cord', 'Row 1: Ch 40, fasten off.']
 
-const tube = [
-  '## Tube',
-  'Foundation: Ch 20, join with sl st in first ch to form a ring.',
-  'Rnd 1: Ch 1, sc in each ch around, join with sl st in first sc. (20 sc)',
-  'Rnd 2: Ch 1, sc in each st around, join with sl st in first sc. (20 sc)',
-]
-
 export const drawingSamples: Samples<keyof typeof drawingFindings> = {
   'drawing-words-unknown': requests('‹::schematic{piece="Mat" colour="red"}›', '::schematic{piece="Mat"}'),
   'drawing-piece-unknown': requests('‹::schematic{piece="Mate"}›', '::schematic{piece="Mat"}'),
@@ -35,10 +28,6 @@ export const drawingSamples: Samples<keyof typeof drawingFindings> = {
   'drawing-rows-missing': requests('‹::schematic{piece="Cord"}›', '::schematic{piece="Mat"}', cord),
   'schematic-without-gauge': {
     faulty: asks('‹::schematic{piece="Mat"}›', rows, 'swatch: {stitches: 14 per 10 cm}'),
-    sound: asks('::schematic{piece="Mat"}'),
-  },
-  'schematic-shape-unknown': {
-    faulty: asks('‹::schematic{piece="Tube"}›', tube),
     sound: asks('::schematic{piece="Mat"}'),
   },
 }

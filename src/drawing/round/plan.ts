@@ -1,0 +1,41 @@
+import type { PerSize } from '../../measure/index.ts'
+import type { PlaceKind } from '../../rows/fabric.ts'
+import type { FlatRow } from '../flat/laid.ts'
+import type { Density, Plan } from '../plan.ts'
+import { cornerCount } from './corners.ts'
+import { motifPlan } from './motif.ts'
+import type { Round } from './rounds.ts'
+import { beginsClosed, endsClosed, flatRounds, roundsOf } from './rounds.ts'
+import { type Closed, tubePlan } from './tube.ts'
+
+/** What a piece in rounds is, the same for every size: how small a hole is no opening is a matter of degree. */
+type Kind = { readonly kind: 'motif'; readonly corners: number } | { readonly kind: 'tube'; readonly closed: Closed }
+
+function kindOf(rounds: readonly Round[], kinds: readonly PlaceKind[], density: Density): Kind {
+  const ratio = density.rows / density.stitches
+  const first = beginsClosed(rounds, ratio)
+  if (first && flatRounds(rounds, ratio) === rounds.length) {
+    return { kind: 'motif', corners: cornerCount(rounds, kinds) }
+  }
+  return { kind: 'tube', closed: { first, last: endsClosed(rounds, ratio) } }
+}
+
+/**
+ * A piece worked in rounds, flat or not, for every size; `size` is the one that tells what it is. Null for sizes without
+ * rounds.
+ */
+export function roundPlans(
+  rows: PerSize<readonly FlatRow[]>,
+  size: number,
+  kinds: readonly PlaceKind[],
+  density: Density,
+): PerSize<Plan | null> {
+  const bySize = rows.map((own) => roundsOf(own, kinds))
+  const what = kindOf(bySize[size] ?? [], kinds, density)
+  return bySize.map((rounds) => {
+    if (rounds.length === 0) return null
+    return what.kind === 'motif'
+      ? motifPlan(rounds.length, what.corners, density)
+      : tubePlan(rounds, what.closed, density)
+  })
+}
