@@ -14,7 +14,7 @@ export function setOverview(pattern: Pattern, composer: Composer, setBlocks: Set
   const sections: readonly (readonly [title: string, strips: Strips])[] = [
     ['Sizes', setSizes(pattern, within)],
     ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
-    ['Safety', setBlocks(pattern.cautions.map(cautionBlock), beside(within))],
+    ['Safety', setBlocks(pattern.cautions.flatMap(cautionBlocks), beside(within))],
     [pattern.terms === 'us' ? 'Gauge' : 'Tension', lines(pattern.gauge.map(gaugeWords))],
     ['Film', pattern.film === null ? [] : setBlocks(filmBlocks(pattern.film), within)],
     ['Changes', lines(pattern.changes.map(changeWords))],
@@ -50,10 +50,10 @@ function beside(composer: Composer): Composer {
   return { ...composer, frame: { ...composer.frame, start: composer.frame.text } }
 }
 
-function cautionBlock({ text: words, source, sizes }: Pattern['cautions'][number]): Block {
-  const said: Block = { type: 'paragraph', children: [text(words)] }
+function cautionBlocks({ text: words, source, sizes }: Pattern['cautions'][number]): readonly Block[] {
+  const said = paragraphOf(words)
   const rests: Block = { type: 'paragraph', children: [{ type: 'emphasis', children: [text(`Source: ${source}`)] }] }
-  return sizes === null ? { type: 'quote', children: [said, rests] } : { type: 'only', sizes, children: [said, rests] }
+  return sizes === null ? [said, rests] : [{ type: 'only', sizes, children: [said, rests] }]
 }
 
 function gaugeWords({ name, text }: Pattern['gauge'][number]): string {

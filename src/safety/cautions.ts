@@ -27,6 +27,8 @@ interface Ground {
   readonly name: string | null
   readonly at: Span
   readonly only: readonly number[] | null
+  /** Whether prose tells of it. */
+  readonly told: boolean
 }
 
 const cordKinds: Readonly<Record<CordPlace, CautionKind>> = {
@@ -69,11 +71,12 @@ function groundsOf(piece: Piece, isToy: boolean): readonly Ground[] {
       name: mention.name,
       at: mention.at,
       only: mention.said.only,
+      told: mention.said.where === 'text',
     })),
   )
   const made = pieceKinds.flatMap(([what, kind]) => {
     const said: Said | null = kindAt(piece, what)
-    return said === null ? [] : [{ kind, name: null, at: said.at, only: said.only }]
+    return said === null ? [] : [{ kind, name: null, at: said.at, only: said.only, told: false }]
   })
   return [...carried, ...made]
 }
@@ -92,7 +95,8 @@ function cautionFrom(
   const young = ages.map((each) => untilMonths === null || (each !== null && each < untilMonths))
   const bears = ({ only }: Ground, size: number) => young[size] === true && (only === null || only.includes(size))
   const bearing = grounds.filter((ground) => ages.some((_, size) => bears(ground, size)))
-  const [first] = bearing
+  // What is made or bought says it plainer than what is told of it.
+  const first = bearing.find(({ told }) => !told) ?? bearing[0]
   if (first === undefined) return []
   const sizes = ages.flatMap((_, size) => (bearing.some((ground) => bears(ground, size)) ? [size] : []))
   const things = inWords([...new Set(bearing.flatMap(({ name }) => name ?? []))])

@@ -14,15 +14,12 @@ export interface Mention {
   readonly at: { readonly start: number; readonly end: number }
 }
 
-const tied = String.raw`(?:(?<=\b(?:a|the|each|every|one|both|first|second|left|right|two|2|chin|neck|waist|front|back)\s+(?:\w+\s+)?)ties?\b|\bties\b|^\W*tie(?=\s*(?:$|[:(])))`
+const tied = String.raw`(?:(?<=\b(?:a|the|each|every|one|both|first|second|left|right|two|2|chin|neck|waist|front|back)\s+(?:\w+\s+)?)ties?\b|\bties\b|(?<=^\W*)tie(?=\s*(?:$|[:(])))`
 
 /** Each thing by the words for it; a stitch that is called after one is none. */
 const words: readonly (readonly [thing: Thing, pattern: RegExp, name: string])[] = [
-  [
-    'cord',
-    new RegExp(String.raw`\b(?:draw-?strings?|draw-?cords?|(?:i-?)?cords?|chin ?straps?)\b|${tied}`, 'giu'),
-    'cords',
-  ],
+  ['cord', /\b(?:draw-?strings?|draw-?cords?|(?:i-?)?cords?|chin ?straps?)\b/gi, 'cords'],
+  ['cord', new RegExp(tied, 'giu'), 'ties'],
   ['cord', /\bribbons?\b(?! (?:yarn|stitch|st\b))/gi, 'ribbons'],
   ['smallPart', /\bbuttons?\b(?! (?:stitch|st\b))/gi, 'buttons'],
   ['smallPart', /\bbeads?\b(?! (?:stitch|st\b))/gi, 'beads'],
