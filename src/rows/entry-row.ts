@@ -101,12 +101,13 @@ function blankRow(row: ReadRow, label: string | null, sizes: number): LedgerRow 
   }
 }
 
-/** Whether the stated count of the row holds for a size; for a size that was not worked it is not known. */
+/** Whether the stated count of the row holds for a size; for a size that was not worked, or has none, it is not known. */
 function holds({ row, worked }: EntryWork, size: number): boolean | null {
   const result = worked[size] ?? null
   if (!finished(result) || row.stated === null) return null
   const { stated } = row
-  const verdicts = stated.items.map((item) => verdictOn(item, stated, result, size))
+  const own = stated.items.filter(({ count }) => typeof count === 'function' || (count[size] ?? null) !== null)
+  const verdicts = own.map((item) => verdictOn(item, stated, result, size))
   if (verdicts.includes('differs')) return false
   return verdicts.includes('agrees') ? true : null
 }

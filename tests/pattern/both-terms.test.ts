@@ -1,17 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { readDraft } from '../../plugins/read-draft.ts'
 import type { LedgerRow } from '../../src/rows/ledger.ts'
 import { dictionaryFor, printStitch } from '../../src/rows/terms/dictionary.ts'
+import { demoDrafts, readDemo } from '../demo-drafts.ts'
 import { draftInOtherTerms } from './other-terms.ts'
 
-const drafts = [...demoDrafts(), ...shapes()]
-
-function demoDrafts(): [string, string][] {
-  const folder = resolve('content/patterns')
-  return readdirSync(folder).map((slug) => [slug, readFileSync(join(folder, slug, 'index.md'), 'utf8')])
-}
+const drafts = [...demoDrafts, ...shapes()]
 
 /** Textbook shapes, in US and UK terms. */
 function shapes(): [string, string][] {
@@ -40,7 +35,7 @@ function inUs(name: string, terms: 'us' | 'uk'): string {
 }
 
 function worked(name: string, text: string) {
-  const { value, diagnostics } = readDraft(`${name}.md`, name, text).outcome
+  const { value, diagnostics } = readDemo(name, text).outcome
   if (value === null) throw new Error(`${name} can’t be used: ${JSON.stringify(diagnostics)}`)
   return value
 }

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { readDraft } from '../../plugins/read-draft.ts'
+import { demoDrafts, readDemo } from '../demo-drafts.ts'
 import { work } from '../rows/draft.ts'
 import type { Run } from './mutants.ts'
 import { mutants } from './mutants.ts'
@@ -19,11 +19,10 @@ function worth({ found }: Run): readonly string[] {
 }
 
 /** The patterns that come with the program, whole. */
-function demo(slug: string): Draft {
-  const text = readFileSync(new URL(`../../content/patterns/${slug}/index.md`, import.meta.url), 'utf8')
+function demo([slug, text]: (typeof demoDrafts)[number]): Draft {
   const sizes = /^sizes: \[(.*)\]$/m.exec(text)?.[1]?.split(',').length ?? 1
   const run = (own: string): Run => {
-    const { ledger, outcome } = readDraft('index.md', slug, own)
+    const { ledger, outcome } = readDemo(slug, own)
     if (ledger === null) throw new Error(`${slug} has no ledger`)
     return { ledger, found: outcome.diagnostics }
   }
@@ -38,9 +37,8 @@ function shape(file: string): Draft {
   return { name: file, text, sizes: sizes.length, whole: false, run: (own) => work(own, { sizes, terms }) }
 }
 
-const patterns = new URL('../../content/patterns/', import.meta.url)
 const drafts: readonly Draft[] = [
-  ...readdirSync(patterns).toSorted().map(demo),
+  ...demoDrafts.map(demo),
   ...readdirSync(new URL('shapes/', import.meta.url))
     .toSorted()
     .map(shape),

@@ -99,6 +99,40 @@ describe('words for each size', () => {
     expect(row(draft, 'Row 2').total).toEqual([40, 46, 50])
   })
 
+  it.each([
+    [
+      'each on a line of its own, the first beside the label',
+      `Row 2: Size S: Sc in each st.;\nSize M: ${inc};\nSize L: ${inc}`,
+    ],
+    [
+      'with a count for all behind the last',
+      `Row 2: Size S: Sc in each st;\nSize M: ${inc}\nSize L: ${inc} (40, 46, 50)`,
+    ],
+  ])('%s', (_, text) => {
+    const draft = work(`${start}${text}${after}`, { sizes })
+    expect(draft.codes).toEqual([])
+    expect(row(draft, 'Row 2').total).toEqual([40, 46, 50])
+    expect(row(draft, 'Row 2').stated).toEqual(text.includes('(40') ? { total: [40, 46, 50] } : null)
+  })
+
+  it('and a count behind the last that is its own', () => {
+    const draft = work(`${start}Row 2: Sizes S and M: Sc in each st.\nSize L: ${inc} (50)`, { sizes })
+    expect([draft.codes, row(draft, 'Row 2').stated]).toEqual([[], { total: [null, null, 50] }])
+  })
+
+  it('a range that is shaped by size', () => {
+    const rows =
+      'Rows 2–5: Size S: dec 1 st at each end of every 4th row once;\nSize M: dec 1 st at each end of every 2nd row twice;\nSize L: work 4 rows even. (38, 40, 48)'
+    const draft = work(start + rows, { sizes })
+    expect(draft.codes).toEqual([])
+    expect(draft.ledger.rows.slice(2).map(({ total, agrees }) => [...total, agrees])).toEqual([
+      [40, 44, 48, true],
+      [40, 42, 48, true],
+      [40, 42, 48, true],
+      [38, 40, 48, true],
+    ])
+  })
+
   it('rows that differ in number', () => {
     const draft = work(
       `${start}For Small: Work 1 row even.\nFor Medium: Work 2 rows even.\nFor Large: Work 3 rows even.`,

@@ -2,6 +2,7 @@ import { beginsWithWork, isProse } from '../prose.ts'
 import type { Word } from '../words.ts'
 import type { Passage } from '../written.ts'
 import { soundsLikeFoundation } from './foundation.ts'
+import { sizesWithin } from './parts.ts'
 import type { Chunk } from './passage-text.ts'
 import type { Prepared, Wording } from './prepare.ts'
 import { prepare } from './prepare.ts'
@@ -119,13 +120,16 @@ function begins(last: Chunk, line: Chunk, wording: Wording): boolean {
   return prepared.opens === 'some' ? !goesWith(last, prepared, wording) : opensAfter(last, line, wording)
 }
 
-/** `Size S: ch 72.` and below it `Size M: ch 78.`, or below a label that stands alone: one row. */
+/** `Size S: ch 72.`, after a label too, and below it `Size M: ch 78.`; or below a label that stands alone: one row. */
 function goesWith(last: Chunk, { only }: Prepared, wording: Wording): boolean {
   const above = prepare(last, wording)
   if (above.label !== null && above.own.every(({ words }) => words.length === 0)) return true
-  if (above.label !== null ? above.only === null : above.opens !== 'some') return false
-  const there = [above.only, ...above.own.map((own) => own.only)].flatMap((sizes) => sizes ?? [])
-  return only?.every((size) => !there.includes(size)) === true
+  const there = above.only ?? sizesAbove(last, above, wording)
+  return there.length > 0 && only?.every((size) => !there.includes(size)) === true
+}
+
+function sizesAbove({ text }: Chunk, { label, opens }: Prepared, { names, vocabulary }: Wording): readonly number[] {
+  return label !== null || opens === 'some' ? sizesWithin(text, names, vocabulary.sizes) : []
 }
 
 const sentenceStart = /(?<=[.!?)\]}:]["'”’*_]*)\s+(?=["'“‘*_([]*[\p{Lu}\d])/gu

@@ -78,6 +78,11 @@ function later(text: string, from: number, names: SizeNames, sizes: number): rea
   return found
 }
 
+/** Sizes that clauses within a text name, after its label where it has one. */
+export function sizesWithin(text: string, names: SizeNames, sizes: number): readonly number[] {
+  return later(text, label.exec(text)?.[0].length ?? 0, names, sizes).flatMap(({ only }) => only ?? [])
+}
+
 const someSizes =
   /\bsizes?\s[^:.()\n]{1,60}?\s*only\b|[([](?!(?:RS|WS|BLO?|FLO?|MC|CC)\b)[A-Z0-9]{1,3}(?:(?:[\s,/&]|and)+[A-Z0-9]{1,3})*\s+only[)\]]/
 

@@ -1,5 +1,6 @@
 import type { PerSize } from '../../measure/value.ts'
 import type { Content } from '../content.ts'
+import type { Count } from '../count.ts'
 import type { Label } from '../label.ts'
 import { beginsWithWork, isProse } from '../prose.ts'
 import type { Vocabulary } from '../reader.ts'
@@ -26,9 +27,16 @@ function everyItem(parts: readonly ReadPart[], index: number, sizes: number): St
     const item = items[at]
     if (item === undefined) continue
     if (item.shown !== first.shown || typeof item.count === 'function') return null
-    for (const size of part.only) count[size] = item.count[size] ?? null
+    const alone = items.every((other) => other === undefined || other === item)
+    const its = alone && isList(item.count) ? count.map((_, size) => size) : part.only
+    for (const size of its) count[size] = item.count[size] ?? null
   }
   return { ...first, count }
+}
+
+/** `Size L: dc across. (40, 46, 50)`: a number for every size, behind the words for the last. */
+function isList(count: Count): boolean {
+  return count.every((value) => value !== null) && count.some((value) => value !== count[0])
 }
 
 /** Counts that each of several parts states for its own sizes. */
