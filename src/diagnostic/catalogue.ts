@@ -1,9 +1,9 @@
 import { draftFindings } from './catalogue/draft.ts'
 import { drawingFindings } from './catalogue/drawing.ts'
 import { filmFindings } from './catalogue/film.ts'
+import { fitFindings } from './catalogue/fit.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { pictureFindings } from './catalogue/pictures.ts'
-import { proofFindings } from './catalogue/proof.ts'
 import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
 import { safetyFindings } from './catalogue/safety.ts'
@@ -12,9 +12,9 @@ import type { Entry } from './entry.ts'
 
 const entries = {
   ...draftFindings,
+  ...fitFindings,
   ...formulaFindings,
   ...rowFindings,
-  ...proofFindings,
   ...yarnFindings,
   ...readerNeedsFindings,
   ...pictureFindings,

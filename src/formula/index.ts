@@ -1,3 +1,4 @@
+export { asAimed } from './aim.ts'
 export type {
   BodyFound,
   EaseFound,
@@ -11,6 +12,8 @@ export type {
 export type { FunctionFact, FunctionName } from './functions.ts'
 export { functions } from './functions.ts'
 export type { Answer, Column, Program, Row, Solver, Term } from './linked/program.ts'
+export type { Moved } from './moved.ts'
+export { roundedIn, roundingsOf } from './moved.ts'
 export { printExpression, printStatement } from './print.ts'
 export type { Settled } from './settle.ts'
 export { evaluate, settle, usesLedger } from './settle.ts'

@@ -15,11 +15,15 @@ export function namesIn(node: Expression): ReadonlySet<string> {
 
 function collect(node: Expression, found: Set<string>): void {
   if (node.kind === 'name') found.add(node.name)
-  const fact = node.kind === 'call' && isFunction(node.name) ? factOf(node.name) : null
   children(node).forEach((child, position) => {
-    const isOther = child.kind === 'name' && fact !== null && otherNames.has(parameterAt(fact, position))
-    if (!isOther) collect(child, found)
+    if (!isOtherName(node, position)) collect(child, found)
   })
+}
+
+/** Whether a name at a position below a node is that of a swatch, a body measure or the like, and no value's. */
+export function isOtherName(node: Expression, position: number): boolean {
+  if (node.kind !== 'call' || !isFunction(node.name) || node.arguments[position]?.kind !== 'name') return false
+  return otherNames.has(parameterAt(factOf(node.name), position))
 }
 
 /** Whether a formula asks what the worked rows make. */

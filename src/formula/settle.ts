@@ -18,6 +18,8 @@ export interface Settled {
   readonly unsound: ReadonlySet<string>
   /** The names in each name's formula. */
   readonly uses: ReadonlyMap<string, ReadonlySet<string>>
+  /** What each name with a value is calculated from. A linked count counts as its target, rounded. */
+  readonly formulas: ReadonlyMap<string, Expression>
 }
 
 type Named = Exclude<Statement, { readonly kind: 'need' }>
@@ -47,7 +49,7 @@ export function settle(statements: readonly Statement[], environment: Environmen
   const waiting = settleLinks(order.sorted, formulas, needs, work)
   for (const name of waiting) settleName(name, formulas.get(name), work)
   for (const need of needs) checkNeed(need, work.scope)
-  const settled = { values: inTextOrder(work), unsound: work.unsound, uses }
+  const settled = { values: inTextOrder(work), unsound: work.unsound, uses, formulas: formulasOf(work) }
   return { value: settled, diagnostics: inOrder(work.scope.findings) }
 }
 
@@ -127,6 +129,20 @@ function settleName(name: string, formula: Expression | undefined, { values, uns
   const value = sound ? evaluateValue(formula, scope) : null
   if (value === null) unsound.add(name)
   else values.set(name, value)
+}
+
+function formulasOf({ first, values }: Work): ReadonlyMap<string, Expression> {
+  return new Map(
+    [...first].flatMap(([name, statement]) => {
+      const formula = statement.kind === 'link' ? asRounded(statement.target) : statement.formula
+      return formula === null || !values.has(name) ? [] : [[name, formula] as const]
+    }),
+  )
+}
+
+function asRounded(target: Expression | null): Expression | null {
+  if (target === null || target.kind === 'round') return target
+  return { kind: 'round', operand: target, to: { kind: 'whole' }, direction: 'nearest', at: target.at }
 }
 
 function inTextOrder({ first, values }: Work): ReadonlyMap<string, Value> {

@@ -118,6 +118,8 @@ const facts = z.strictObject({
   /** Per cent of yarn to spare; a tenth where nothing is said (common practice, no source): ends, a looser hand, the swatch itself. */
   margin: percentage.default(10),
   finished: z.record(z.string(), z.union([wordsOrNumber, claim])).default({}),
+  /** How far a finished measure may be off what it was to be: a length or a percentage, as a formula. */
+  tolerance: amount.optional(),
   reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
   cover: z.strictObject({ src: words, alt: words }).optional(),
   video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),

@@ -1,9 +1,9 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
-import { evaluate, readFormula } from '../formula/index.ts'
 import type { Kind, PerSize } from '../measure/index.ts'
 import { type Finishing, type FinishYarn, finishYarn, noFinish } from '../yarn/finish.ts'
-import { type Draft, textAt } from './draft.ts'
+import type { Draft } from './draft.ts'
+import { factValue } from './fact-value.ts'
 import type { FinishFacts } from './facts.ts'
 import type { Graded } from './grade.ts'
 
@@ -77,18 +77,12 @@ function amountOf(
   amounts: FinishFacts,
   path: CarriedYarn['path'],
   draft: Draft,
-  { settled, environment }: Graded,
+  graded: Graded,
   findings: Diagnostic[],
 ): PerSize<number | null> | null {
-  if (amounts[key] === undefined) return null
-  const at = draft.facts.locate(...path)
-  const read = readFormula(textAt(draft, at), at.start)
-  findings.push(...read.diagnostics)
-  if (read.value === null) return null
-  const evaluated = evaluate(read.value, settled, environment)
-  findings.push(...evaluated.diagnostics)
-  const value = evaluated.value
-  if (value === null) return null
+  const found = amounts[key] === undefined ? null : factValue(path, draft, graded, findings)
+  if (found === null) return null
+  const { at, value } = found
   const kind: Kind | undefined = measures[key]
   const fits = kind === undefined ? value.kind === 'count' || value.kind === 'number' : value.kind === kind
   if (value.kind !== 'text' && fits && value.bySize.every((cell) => cell === null || cell.s > 0n || key !== 'length'))

@@ -1,15 +1,9 @@
 import type { Environment } from '../formula/index.ts'
 import { toFit } from '../grading/index.ts'
-import { type Numeric, roundedAmounts, type Segment, type Value } from '../measure/index.ts'
+import { type Numeric, roundedAmounts } from '../measure/index.ts'
+import type { FinishedMeasure } from './finished.ts'
 import type { Graded } from './grade.ts'
 import type { Fit, FitMeasure } from './pattern.ts'
-
-/** A finished measure of the draft: its label, what it comes to, and how that is printed. */
-export interface FinishedMeasure {
-  readonly label: string
-  readonly value: Value
-  readonly segments: readonly Segment[]
-}
 
 /** What a reader's own measure is held against; null where the draft names no body table. */
 export function fitOf({ body, environment }: Graded, finished: readonly FinishedMeasure[]): Fit | null {

@@ -1,10 +1,10 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
-import { evaluate, printValue, readFormula } from '../formula/index.ts'
 import { toFit, wearersOf } from '../grading/index.ts'
 import { always, printRange, type Segment, textForAll } from '../measure/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
-import { type Draft, textAt } from './draft.ts'
-import { type FinishedMeasure, fitOf, leadingUnit } from './fit.ts'
+import type { Draft } from './draft.ts'
+import type { FinishedMeasure } from './finished.ts'
+import { fitOf, leadingUnit } from './fit.ts'
 import { gaugeLines } from './gauge.ts'
 import type { Graded } from './grade.ts'
 import type { Printing } from './inlines.ts'
@@ -17,18 +17,20 @@ export interface OverviewParts {
   readonly draft: Draft
   readonly graded: Graded
   readonly ledger: Ledger
+  readonly finished: readonly FinishedMeasure[]
   readonly value: Printing['value']
   /** Where findings go. */
   readonly findings: Diagnostic[]
 }
 
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
-export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'film' | 'body' | 'rows' | 'values'> {
+export function overview(
+  parts: OverviewParts,
+): Omit<Pattern, 'measures' | 'cautions' | 'film' | 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
   const { body } = parts.graded
   const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
   const fits = fitsLines(parts)
-  const finished = finishedMeasures(parts)
   return {
     slug: parts.draft.slug,
     title: facts.title,
@@ -42,8 +44,8 @@ export function overview(parts: OverviewParts): Omit<Pattern, 'cautions' | 'film
     changes: facts.changes.map(({ edition, date, note }) => ({ edition, date: date ?? null, note })),
     sizes: facts.sizes,
     fits,
-    finished: finished.map(({ label, segments }) => measureLine(label, segments, parts)),
-    fit: fitOf(parts.graded, finished),
+    finished: parts.finished.map(({ label, segments }) => measureLine(label, segments, parts)),
+    fit: fitOf(parts.graded, parts.finished),
     wearers: body === null ? [] : wearersOf(body),
     materials: materials(facts, yarn, parts.value),
     gauge: gaugeLines(facts, parts.graded.environment),
@@ -92,31 +94,6 @@ function fitsLines(parts: OverviewParts): MeasureLine[] {
   if (fit === null) return []
   const segments = printRange(fit.low, fit.high, leadingUnit(environment))
   return [measureLine(`To fit ${fit.label.toLowerCase()}`, segments, parts)]
-}
-
-/** A label with its formula; a measure that was claimed is printed as it was claimed. */
-function finishedMeasures(parts: OverviewParts): FinishedMeasure[] {
-  return Object.entries(parts.draft.facts.facts.finished).flatMap(([label, formula]) => {
-    const path = typeof formula === 'string' ? ['finished', label] : ['finished', label, 'claims']
-    const measure = finishedMeasure(path, parts)
-    return measure === null ? [] : [{ label, ...measure }]
-  })
-}
-
-function finishedMeasure(
-  path: readonly string[],
-  { draft, graded, findings }: OverviewParts,
-): Omit<FinishedMeasure, 'label'> | null {
-  const at = draft.facts.locate(...path)
-  const read = readFormula(textAt(draft, at), at.start)
-  findings.push(...read.diagnostics)
-  if (read.value === null) return null
-  const evaluated = evaluate(read.value, graded.settled, graded.environment)
-  findings.push(...evaluated.diagnostics)
-  if (evaluated.value === null) return null
-  const printed = printValue(evaluated.value, read.value, graded.environment)
-  findings.push(...printed.diagnostics)
-  return printed.value === null ? null : { value: evaluated.value, segments: printed.value }
 }
 
 const alphabet = new Intl.Collator('en')

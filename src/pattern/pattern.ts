@@ -29,6 +29,8 @@ export interface Pattern {
   /** Lines of the sizes table: what each size fits, and the finished measures. One cell a size. */
   readonly fits: readonly MeasureLine[]
   readonly finished: readonly MeasureLine[]
+  /** The finished measures in numbers, beside what they were to be; those that are words are left out. */
+  readonly measures: readonly Measure[]
   /** By what a reader's own measure finds a size; null where the draft names no body table. */
   readonly fit: Fit | null
   readonly materials: Materials
@@ -75,6 +77,18 @@ export interface MeasureLine {
   readonly label: string
   readonly value: ValueNode
   readonly cells: PerSize<readonly Segment[]>
+}
+
+/** A finished measure in numbers, in its unit; null for a size that does not have it. */
+export interface Measure {
+  readonly label: string
+  /** Null for a count. */
+  readonly unit: Unit | null
+  /** What it comes to when no count on the way to it is rounded; null where none is, and for what is no length. */
+  readonly target: PerSize<number | null> | null
+  readonly made: PerSize<number | null>
+  /** What is made less what was to be. */
+  readonly difference: PerSize<number | null> | null
 }
 
 /** The body that each size is made for, by the measure that leads its table, in numbers as they are printed. */

@@ -17,9 +17,11 @@ import { cautionsOf } from './checks/safety.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { readRequest } from './drawings.ts'
 import { readFilm } from './film.ts'
+import { finishedMeasures } from './finished.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { gradeDraft, type Reach } from './grade.ts'
 import type { Printing } from './inlines.ts'
+import { measuresOf } from './measures/index.ts'
 import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
 import { overview } from './overview.ts'
 import type { Pattern, ValueNode } from './pattern.ts'
@@ -119,12 +121,14 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
     drawn: drawer(draft, { ledger, environment: graded.environment, sizes: draft.facts.facts.sizes, value }, findings),
     momentOf: filmed.value.momentOf,
   }
-  const facts = overview({ draft, graded, ledger, value, findings })
+  const finished = finishedMeasures(draft, graded, findings)
+  const measures = measuresOf(draft, graded, finished, findings)
+  const facts = overview({ draft, graded, ledger, finished, value, findings })
   const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
   findings.push(...unsafe, ...filmed.diagnostics)
   const body = buildBlocks(ledger, printing)
   const { film } = filmed.value
-  const pattern = { ...facts, cautions, film, body, rows: ledger.rows, values: namedValues(graded.settled) }
+  const pattern = { ...facts, measures, cautions, film, body, rows: ledger.rows, values: namedValues(graded.settled) }
   return { pattern: inBothTerms(pattern, ledger), ledger }
 }
 

@@ -1,6 +1,6 @@
 import type { Source } from '../diagnostic/index.ts'
 import { type Diagnostic, placeOf } from '../diagnostic/index.ts'
-import type { NamedValue, Pattern, YarnUse } from '../pattern/pattern.ts'
+import type { Measure, NamedValue, Pattern, YarnUse } from '../pattern/pattern.ts'
 import type { LedgerRow } from '../rows/ledger.ts'
 import { type Finding, findingsOf } from './finding.ts'
 
@@ -9,10 +9,14 @@ export interface ProofDocument {
   readonly draft: string
   readonly sizes: readonly string[]
   readonly values: Readonly<Record<string, NamedValue>>
+  readonly finished: Readonly<Record<string, ProofMeasure>>
   readonly rows: readonly ProofRow[]
   readonly yarn: Readonly<Record<string, YarnUse>>
   readonly diagnostics: readonly Finding[]
 }
+
+/** By its label. */
+export type ProofMeasure = Omit<Measure, 'label'>
 
 export interface ProofRow extends Omit<LedgerRow, 'at' | 'left' | 'names' | 'besides'> {
   readonly line: number
@@ -29,6 +33,7 @@ export function proofDocument(
     draft: source.name,
     sizes,
     values: pattern?.values ?? {},
+    finished: Object.fromEntries((pattern?.measures ?? []).map(({ label, ...measure }) => [label, measure])),
     rows: (pattern?.rows ?? []).map((row) => proofRow(row, source)),
     yarn: pattern?.yarn ?? {},
     diagnostics: findingsOf(source, sizes, diagnostics),

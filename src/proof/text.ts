@@ -5,6 +5,7 @@ import { acceptedText } from './report/accepted.ts'
 import { coverageText } from './report/coverage.ts'
 import { findingsText } from './report/findings.ts'
 import { plural, wrapped } from './report/lines.ts'
+import { measureLines } from './report/measure-lines.ts'
 import type { Paint } from './report/paint.ts'
 import { plainPaint } from './report/paint.ts'
 import { rowTable } from './report/row-table.ts'
@@ -36,7 +37,9 @@ export function proofText(proofed: Proofed, { paint = plainPaint, brief = false 
     paint.strong(source.name),
     findingsText({ source, sizes: pattern?.sizes ?? [], rows, diagnostics: open }, paint),
     acceptedText(source, diagnostics),
-    ...(brief ? [] : [rowTable(rows, paint), coverageText(source, rows, unknown)]),
+    ...(brief
+      ? []
+      : [measureLines(pattern?.measures ?? [], paint), rowTable(rows, paint), coverageText(source, rows, unknown)]),
     lastLine(proofed),
   ]
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`

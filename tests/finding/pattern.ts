@@ -18,6 +18,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     wearers: [],
     fits: [],
     finished: [],
+    measures: [],
     materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
     gauge: [],
     readings: [],

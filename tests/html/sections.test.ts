@@ -19,6 +19,7 @@ const bare: Pattern = {
   wearers: [],
   fits: [],
   finished: [],
+  measures: [],
   fit: null,
   materials: { yarn: [], yarnNote: null, hooks: [], notions: [] },
   gauge: [],

@@ -183,6 +183,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     sizes,
     fit: null,
     wearers: ['women'],
+    measures: [],
     fits: [measure('To fit head', ' cm', ramp(count, 50, 2).map(String))],
     finished: [
       measure('Circumference', ' cm', ramp(count, 52, 8).map(String)),

@@ -147,6 +147,11 @@ describe('numbers', () => {
     expect(numbers.filter((number) => !known.has(number))).toEqual([])
   })
 
+  it('of finished measures stand above what they were to be and how far they are off', () => {
+    const off = draft(body.replace('[50, 60, 70]', '[50.2, 60, 70.3]'), facts)
+    expect(cells(proofFile(off), 'measures').slice(3, 9)).toEqual(['50.2', '60', '70.3', '−0.2', '0', '−0.3'])
+  })
+
   it('of finished measures are those of the page', () => {
     const shown = cells(proofFile(faulty), 'measures')
     expect(shown.slice(0, finished.length)).toEqual(finished)

@@ -3,6 +3,7 @@ import type { Samples } from '../sample.ts'
 import { draftSamples } from './draft.ts'
 import { drawingSamples } from './drawing.ts'
 import { filmSamples } from './film.ts'
+import { fitSamples } from './fit.ts'
 import { formulaSamples } from './formula.ts'
 import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
@@ -13,6 +14,7 @@ import { yarnSamples } from './yarn.ts'
 /** Every kind of finding with its two drafts; a kind without them does not compile. */
 export const samples: Samples<Code> = {
   ...draftSamples,
+  ...fitSamples,
   ...formulaSamples,
   ...rowSamples,
   ...yarnSamples,

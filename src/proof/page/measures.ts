@@ -1,7 +1,8 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { textForAll } from '../../measure/index.ts'
-import type { Pattern } from '../../pattern/pattern.ts'
+import type { Measure, MeasureLine, Pattern } from '../../pattern/pattern.ts'
+import { amountText, offText } from '../report/amounts.ts'
 
 function table(caption: string, head: readonly string[], lines: readonly (readonly string[])[]): ElementContent {
   if (lines.length === 0) return h('p', `${caption}: none.`)
@@ -25,8 +26,21 @@ function table(caption: string, head: readonly string[], lines: readonly (readon
   ])
 }
 
+function printedLine({ label, cells }: MeasureLine): readonly string[] {
+  return [label, ...cells.map(textForAll)]
+}
+
+/** What a finished measure was to be, and how far it is off. */
+function besideIt({ label, unit, target, difference }: Measure): readonly (readonly string[])[] {
+  if (target === null || difference === null || unit === null) return []
+  return [
+    [`${label}, to be (${unit})`, ...target.map((each) => amountText(each, unit))],
+    [`${label}, off (${unit})`, ...difference.map((each) => offText(each, unit))],
+  ]
+}
+
 /** Sizes and finished measures, the values of the formulas, and yarn: one column a size. */
-export function measuresSection({ sizes, fits, finished, values, yarn }: Pattern): ElementContent {
+export function measuresSection({ sizes, fits, finished, measures, values, yarn }: Pattern): ElementContent {
   const head = (first: string): readonly string[] => [first, ...sizes]
   const cell = (value: unknown): string => (value === null || value === undefined ? '–' : String(value))
   const valueLines = Object.entries(values).map(([name, { unit, bySize }]) => [
@@ -42,11 +56,13 @@ export function measuresSection({ sizes, fits, finished, values, yarn }: Pattern
   )
   return h('section', { id: 'measures' }, [
     h('h2', 'Measures, numbers and yarn'),
-    table(
-      'Sizes and finished measures',
-      head('Measure'),
-      [...fits, ...finished].map(({ label, cells }) => [label, ...cells.map(textForAll)]),
-    ),
+    table('Sizes and finished measures', head('Measure'), [
+      ...fits.map(printedLine),
+      ...finished.flatMap((line) => [
+        printedLine(line),
+        ...measures.filter(({ label }) => label === line.label).flatMap(besideIt),
+      ]),
+    ]),
     table('Yarn', head('Yarn'), yarnLines),
     table('Values of the formulas', head('Name'), valueLines),
   ])

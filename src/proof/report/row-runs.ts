@@ -21,7 +21,11 @@ export interface Run {
 
 /** `60 (72, 84)`, or one number where all sizes agree; a size that does not work the row has a dash. */
 export function column(bySize: PerSize<number | null>): string {
-  const [first = '–', ...others] = bySize.map((number) => (number === null ? '–' : String(number)))
+  return inColumns(bySize.map((number) => (number === null ? '–' : String(number))))
+}
+
+/** The same for numbers that are words already. */
+export function inColumns([first = '–', ...others]: PerSize<string>): string {
   return others.every((other) => other === first) ? first : `${first} (${others.join(', ')})`
 }
 

@@ -1,2 +1,0 @@
-/** Findings about proof. */
-export const proofFindings = {} as const
