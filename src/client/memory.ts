@@ -7,9 +7,11 @@ export interface Memory {
   readonly read: (name: string) => string | null
   readonly write: (name: string, text: string) => void
   readonly forget: (name: string) => void
+  /** Of all that is remembered. */
+  readonly names: () => readonly string[]
 }
 
-type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>
+type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>
 
 /** Names are kept apart from those of other pages of the same host. */
 const prefix = 'sizewright:'
@@ -27,5 +29,11 @@ export function memoryOf(open: () => Store): Memory {
     read: (name) => attempt((store) => store.getItem(prefix + name)),
     write: (name, text) => attempt((store) => store.setItem(prefix + name, text)),
     forget: (name) => attempt((store) => store.removeItem(prefix + name)),
+    names: () => attempt(namesIn) ?? [],
   }
+}
+
+function namesIn(store: Store): readonly string[] {
+  const names = Array.from({ length: store.length }, (_, index) => store.key(index) ?? '')
+  return names.filter((name) => name.startsWith(prefix)).map((name) => name.slice(prefix.length))
 }

@@ -2,11 +2,17 @@ import { startChoices } from './choices.ts'
 import { startExplained } from './explained.ts'
 import { startFindSize } from './find-size.ts'
 import { memoryOf } from './memory.ts'
+import { startPlace } from './place/index.ts'
 import { readData } from './reader-data.ts'
+import { startWakeLock } from './wake-lock.ts'
 
 /** What a pattern's page can do with script. Without it the page stays whole. */
 const memory = memoryOf(() => localStorage)
 const data = readData()
 startChoices(memory)
 startExplained()
-if (data !== null) startFindSize(data, memory)
+startWakeLock(memory)
+if (data !== null) {
+  startFindSize(data, memory)
+  startPlace(data, memory)
+}

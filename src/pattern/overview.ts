@@ -9,9 +9,9 @@ import { gaugeLines } from './gauge.ts'
 import type { Graded } from './grade.ts'
 import type { Printing } from './inlines.ts'
 import { materials } from './materials.ts'
-import type { Abbreviation, MeasureLine, Pattern } from './pattern.ts'
+import type { Abbreviation, MeasureLine, Pattern, PieceUse } from './pattern.ts'
 import { otherEntry } from './terms.ts'
-import { yarnUse } from './yarn.ts'
+import { type Making, makingOf, yarnUse } from './yarn.ts'
 
 export interface OverviewParts {
   readonly draft: Draft
@@ -29,7 +29,8 @@ export function overview(
 ): Omit<Pattern, 'measures' | 'cautions' | 'film' | 'body' | 'rows' | 'values'> {
   const { facts } = parts.draft.facts
   const { body } = parts.graded
-  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, parts.findings)
+  const making = makingOf(parts.draft, parts.graded, parts.ledger)
+  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, making, parts.findings)
   const fits = fitsLines(parts)
   return {
     slug: parts.draft.slug,
@@ -53,7 +54,13 @@ export function overview(
     readings: [],
     cover: facts.cover ?? null,
     yarn,
+    pieces: piecesOf(parts.ledger, making),
   }
+}
+
+/** The pieces in the order of the rows. */
+function piecesOf({ rows }: Ledger, { times }: Making): PieceUse[] {
+  return [...new Set(rows.map(({ piece }) => piece))].map((name) => ({ name, times: times(name) }))
 }
 
 function measureLine(label: string, segments: readonly Segment[], { draft, value }: OverviewParts): MeasureLine {

@@ -45,6 +45,7 @@ export interface Pattern {
   readonly film: Film | null
   readonly body: readonly Block[]
   readonly rows: readonly LedgerRow[]
+  readonly pieces: readonly PieceUse[]
   readonly values: Readonly<Record<string, NamedValue>>
   readonly yarn: Readonly<Record<string, YarnUse>>
 }
@@ -165,6 +166,12 @@ export interface ValueNode {
   readonly type: 'value'
   readonly id: string
   readonly segments: readonly Segment[]
+}
+
+/** A piece by the name that its rows have, and how often it is made. */
+export interface PieceUse {
+  readonly name: string
+  readonly times: PerSize<number>
 }
 
 /** A name of the grading block with its value, as numbers in `unit`; text for words. */

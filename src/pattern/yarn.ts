@@ -29,10 +29,15 @@ import { wordsForSize, type YarnWords, yarnWords } from './yarn-words.ts'
  * Yarn for each size, by the yarn's name; one is left out where it can't be told: nothing was weighed, a row was not
  * worked, or the rows don't tell which yarn they take. Findings go to `findings`.
  */
-export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger, findings: Diagnostic[]): Record<string, YarnUse> {
+export function yarnUse(
+  draft: Draft,
+  graded: Graded,
+  ledger: Ledger,
+  { words, times }: Making,
+  findings: Diagnostic[],
+): Record<string, YarnUse> {
   const { facts } = draft.facts
   const beside = besideOf(draft, graded, findings)
-  const words = yarnWords(draft, ledger)
   const claims = claimsOf(draft, ledger, findings)
   if (facts.yarn.length === 0 || ledger.rows.some((row) => row.status !== 'worked')) return {}
   const strands = strandsOf(
@@ -46,7 +51,6 @@ export function yarnUse(draft: Draft, graded: Graded, ledger: Ledger, findings: 
     ),
     words,
   )
-  const times = timesOf(facts, words, graded)
   const rows = ledger.rows.map(
     (row, index): YarnRow => ({
       units: times(row.piece).map((made, size) => made * unitsOf(row, facts.terms, size)),
@@ -77,8 +81,19 @@ function strandsOf(facts: Facts, ledger: Ledger, spoken: readonly Strands[], { r
   return found
 }
 
-/** How often each piece is made, size by size. */
-function timesOf(facts: Facts, { pieces }: YarnWords, graded: Graded): (piece: string) => PerSize<number> {
+/** What is said of the pieces beside their rows. */
+export interface Making {
+  readonly words: YarnWords
+  /** How often a piece is made, size by size. */
+  readonly times: (piece: string) => PerSize<number>
+}
+
+export function makingOf(draft: Draft, graded: Graded, ledger: Ledger): Making {
+  const words = yarnWords(draft, ledger)
+  return { words, times: timesOf(draft.facts.facts, words, graded) }
+}
+
+function timesOf(facts: Facts, { pieces }: YarnWords, graded: Graded): Making['times'] {
   const known = new Map<string, PerSize<number>>()
   return (piece) => {
     const before = known.get(piece)

@@ -19,7 +19,7 @@ interface PageText {
 function readPage(page: Page): Promise<PageText> {
   return page.evaluate(() => {
     // A print-out is in the designer's own terms.
-    for (const node of document.querySelectorAll('[hidden], .bar, .settings')) node.remove()
+    for (const node of document.querySelectorAll('[hidden], .bar, .settings, .tick, .counter')) node.remove()
     const texts = (selector: string) => [...document.querySelectorAll(selector)].map((node) => node.textContent ?? '')
     // Links to the film at a row stand on the page alone; on paper its moments are listed.
     for (const link of document.querySelectorAll('.row-film')) link.remove()

@@ -17,7 +17,7 @@ const withAndWithout = [true, false]
 async function choose(page: Page, ...names: string[]): Promise<void> {
   await page.getByRole('button', { name: 'Settings' }).click()
   for (const name of names) await page.getByRole('radio', { name, exact: true }).check()
-  await page.getByRole('button', { name: 'Done' }).click()
+  await page.getByRole('button', { name: 'Close' }).click()
 }
 
 describe.each(withAndWithout)('with script: %s', (javaScriptEnabled) => {

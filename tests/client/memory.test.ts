@@ -13,6 +13,10 @@ function storeWith(room: number) {
     removeItem: (name: string) => {
       kept.delete(name)
     },
+    key: (index: number) => [...kept.keys()][index] ?? null,
+    get length() {
+      return kept.size
+    },
   }
 }
 
@@ -23,7 +27,9 @@ describe('what is remembered on a device', () => {
     expect(memory.read('size')).toBe(null)
     memory.write('size', 'child')
     expect(memory.read('size')).toBe('child')
-    expect([...store.kept.keys()]).toEqual(['sizewright:size'])
+    store.setItem('other', 'x')
+    expect([...store.kept.keys()]).toEqual(['sizewright:size', 'other'])
+    expect(memory.names()).toEqual(['size'])
     memory.forget('size')
     expect(memory.read('size')).toBe(null)
   })
@@ -41,5 +47,6 @@ describe('what is remembered on a device', () => {
     memory.write('size', 'child')
     memory.forget('size')
     expect(memory.read('size')).toBe(null)
+    expect(memory.names()).toEqual([])
   })
 })

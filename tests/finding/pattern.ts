@@ -27,6 +27,7 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     cover: null,
     film: null,
     body: [],
+    pieces: [],
     rows: [],
     values: {},
     yarn: {},

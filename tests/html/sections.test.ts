@@ -29,6 +29,7 @@ const bare: Pattern = {
   cover: null,
   film: null,
   body: [],
+  pieces: [],
   rows: [],
   values: {},
   yarn: {},

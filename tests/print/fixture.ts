@@ -210,6 +210,7 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
       { name: null, text: [always('12 stitches and 8 rows = 10 cm (4 in) in shell pattern with a 6.5 mm hook')] },
     ],
     readings: [],
+    pieces: [],
     abbreviations: [
       { abbreviation: 'beg', meaning: 'beginning', special: false, other: null },
       { abbreviation: 'ch', meaning: 'chain', special: false, other: null },
