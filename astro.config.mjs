@@ -1,6 +1,7 @@
 import { defineConfig } from 'astro/config'
 import { sizewright } from './plugins/astro.ts'
 import { siteAddressIn } from './plugins/site-address.ts'
+import { webFonts } from './plugins/web-fonts.ts'
 
 export default defineConfig({
   // Where the site stands, from the studio's own words.
@@ -12,6 +13,6 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 8 },
   // A page has no script of its own text: its security policy forbids it.
   vite: { build: { assetsInlineLimit: 0 } },
-  integrations: [sizewright()],
+  integrations: [sizewright(), webFonts()],
   devToolbar: { enabled: false },
 })
