@@ -96,6 +96,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     style: job.style,
     rowStitch: words.stitch,
     leadsOn: words.leadsOn,
+    makesSpaces: words.makesSpaces,
     namesTurningChain: words.namesTurningChain,
     stitchesNamed: words.stitchesNamed,
     spacesNamed: words.spacesNamed,

@@ -101,7 +101,10 @@ export function startsPiece(row: ReadRow): boolean {
   if (rest.every((step) => starters.has(step.kind))) return true
   const [next] = rest.filter((step) => !(step.kind === 'remark' || step.kind === 'turn'))
   if (next?.kind === 'ring' || next?.kind === 'join') return true
-  return row.opensSection && next !== undefined && 'where' in next && next.where.kind === 'fromHook'
+  if (!row.opensSection || next === undefined || !('where' in next)) return false
+  // `Ch 12, sl st in first ch, 16 sc in ring.`
+  const closes = next.kind === 'slip' && next.where.kind === 'first'
+  return closes || next.where.kind === 'fromHook'
 }
 
 /** Whether a foundation has none for a size: `ch 40 (none, 48)`, `0 fsc`, `0 sc in magic ring`. */

@@ -157,6 +157,8 @@ export interface RowWords {
   readonly bridges: boolean
   /** All its places are in one row further down, as behind petals. */
   readonly goesDeep: boolean
+  /** Chains are made between its stitches again and again. */
+  readonly makesSpaces: boolean
 }
 
 /** The places of all steps that have some, repeats and groups taken apart. */
@@ -196,6 +198,7 @@ export function wordsOf(steps: readonly Step[]): RowWords {
     joinsPieces: own.some(namesPiece),
     bridges: own.some(namesPiece) && own.some(intoChain),
     goesDeep: goesDeep(own),
+    makesSpaces: own.some((step) => step.kind === 'repeat' && step.body.some((each) => each.kind === 'chain')),
   }
   known.set(steps, found)
   return found

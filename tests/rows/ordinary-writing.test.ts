@@ -178,3 +178,30 @@ describe('what the first of some stitches is', () => {
     ).toBe('Row 1: 3, Row 2: 5')
   })
 })
+
+describe('meshes of low stitches', () => {
+  it.each([
+    'Row 2: Ch 2, sc in first ch-1 sp, *ch 1, sc in next ch-1 sp; repeat from * to end, working last sc in the turning ch-sp. Turn. (15 sc)',
+    'Row 2: Ch 2, *sc in next ch-1 sp, ch 1; rep from * to last ch-sp, sc in last ch-2 sp, turn. (15 sc)',
+  ])('%s', (row) => {
+    const begun =
+      'Ch 32.\nRow 1: Sc in 4th ch from hook, *ch 1, sk 1, sc in next ch; repeat from * to end. Turn. (15 sc)\n'
+    const draft = work(`## A\n${begun}${row}\nRows 3–20: Rep Row 2. (15 sc)`)
+    expect([...draft.codes, draft.ledger.rows.at(-1)?.total[0]]).toEqual([15])
+  })
+})
+
+describe('parts under a heading of their own', () => {
+  it('begins with chains that are closed to a ring', () => {
+    const text =
+      '## Strap\nRow 1: Ch 51, sl st in 2nd ch from hook and in each ch to end. (50 sl sts)\n\n## Loop\nCh 12, sl st in first ch, 16 sc in ring. (16)'
+    expect(work(text).codes).toEqual([])
+  })
+
+  it('goes on with what was left, without a label', () => {
+    const text =
+      '## A\nCh 41.\nRow 1: Sc in 2nd ch from hook and in each ch across. (40)\n\n### First shoulder\nRow 2: Ch 1, turn, sc in first 15 sts, leave rem sts unworked. (15)\nFasten off.\n\n### Second shoulder\nSkip next 10 unworked sts of Row 1, join yarn in next st, ch 1, sc in same st and in each st to end. (15 sc)\nRow 3: Ch 1, turn, sc in each st to last 2 sts, sc2tog. (14 sc)'
+    const draft = work(text)
+    expect([...draft.codes, draft.ledger.rows.at(-1)?.total[0]]).toEqual([14])
+  })
+})

@@ -33,7 +33,7 @@ export function isLabelledRow(cutter: Cutter, state: SectionState, { prepared, f
 
 export function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found, read: Read): boolean {
   if (prepared.label !== null) return false
-  if (isRow(read.content)) return state.rows > 0 || isFoundation(read.content)
+  if (isRow(read.content)) return state.rows > 0 || isFoundation(read.content) || goesOnWith(cutter, read)
   if (read.content !== null || state.rows === 0) return false
   // `*Black*`: a line in italics is a heading of the designer's own.
   if (emphasised.test(chunk.text.trim())) return false
@@ -42,6 +42,12 @@ export function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, pr
   const begins = beginsWithWork(words, cutter.vocabulary) || joins.test(words[0]?.text ?? '')
   const instructs = isRowOfItsOwn(chunk.text) || read.stated !== null || begins
   return instructs && !isProse(words, cutter.vocabulary)
+}
+
+/** `Skip next 10 unworked sts, join yarn in next st, …  15 sc` as the first words of a part: on what was left. */
+function goesOnWith(cutter: Cutter, { content, stated }: Read): boolean {
+  if (cutter.rows.length === 0 || stated === null || content?.kind !== 'steps') return false
+  return content.steps.some((step) => step.kind === 'source' || (step.kind === 'slip' && step.yarn === true))
 }
 
 const emphasised = /^(\*{1,3}|_{1,3})[^*_]{1,120}\1:?$/

@@ -15,6 +15,9 @@ export function inAll(times: Times): Times {
   return times.kind === 'said' ? { kind: 'exactly', count: times.count } : times
 }
 
+/** `(the skipped 2 ch count as a dc)` */
+const skippedChains = /^(?:the|these|this|skipped|missed|beg|beginning|turning)$/
+
 function content(reader: Reader, close: number): readonly Step[] | null {
   const open = reader.at
   reader.at = open + 1
@@ -23,6 +26,9 @@ function content(reader: Reader, close: number): readonly Step[] | null {
     reader.at = close + 1
     return marker
   }
+  reader.at = open
+  const counting = skippedChains.test(textAt(reader, 1)) ? attempt(reader, readCounting) : null
+  if (counting !== null && reader.at === close + 1) return [{ kind: 'remark', counting, at: spanSince(reader, open) }]
   reader.at = open + 1
   if (isRemark(reader, close)) return remark(reader, open, close)
   reader.depth += 1

@@ -165,12 +165,12 @@ function isSameWork(first: Step | undefined, second: Step): boolean {
   )
 }
 
-/** One of the places of a group, which the last stitch of a row does not go into by itself. */
-function isWithinGroup(step: Step | undefined): boolean {
+/** One of the places of a group, or a space: the last stitch of a row does not go into another kind of place by itself. */
+function isAmongOthers(step: Step | undefined): boolean {
   if (step?.kind !== 'work' || !('of' in step.where)) return false
   return step.where.of.every(
     (accept) =>
-      accept.kind === 'run' || accept.kind === 'middle' || (accept.kind === 'special' && accept.member !== undefined),
+      /^(?:run|middle|space)$/.test(accept.kind) || (accept.kind === 'special' && accept.member !== undefined),
   )
 }
 
@@ -185,7 +185,7 @@ export function endedByTail(steps: Step[]): void {
   const [remark = [], instead = []] = tail.options
   const [last] = instead
   const ends = repeat.body.at(-1)
-  if (last === undefined || instead.length > 1 || !isSameWork(ends, last) || !isWithinGroup(ends)) return
+  if (last === undefined || instead.length > 1 || !isSameWork(ends, last) || !isAmongOthers(ends)) return
   const options = [[{ ...repeat, ending: instead }], [repeat, ...remark], [repeat, last]]
   steps.splice(-2, 2, { ...tail, options })
 }

@@ -180,8 +180,6 @@ export function readNoun(reader: Reader): Accepts | null {
   const named = attempt(reader, markedNoun)
   if (named !== null) return named
   const center = /^cent(?:er|re)$/.test(textAt(reader))
-  if (/^(?:beg|beginning|starting|joining)$/.test(textAt(reader)) && /^corners?$/.test(textAt(reader, 1)))
-    reader.at += 1
   while (take(reader, ...adjectives));
   const found = plainNoun(reader)
   // The space in the centre of a shawl is told from the others by its group.

@@ -110,6 +110,8 @@ function ordered(reader: Reader): Where | null {
   take(reader, 'the')
   if (take(reader, 'next', 'following', 'foll')) return readDetermined(reader, 'next', one(reader))
   if (take(reader, 'first')) return readDetermined(reader, 'first', one(reader))
+  if (/^corners?$/.test(textAt(reader, 1)) && take(reader, 'beg', 'beginning', 'starting', 'joining'))
+    return readDetermined(reader, 'first', one(reader))
   if (take(reader, 'last', 'final')) return readDetermined(reader, 'last', one(reader))
   if (take(reader, 'any')) return readDetermined(reader, 'next', one(reader))
   if (take(reader, 'rem', 'remaining', 'rest', 'others')) return rest(reader)

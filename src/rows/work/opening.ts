@@ -63,7 +63,7 @@ export function isFirmOpening({ elsewhere, topsUsed }: OpeningRules, habit: stri
 
 function leadsOn({ rules, leadsOn }: Work, chains: number, before: 'opening' | 'skipped'): boolean {
   const counts = rules.elsewhere.has(chains) || rules.topsUsed.has(chains)
-  return leadsOn && before === 'opening' && chains > 2 && !counts
+  return leadsOn && before === 'opening' && chains > 1 && !counts
 }
 
 function decide(
@@ -137,7 +137,7 @@ export function settleOpening(work: Work): Stop | null {
   work.opening = null
   const counting = decide(work, opening, work.rowStitch, 'opening')
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
-  if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at)
+  if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at, opening.chains)
   if (!counting.counts && counting.space !== undefined)
     return makeSpace(work, counting.space, alone, opening.at, opening.chains)
   if (!counting.counts) return push(work, turningNumber(work.kinds), 1, -1, opening.at, -1)
@@ -151,7 +151,8 @@ const leastLoop = 3
 
 /** `sc in 10th ch from hook`: the chains skipped are a loop of their own, as wide as those between the stitches to come. */
 function settleLoop(work: Work, { chains, at }: Opening): Stop | null {
-  const turns = chains <= leastLoop && !work.rules.spacesUsed.has(chains)
+  // In a mesh of low stitches the chains skipped are a space like the others.
+  const turns = chains <= leastLoop && !work.rules.spacesUsed.has(chains) && !work.makesSpaces
   if (work.choose(`loop ${chains}`, 2, turns ? 1 : 0) === 1) return push(work, turningNumber(work.kinds), 1, -1, at, -1)
   return makeSpace(work, Math.ceil(chains / 2), alone, at, chains)
 }

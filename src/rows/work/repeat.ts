@@ -13,6 +13,7 @@ import type { Stop, Work } from './state.ts'
 import { mostSteps } from './state.ts'
 import type { RunSteps } from './stitching.ts'
 import { add } from './tally.ts'
+import { turningPlace } from './turning.ts'
 
 const anyPlace: Target = [{ kind: 'stitch', said: true }]
 
@@ -103,11 +104,22 @@ function canBegin(work: Work, body: readonly Step[]): boolean {
   return of !== null && hasPlace(work, target(work, of), work.end)
 }
 
+/** Whether the last pass goes into the turning chain alone, which is still ahead: `*ch 1, sc in next ch-1 sp`. */
+function endsBeyond(work: Work, { body, ending }: Loop): boolean {
+  const [last] = ending ?? []
+  if (last === undefined || !('where' in last) || last.where.kind !== 'turningChain') return false
+  const single = body.findIndex((step) => 'where' in step) === body.length - 1
+  return single && turningPlace(work, last.where.space) >= work.cursor
+}
+
 function onePass(work: Work, loop: Loop, before: Snapshot, first: boolean, run: RunSteps): Pass {
   work.passStart = work.cursor
   const head = loop.stop === null ? loop.body : loop.body.slice(0, loop.stop)
   const stopped = run(work, head)
-  if (loop.ending !== null && (stopped !== null ? isLack(stopped) : isExhausted(work) && !canBegin(work, loop.body)))
+  if (
+    loop.ending !== null &&
+    (stopped !== null ? isLack(stopped) : isExhausted(work) && !canBegin(work, loop.body) && !endsBeyond(work, loop))
+  )
     return lastPass(work, loop, before, run)
   // Of a place that is nowhere, none of the passes can be worked.
   if (stopped?.why === 'no such place' && first) return stopped

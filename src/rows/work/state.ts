@@ -96,6 +96,7 @@ export interface Work {
   readonly rowStitch: Stitch | null
   /** A long chain that opens the row leads to a low stitch further on. */
   readonly leadsOn: boolean
+  readonly makesSpaces: boolean
   /** The row's words name the turning chain, so that `each st` leaves it for them. */
   readonly namesTurningChain: boolean
   /** All stitches that the row's words go into or skip. */

@@ -25,13 +25,21 @@ export function intoTurning(work: Work, of: Target, asked: number): number {
 
 /** The place of the row below's opening chain, at or after the cursor; -1 when there is none. */
 export function turningPlace(work: Work, space: boolean): number {
-  for (let at = work.end - 1; space && at >= work.cursor; at -= 1) {
-    const kind = work.kinds.list[work.below?.places[at] ?? -1]
-    if (kind?.what === 'space' && kind.opening !== null) return at
-  }
+  const asSpace = space ? openingSpace(work) : -1
+  if (asSpace >= 0) return asSpace
   for (let at = work.end - 1; at >= work.cursor; at -= 1) {
     const kind = work.kinds.list[work.below?.places[at] ?? -1]
     if (kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)) return at
+  }
+  // `sc in the turning chain` of a mesh goes into the space that it is.
+  return openingSpace(work)
+}
+
+/** The space that the opening chain of the row below made, at or after the cursor; -1 when there is none. */
+function openingSpace(work: Work): number {
+  for (let at = work.end - 1; at >= work.cursor; at -= 1) {
+    const kind = work.kinds.list[work.below?.places[at] ?? -1]
+    if (kind?.what === 'space' && kind.opening !== null) return at
   }
   return -1
 }

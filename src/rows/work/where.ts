@@ -133,8 +133,17 @@ function standsOn(work: Work, of: Target): boolean {
 /** The first place of the row, also when an opening chain stands on it already. Later in the row it is the next. */
 function firstPlaces(work: Work, where: Where & { kind: 'first' }, at: Span, inPlaces: InPlaces): Stop | null {
   if (forSize(where.count, work.size) === 1 && standsOn(work, target(work, where.of))) return inLast(work, inPlaces)
-  if (isBackAtFirst(work)) return samePlace(work, { kind: 'same', start: true }, at, inPlaces)
+  if (isBackAtFirst(work) || isBackAtCorner(work, where.of))
+    return samePlace(work, { kind: 'same', start: true }, at, inPlaces)
   return nextPlaces(work, { ...where, kind: 'next' }, at, inPlaces)
+}
+
+/** `dc in beg corner sp` at the end of a round that began in a corner: no further one is left. */
+function isBackAtCorner(work: Work, of: Target): boolean {
+  if (work.below?.circular !== true || work.made.places.length === 0 || !of.every((accept) => accept.kind === 'corner'))
+    return false
+  const begun = work.made.bases.find((base) => base >= 0) ?? -1
+  return begun >= 0 && countMeant(work, of, begun, begun + 1) > 0 && countMeant(work, of, work.cursor, work.end) === 0
 }
 
 /** Whether a round has been worked to where it began. */
