@@ -171,11 +171,15 @@ describe('links', () => {
   })
 
   it('lead from rows and findings to the editor’s line where there is an editor', () => {
-    const page = proofContent(text, (line) => `/open?line=${line}`)
+    const page = proofContent(text, {
+      editor: (line) => `/open?line=${line}`,
+      manual: (code) => `/manual#${code}`,
+    })
     const row = text.source.text.split('\n').findIndex((line) => line.startsWith('Row 1:')) + 1
     expect(page).toContain(`<a href="/open?line=${row}">Row 1</a>`)
     expect(page).toContain(`<a href="/open?line=${row}">line ${row}</a>`)
-    expect(file).not.toContain('/open')
+    expect(page).toContain('href="/manual#count-mismatch"')
+    expect(file).not.toMatch(/\/open|\/manual/)
   })
 })
 

@@ -286,7 +286,7 @@ const labels: readonly Planted[] = [
 /** Numbers that their own words, or rows like theirs, contradict. */
 const words: readonly Planted[] = [
   plant('mitts', 'Rnd 13: Ch 1', 'Rnd 13: ‹Ch 2›', 'opening-unlike', null),
-  plant('scarf', 'Ch 3 (counts as dc)', '‹Ch 3 (counts as dc and ch 1›)', 'chain-sum', null),
+  plant('scarf', 'Ch 3 (counts as dc)', '‹Ch 3 (counts as dc and ch 1)›', 'chain-sum', null),
   plant('scarf', 'sc in top of beg ch-3', 'sc in ‹top of beg ch-4›', 'chain-named', null),
   plant('vest', '2nd ch from hook', '‹2rd› ch from hook', 'ordinal-ending', null),
   plant('motif', '(36 dc, 8\nch-1 sps, 4 ch-2 sps)', '‹(36 dc, 8\nch-1 sps, 8 ch-1 sps)›', 'kind-counted-twice', null),

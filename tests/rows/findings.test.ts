@@ -42,7 +42,7 @@ const cases: readonly Case[] = [
   },
   {
     code: 'chain-sum',
-    text: `${twenty}Row 2: ‹Ch 4 (counts as dc and ch 2›), sk 1 sc, dc in next sc, leave rem sts unworked.`,
+    text: `${twenty}Row 2: ‹Ch 4 (counts as dc and ch 2)›, sk 1 sc, dc in next sc, leave rem sts unworked.`,
     says: /a chain of 4 is not what it is said to count as, which takes 5/,
   },
   {

@@ -6,7 +6,7 @@ import type { Group, Told } from '../report/groups.ts'
 import { groupsOf, titleOf, within } from '../report/groups.ts'
 import { plural } from '../report/lines.ts'
 import type { Proofed } from '../text.ts'
-import type { EditorLink } from './place.ts'
+import type { Links } from './place.ts'
 import { rowAnchor } from './place.ts'
 import { sentence } from './words.ts'
 
@@ -26,43 +26,50 @@ function sizesText({ sizes }: Diagnostic, names: readonly string[]): string {
   return `, for ${named}`
 }
 
-function lineLink(line: number, editor: EditorLink): ElementContent {
+function lineLink(line: number, { editor }: Links): ElementContent {
   const href = editor(line)
   const words = `line ${line}`
   return href === null ? h('span', words) : h('a', { href }, words)
 }
 
-function told({ first, further }: Told, { source, pattern }: Proofed, editor: EditorLink): ElementContent {
+function codeLink(code: string, { manual }: Links): ElementContent {
+  const href = manual(code)
+  return href === null
+    ? h('span', { className: ['code'] }, code)
+    : h('a', { className: ['code'], href, title: 'What this is' }, code)
+}
+
+function told({ first, further }: Told, { source, pattern }: Proofed, links: Links): ElementContent {
   const { line } = placeOf(source, first.at.start)
   const others = [...new Set(further.map(({ at }) => placeOf(source, at.start).line))]
   return h('li', { className: [first.severity] }, [
     h('p', { className: ['kind'] }, [
       h('strong', names[first.severity]),
       ' ',
-      h('span', { className: ['code'] }, first.code),
+      codeLink(first.code, links),
       ', ',
-      lineLink(line, editor),
+      lineLink(line, links),
       sizesText(first, pattern?.sizes ?? []),
     ]),
     quoted(source, first.at, line),
     h('p', [...sentence(first.message)]),
     ...(first.hint === undefined ? [] : [h('p', { className: ['hint'] }, [...sentence(first.hint)])]),
     ...first.related.map(({ at, note }) =>
-      h('p', [`${note.replace(/\.$/, '')}: `, lineLink(placeOf(source, at.start).line, editor), '.']),
+      h('p', [`${note.replace(/\.$/, '')}: `, lineLink(placeOf(source, at.start).line, links), '.']),
     ),
     ...(others.length === 0
       ? []
       : [
           h('p', [
             'The same on ',
-            ...others.flatMap((other, index) => [index === 0 ? '' : ', ', lineLink(other, editor)]),
+            ...others.flatMap((other, index) => [index === 0 ? '' : ', ', lineLink(other, links)]),
             '.',
           ]),
         ]),
   ])
 }
 
-function group(each: Group, proofed: Proofed, editor: EditorLink): ElementContent {
+function group(each: Group, proofed: Proofed, links: Links): ElementContent {
   const title = titleOf(each)
   const [first] = each.told
   const line = placeOf(proofed.source, first?.first.at.start ?? 0).line
@@ -72,13 +79,13 @@ function group(each: Group, proofed: Proofed, editor: EditorLink): ElementConten
     h('h3', heading),
     h(
       'ul',
-      each.told.map((one) => told(one, proofed, editor)),
+      each.told.map((one) => told(one, proofed, links)),
     ),
   ])
 }
 
 /** Findings by place, as in the terminal, each with a link to its row and to the editor. */
-export function findingsSection(proofed: Proofed, editor: EditorLink): ElementContent {
+export function findingsSection(proofed: Proofed, links: Links): ElementContent {
   const { source, pattern, diagnostics } = proofed
   const open = diagnostics.filter(({ accepted }) => accepted === undefined)
   const { shown, leftOut } = within(groupsOf(source, pattern?.rows ?? [], open))
@@ -87,22 +94,17 @@ export function findingsSection(proofed: Proofed, editor: EditorLink): ElementCo
   return h('section', { id: 'findings' }, [
     h('h2', 'Findings'),
     ...none,
-    ...shown.map((each) => group(each, proofed, editor)),
+    ...shown.map((each) => group(each, proofed, links)),
     ...more,
-    ...acceptedList(proofed, editor),
+    ...acceptedList(proofed, links),
   ])
 }
 
-function acceptedList({ source, diagnostics }: Proofed, editor: EditorLink): readonly ElementContent[] {
+function acceptedList({ source, diagnostics }: Proofed, links: Links): readonly ElementContent[] {
   const accepted = diagnostics.filter((each) => each.accepted !== undefined)
   if (accepted.length === 0) return []
   const lines = accepted.map(({ code, at, accepted: why = '' }) =>
-    h('li', [
-      h('span', { className: ['code'] }, code),
-      ', ',
-      lineLink(placeOf(source, at.start).line, editor),
-      `: ${why}`,
-    ]),
+    h('li', [codeLink(code, links), ', ', lineLink(placeOf(source, at.start).line, links), `: ${why}`]),
   )
   return [h('h3', 'Accepted'), h('ul', lines)]
 }

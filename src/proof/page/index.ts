@@ -6,20 +6,20 @@ import type { Proofed } from '../text.ts'
 import { lastLine } from '../text.ts'
 import { findingsSection } from './findings.ts'
 import { measuresSection } from './measures.ts'
-import type { EditorLink } from './place.ts'
+import type { Links } from './place.ts'
 import { rowsSection } from './rows.ts'
 import { proofStyle } from './style.ts'
 
 export { proofStyle } from './style.ts'
 
-const noEditor: EditorLink = () => null
+const alone: Links = { editor: () => null, manual: () => null }
 
 function coverage({ source, pattern, unknown = [] }: Proofed): readonly ElementContent[] {
   const text = coverageText(source, pattern?.rows ?? [], unknown)
   return text === '' ? [] : [h('section', { id: 'coverage' }, [h('h2', 'What could not be checked'), h('pre', text)])]
 }
 
-function main(proofed: Proofed, editor: EditorLink): Element {
+function main(proofed: Proofed, links: Links): Element {
   const { source, pattern } = proofed
   return h('main', { id: 'main' }, [
     h('h1', `Proof of ${pattern?.title ?? source.name}`),
@@ -35,15 +35,15 @@ function main(proofed: Proofed, editor: EditorLink): Element {
             ]),
       ]),
     ]),
-    findingsSection(proofed, editor),
+    findingsSection(proofed, links),
     ...coverage(proofed),
-    ...(pattern === null ? [] : [rowsSection(proofed, editor), measuresSection(pattern)]),
+    ...(pattern === null ? [] : [rowsSection(proofed, links), measuresSection(pattern)]),
   ])
 }
 
 /** The proof as the content of a page, for the preview. */
-export function proofContent(proofed: Proofed, editor: EditorLink): string {
-  return toHtml(main(proofed, editor))
+export function proofContent(proofed: Proofed, links: Links): string {
+  return toHtml(main(proofed, links))
 }
 
 /** The proof as one HTML file that needs nothing else: to be sent to a checker, or kept. */
@@ -57,6 +57,6 @@ export function proofFile(proofed: Proofed): string {
     h('title', title),
     h('style', proofStyle),
   ])
-  const page = h('html', { lang: 'en' }, [head, h('body', main(proofed, noEditor))])
+  const page = h('html', { lang: 'en' }, [head, h('body', main(proofed, alone))])
   return `<!doctype html>\n${toHtml(page)}\n`
 }

@@ -5,5 +5,10 @@ export function rowAnchor({ at }: Pick<LedgerRow, 'at'>): string {
   return `row-${at.start}`
 }
 
-/** Gives the address that opens the editor at a line; null where there is none, as in a file that was saved. */
-export type EditorLink = (line: number) => string | null
+/** Where the page leads to beyond itself; each null where there is no such place, as in a file that was saved. */
+export interface Links {
+  /** Opens the editor at a line. */
+  readonly editor: (line: number) => string | null
+  /** Explains a kind of finding. */
+  readonly manual: (code: string) => string | null
+}

@@ -5,7 +5,7 @@ import type { PerSize } from '../../measure/value.ts'
 import type { Run } from '../report/row-runs.ts'
 import { runsOf } from '../report/row-runs.ts'
 import type { Proofed } from '../text.ts'
-import type { EditorLink } from './place.ts'
+import type { Links } from './place.ts'
 import { rowAnchor } from './place.ts'
 
 /** What a row makes of one kind beside what it states, for each size. */
@@ -45,15 +45,15 @@ function verdict({ status, agrees, first: { reason } }: Run): string {
 
 interface Around {
   readonly proofed: Proofed
-  readonly editor: EditorLink
+  readonly links: Links
   /** Lines to which findings can link: the first of each passage. */
   readonly firsts: ReadonlySet<Run>
 }
 
-function rowHead(run: Run, spans: number, { proofed, editor, firsts }: Around): ElementContent {
+function rowHead(run: Run, spans: number, { proofed, links, firsts }: Around): ElementContent {
   const { at, side } = run.first
   const { line } = placeOf(proofed.source, at.start)
-  const href = editor(line)
+  const href = links.editor(line)
   const words = run.label ?? `line ${line}`
   const own = firsts.has(run) ? { id: rowAnchor(run.first) } : {}
   return h('th', { scope: 'row', rowSpan: spans, ...own }, [
@@ -93,11 +93,11 @@ function pieceTable(piece: string, runs: readonly Run[], around: Around): Elemen
  * Every row with one column a size: what is stated and what is worked, where they differ by word and sign too. Rows of a
  * range that are alike share a line.
  */
-export function rowsSection(proofed: Proofed, editor: EditorLink): ElementContent {
+export function rowsSection(proofed: Proofed, links: Links): ElementContent {
   const runs = runsOf(proofed.pattern?.rows ?? [])
   const firsts = new Map<number, Run>()
   for (const run of runs) if (!firsts.has(run.first.at.start)) firsts.set(run.first.at.start, run)
-  const around: Around = { proofed, editor, firsts: new Set(firsts.values()) }
+  const around: Around = { proofed, links, firsts: new Set(firsts.values()) }
   const pieces = [...new Set(runs.map(({ piece }) => piece))]
   return h('section', { id: 'rows' }, [
     h('h2', 'Rows'),

@@ -36,6 +36,12 @@ function stitchNamed(
   return null
 }
 
+/** With the mark that closes the bracket opened in it. */
+function withCloser({ 0: words, index, input }: RegExpExecArray): string {
+  const next = input[index + words.length] ?? ''
+  return /[([]/.test(words) && /[)\]]/.test(next) ? words + next : words
+}
+
 function sums(row: RowText, dictionary: Dictionary): readonly Sum[] {
   return [...row.text.matchAll(said)].flatMap((match) => {
     const clause = match[3] ?? ''
@@ -48,7 +54,9 @@ function sums(row: RowText, dictionary: Dictionary): readonly Sum[] {
     const beside = chainBeside.exec(named.rest)
     const chains = beside === null ? 0 : Number(beside[1] ?? beside[2] ?? 1)
     const made = Number(match[1] ?? match[2])
-    return [{ words: match[0].trim(), chains: made, base, stitches, beside: chains, at: spanOf(row, match) }]
+    const words = withCloser(match)
+    const at = spanOf(row, { 0: words, index: match.index })
+    return [{ words: words.trim(), chains: made, base, stitches, beside: chains, at }]
   })
 }
 

@@ -93,7 +93,8 @@ export const lookupFindings = {
   }),
   'body-columns-length': entry<{ given: number; sizes: number }>({
     severity: 'error',
-    says: ({ given, sizes }) => `\`fits\` names ${given} sizes of the body table, and the draft has ${sizes}.`,
+    says: ({ given, sizes }) =>
+      `\`fits\` names ${given} ${given === 1 ? 'size' : 'sizes'} of the body table, and the draft has ${sizes}.`,
     hint: () => 'Name one for each size of the draft, in the same order.',
   }),
   'body-measure-unknown': entry<{ measure: string; nearest: string | null; known: readonly string[] }>({

@@ -15,10 +15,10 @@ export const linkedSamples: Samples<keyof typeof linkedFindings> = {
   'linked-contradiction': graded('neck ~ 60\nneed ‹2 * neck = 121›', 'neck ~ 60\nneed 2 * neck = 122'),
   'linked-undecided': {
     faulty: { ...graded('‹neck ~ 60›\nneed neck != 60', '').faulty, solver: 'gives up' },
-    sound: graded('', 'neck ~ 60\nneed neck != 60').sound,
+    sound: graded('', 'neck = 61\nneed neck != 60').sound,
   },
   'linked-solver-missing': {
     faulty: { ...graded('‹neck ~ 60›\nneed neck != 60', '').faulty, solver: 'missing' },
-    sound: graded('', 'neck ~ 60\nneed neck != 60').sound,
+    sound: graded('', 'neck = 61\nneed neck != 60').sound,
   },
 }

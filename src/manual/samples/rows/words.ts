@@ -23,7 +23,7 @@ export const contradictionSamples: Samples<keyof typeof contradictionFindings> =
     ['## Strap', 'Foundation: Ch 9.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn.'],
   ),
   'chain-sum': lines(
-    [...tall, 'Row 2: ‹Ch 3 (counts as dc and ch 1›), sk next dc, dc in next dc, leave remaining sts unworked, turn.'],
+    [...tall, 'Row 2: ‹Ch 3 (counts as dc and ch 1)›, sk next dc, dc in next dc, leave remaining sts unworked, turn.'],
     [...tall, 'Row 2: Ch 4 (counts as dc and ch 1), sk next dc, dc in next dc, leave remaining sts unworked, turn.'],
   ),
   'chain-named': lines(
