@@ -1,6 +1,7 @@
 import { draftFindings } from '../diagnostic/catalogue/draft.ts'
 import { drawingFindings } from '../diagnostic/catalogue/drawing.ts'
 import { filmFindings } from '../diagnostic/catalogue/film.ts'
+import { fitFindings } from '../diagnostic/catalogue/fit.ts'
 import { calculationFindings } from '../diagnostic/catalogue/formula/calculation.ts'
 import { linkedFindings } from '../diagnostic/catalogue/formula/linked.ts'
 import { lookupFindings } from '../diagnostic/catalogue/formula/lookups.ts'
@@ -9,7 +10,6 @@ import { shapingFindings } from '../diagnostic/catalogue/formula/shaping.ts'
 import { sizesFindings } from '../diagnostic/catalogue/formula/sizes.ts'
 import { writingFindings } from '../diagnostic/catalogue/formula/writing.ts'
 import { pictureFindings } from '../diagnostic/catalogue/pictures.ts'
-import { proofFindings } from '../diagnostic/catalogue/proof.ts'
 import { readerNeedsFindings } from '../diagnostic/catalogue/reader-needs.ts'
 import { repeatFindings } from '../diagnostic/catalogue/rows/again.ts'
 import { countFindings } from '../diagnostic/catalogue/rows/counts.ts'
@@ -35,7 +35,7 @@ const all: readonly (readonly [title: string, findings: object])[] = [
   ['Rows that go back to others', repeatFindings],
   ['Words that contradict each other', contradictionFindings],
   ['Rows that can’t be read', readingFindings],
-  ['Measures and gauge', proofFindings],
+  ['Measures', fitFindings],
   ['What a reader needs', readerNeedsFindings],
   ['Pictures', pictureFindings],
   ['Drawings', drawingFindings],

@@ -13,8 +13,10 @@ export const everyPage: readonly string[] = readdirSync(siteFolder, { recursive:
 /** Those of counts, which belong to a pattern's page and are not found by themselves. */
 export const countsPages: readonly string[] = everyPage.filter((path) => path.endsWith('/counts/'))
 
-/** All others. */
-export const findablePages: readonly string[] = everyPage.filter((path) => !countsPages.includes(path))
+/** All others but the manual, which is for designers. */
+export const findablePages: readonly string[] = everyPage.filter(
+  (path) => !countsPages.includes(path) && !path.startsWith('/manual/'),
+)
 
 /** Those of patterns that have something in common. */
 export const listingPages: readonly string[] = everyPage.filter((path) =>

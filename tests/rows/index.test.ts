@@ -5,6 +5,7 @@ it('the module opens these functions and no others', () => {
   expect(Object.keys(rows).sort()).toEqual([
     'definesStitches',
     'findRow',
+    'indexesOf',
     'lastOf',
     'madeBy',
     'termsIn',
