@@ -98,7 +98,7 @@ describe('with script', () => {
     await visit(named('cowl'), {}, async (page) => {
       await choose(page, 'UK', 'Inches', 'Large')
       expect(new URL(page.url()).search).toBe('?terms=uk&units=in')
-      await page.goto(named('pullover'))
+      await page.goto(named('sluice-gate'))
       expect(new URL(page.url()).search).toBe('?terms=uk&units=in')
       expect(await page.locator('input:checked[name=text]').getAttribute('value')).toBe('large')
       expect(await seen(page, '#back-row-1')).toContain('Htr in 2nd ch from hook')
