@@ -77,7 +77,7 @@ describe('a phrase whose wording differs by size', () => {
 
   it('breaks its lines on the page', () => {
     expect(htmlOf(...resolve(differing, 'Rnd 2: {{e}}.').pattern.body)).toContain(
-      '<span class="s s0">increase 7 evenly over 60</span><span class="c">;</span><span class="c"><br>Size Adult S: </span>',
+      '<span class="s s0">increase 7 evenly over 60</span><span class="c" aria-hidden="true">;</span><span class="c"><br>Size Adult S: </span>',
     )
   })
 
