@@ -3,6 +3,7 @@ import * as formula from '../../src/formula/index.ts'
 
 it('the formula language offers these and no more', () => {
   expect(Object.keys(formula).sort()).toEqual([
+    'asAimed',
     'evaluate',
     'functions',
     'plainBySize',
@@ -11,6 +12,8 @@ it('the formula language offers these and no more', () => {
     'printValue',
     'readFormula',
     'readGrading',
+    'roundedIn',
+    'roundingsOf',
     'settle',
     'unroundedIn',
     'usesLedger',

@@ -10,6 +10,8 @@ it('grading offers these and no more', () => {
     'readSwatches',
     'toFit',
     'usHook',
+    'wearersOf',
     'yarnCategoryName',
+    'yarnCategoryNumber',
   ])
 })

@@ -1,10 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs'
-import { join, resolve } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
 import { workFor } from '../../src/client/place/rows.ts'
 import { readerData, readerJson } from '../../src/html/reader-data.ts'
 import type { Pattern } from '../../src/pattern/pattern.ts'
+import { demoDrafts, readDemo } from '../demo-drafts.ts'
 
 function patternOf(name: string, text: string): Pattern {
   const { value } = readDraft(`${name}.md`, name, text).outcome
@@ -12,8 +11,11 @@ function patternOf(name: string, text: string): Pattern {
   return value
 }
 
-const folder = resolve('content/patterns')
-const demos = readdirSync(folder).map((slug) => patternOf(slug, readFileSync(join(folder, slug, 'index.md'), 'utf8')))
+const demos = demoDrafts.map(([slug, text]) => {
+  const { value } = readDemo(slug, text).outcome
+  if (value === null) throw new Error(`${slug} can’t be used`)
+  return value
+})
 
 describe('what a page brings for its script', () => {
   test.each(demos.map((pattern) => [pattern.slug, pattern] as const))(
