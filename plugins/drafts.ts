@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { dirname, join, relative, resolve, sep } from 'node:path'
+import { setTimeout } from 'node:timers/promises'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Loader, LoaderContext } from 'astro/loaders'
 import { createSource, type Diagnostic } from '../src/diagnostic/index.ts'
@@ -37,11 +38,11 @@ function slugsIn(folder: string): string[] {
     .sort()
 }
 
-/** Puts one draft into the store, with its findings. */
-async function loadDraft(slug: string, folder: string, context: LoaderContext): Promise<void> {
+/** Puts one draft into the store, with its findings. Gives back the text that it was read from. */
+async function loadDraft(slug: string, folder: string, context: LoaderContext): Promise<string | null> {
   const path = join(folder, slug, 'index.md')
   const text = readText(path)
-  if (text === null) return
+  if (text === null) return null
   const rendered = await context.renderMarkdown(forHost(text), { fileURL: pathToFileURL(path) })
   const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
   const filePath = relative(fileURLToPath(context.config.root), path)
@@ -52,6 +53,31 @@ async function loadDraft(slug: string, folder: string, context: LoaderContext): 
   const data = await context.parseData({ id: slug, data: entry, filePath })
   const body = { html: rendered.html, metadata: { ...rendered.metadata, frontmatter: {} } }
   context.store.set({ id: slug, data, filePath, rendered: body, assetImports: rendered.metadata?.imagePaths ?? [] })
+  return text
+}
+
+/** Watchers pass over a save that comes so soon after another (milliseconds). */
+const soon = 150
+
+/** Loads a draft one load after the other, and once more where it has been saved meanwhile. */
+function reloading(folder: string, context: LoaderContext): (slug: string) => Promise<void> {
+  const running = new Map<string, Promise<void>>()
+  const settle = async (slug: string): Promise<void> => {
+    let read = await loadDraft(slug, folder, context)
+    await setTimeout(soon)
+    for (let now = readText(join(folder, slug, 'index.md')); now !== null && now !== read; ) {
+      read = await loadDraft(slug, folder, context)
+      now = readText(join(folder, slug, 'index.md'))
+    }
+  }
+  return (slug) => {
+    const next = (running.get(slug) ?? Promise.resolve()).then(() => settle(slug))
+    running.set(
+      slug,
+      next.catch(() => undefined),
+    )
+    return next
+  }
 }
 
 function readText(path: string): string | null {
@@ -87,10 +113,11 @@ const parts = /\.(?:csv|png|jpe?g|webp|avif|gif|svg|tiff?)$/i
 
 function watch(folder: string, context: LoaderContext): void {
   context.watcher?.add(folder)
+  const load = reloading(folder, context)
   const reload = async (path: string): Promise<void> => {
     const [slug, file] = relative(folder, path).split(sep)
     const concerns = file === 'index.md' || parts.test(path)
-    if (slug !== undefined && slug !== '..' && concerns) await loadDraft(slug, folder, context)
+    if (slug !== undefined && slug !== '..' && concerns) await load(slug)
   }
   context.watcher?.on('change', reload)
   context.watcher?.on('add', reload)
