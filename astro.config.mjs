@@ -1,5 +1,6 @@
 import { defineConfig } from 'astro/config'
 import { sizewright } from './plugins/astro.ts'
+import { offline } from './plugins/offline.ts'
 import { siteAddressIn } from './plugins/site-address.ts'
 import { webFonts } from './plugins/web-fonts.ts'
 
@@ -13,6 +14,6 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 8 },
   // A page has no script of its own text: its security policy forbids it.
   vite: { build: { assetsInlineLimit: 0 } },
-  integrations: [sizewright(), webFonts()],
+  integrations: [sizewright(), webFonts(), offline()],
   devToolbar: { enabled: false },
 })

@@ -8,6 +8,7 @@ export const contentSecurityPolicy = [
   "style-src 'self'",
   "font-src 'self'",
   "img-src 'self' data:",
+  "worker-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
 ].join('; ')

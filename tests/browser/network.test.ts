@@ -5,7 +5,7 @@ import { notFoundPage, pages } from './site.ts'
 const visit = visitor()
 
 const policy =
-  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'"
+  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; worker-src 'self'; base-uri 'none'; form-action 'none'"
 
 interface Loaded {
   readonly foreign: readonly string[]

@@ -13,9 +13,12 @@ export const everyPage: readonly string[] = readdirSync(siteFolder, { recursive:
 /** Those of counts, which belong to a pattern's page and are not found by themselves. */
 export const countsPages: readonly string[] = everyPage.filter((path) => path.endsWith('/counts/'))
 
+/** What a reader sees of a page that is not on the device, without a connection. */
+export const offlinePage = '/offline/'
+
 /** All others but the manual, which is for designers. */
 export const findablePages: readonly string[] = everyPage.filter(
-  (path) => !countsPages.includes(path) && !path.startsWith('/manual/'),
+  (path) => !countsPages.includes(path) && !path.startsWith('/manual/') && path !== offlinePage,
 )
 
 /** Those of patterns that have something in common. */

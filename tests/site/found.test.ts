@@ -29,11 +29,14 @@ describe('every page', () => {
   })
 })
 
-it.each(['404.html', ...countsPages.map((path) => `${path}index.html`)])('%s is not found by itself', (path) => {
-  const page = read(path)
-  expect(said(page, 'name="robots"')).toBe('noindex')
-  expect(said(page, 'rel="canonical"')).toBe(null)
-})
+it.each(['404.html', 'offline/index.html', ...countsPages.map((path) => `${path}index.html`)])(
+  '%s is not found by itself',
+  (path) => {
+    const page = read(path)
+    expect(said(page, 'name="robots"')).toBe('noindex')
+    expect(said(page, 'rel="canonical"')).toBe(null)
+  },
+)
 
 it('robots.txt lets everyone in and leads to the sitemap', () => {
   expect(read('robots.txt')).toBe(`User-agent: *\nDisallow:\n\nSitemap: ${host}/sitemap.xml\n`)

@@ -91,6 +91,12 @@ describe('the preview', { timeout: 180_000 }, () => {
     expect(await page.getByText('Nothing was found.').count()).toBe(1)
   })
 
+  it('keeps nothing on the device, so that what is seen is what was saved', async () => {
+    await page.goto(`${origin}/patterns/bollard-hat/`, { waitUntil: 'networkidle' })
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length)).toBe(0)
+    expect(await page.evaluate(() => caches.keys())).toEqual([])
+  })
+
   it('shows what is wrong in the proof as soon as it is saved, and that it is mended', async () => {
     await page.goto(`${origin}/patterns/harbour-mat/proof/`)
     save(faulty)
