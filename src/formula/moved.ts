@@ -7,7 +7,7 @@ import { nameGiven } from './functions.ts'
 import { excerpt } from './print.ts'
 import type { Scope } from './scope.ts'
 import type { Settled } from './settle.ts'
-import type { Expression, RoundNode } from './tree.ts'
+import type { CallNode, Expression, RoundNode } from './tree.ts'
 import { children } from './tree.ts'
 
 /** A count that is rounded, and by how much that moves the measure that it stands for. */
@@ -25,13 +25,15 @@ export interface Moved {
   readonly is: Numeric
 }
 
-/** The first call of `stitches` or `rows` that a count comes from, through names that are not rounded again. */
-function gaugeCall(node: Expression, settled: Settled): Extract<Expression, { kind: 'call' }> | null {
+type Through = (node: RoundNode) => boolean
+
+/** The nearest call of `stitches` or `rows` that a count comes from, through names. */
+function gaugeCall(node: Expression, settled: Settled, through: Through): CallNode | null {
   const seen = new Set<string>()
   const waiting: Expression[] = [node]
-  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+  for (const next of waiting) {
     if (next.kind === 'call' && (next.name === 'stitches' || next.name === 'rows')) return next
-    if (next.kind === 'round') continue
+    if (next.kind === 'round' && !through(next)) continue
     if (next.kind === 'name' && !seen.has(next.name)) {
       seen.add(next.name)
       const formula = settled.formulas.get(next.name)
@@ -42,11 +44,24 @@ function gaugeCall(node: Expression, settled: Settled): Extract<Expression, { ki
   return null
 }
 
+/** By which gauge a count was made from a length, and of which swatch. */
+export interface CountedBy {
+  readonly what: 'stitches' | 'rows'
+  /** Null for the first. */
+  readonly swatch: string | null
+}
+
+/** Null for a count that comes from no length. `through` tells through which roundings it is followed. */
+export function countedBy(count: Expression, settled: Settled, through: Through = () => true): CountedBy | null {
+  const call = gaugeCall(count, settled, through)
+  if (call === null) return null
+  return { what: call.name === 'rows' ? 'rows' : 'stitches', swatch: nameGiven(call.arguments[1]) }
+}
+
 function movedBy(name: string, node: RoundNode, settled: Settled, environment: Environment): Moved | null {
-  const call = gaugeCall(node.operand, settled)
-  const found = environment.gauge(nameGiven(call?.arguments[1]))
-  const across = call?.name === 'stitches' ? 'stitches' : 'rows'
-  const perCentimetre = call === null || found.kind !== 'found' ? null : found.gauge[across]
+  const by = countedBy(node.operand, settled, () => false)
+  const found = environment.gauge(by?.swatch ?? null)
+  const perCentimetre = by === null || found.kind !== 'found' ? null : found.gauge[by.what]
   if (found.kind !== 'found' || perCentimetre === null) return null
   const findings: Diagnostic[] = []
   const scope: Scope = {
@@ -64,8 +79,8 @@ function movedBy(name: string, node: RoundNode, settled: Settled, environment: E
     unit: found.gauge.unit,
     bySize: count.bySize.map((cell) => cell?.div(perCentimetre) ?? null),
   })
-  const direction = across === 'stitches' ? 'width' : 'height'
-  return { name, at: node.at, formula: excerpt(node), across: direction, from, to, was: length(from), is: length(to) }
+  const across = by?.what === 'rows' ? 'height' : 'width'
+  return { name, at: node.at, formula: excerpt(node), across, from, to, was: length(from), is: length(to) }
 }
 
 /** Names whose whole formula is rounded, by the measures that this moves; only counts made from a length by gauge. */

@@ -9,13 +9,13 @@ import type { Fit, FitMeasure } from './pattern.ts'
 export function fitOf({ body, environment }: Graded, finished: readonly FinishedMeasure[]): Fit | null {
   const fit = body === null ? null : toFit(body)
   if (fit === null) return null
-  const made = madeAround(fit.label, finished)
+  const made = madeAround(fit.label, finished)?.value ?? null
   return {
     label: fit.label,
     unit: leadingUnit(environment),
     low: inBothUnits(fit.low),
     high: inBothUnits(fit.high),
-    made: made === null ? null : inBothUnits(made),
+    made: made === null || made.kind === 'text' ? null : inBothUnits(made),
   }
 }
 
@@ -34,20 +34,16 @@ function inBothUnits(value: Numeric): FitMeasure {
  * The finished measure around the same place: `Bust` or `Chest` for a bust, `Head` or `Circumference` for a head
  * circumference. The one whose words say most of it, of equals the first.
  */
-function madeAround(body: string, finished: readonly FinishedMeasure[]): Numeric | null {
+export function madeAround(body: string, finished: readonly FinishedMeasure[]): FinishedMeasure | null {
   const wanted = wordsOf(body)
-  const found = finished.flatMap(({ label, value }) => {
-    const words = wordsOf(label)
+  const found = finished.flatMap((measure) => {
+    const words = wordsOf(measure.label)
     const shared = words.filter((word) => wanted.includes(word)).length
     const strange = words.length - shared
-    return value.kind === 'length' && shared > 0 && strange === 0 ? [{ value, shared }] : []
+    return measure.value.kind === 'length' && shared > 0 && strange === 0 ? [{ measure, shared }] : []
   })
-  return (
-    found.reduce<(typeof found)[number] | null>(
-      (best, each) => (best === null || each.shared > best.shared ? each : best),
-      null,
-    )?.value ?? null
-  )
+  const [best] = found.toSorted((a, b) => b.shared - a.shared)
+  return best?.measure ?? null
 }
 
 /** Words that say nothing about the place. */

@@ -122,7 +122,7 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
     momentOf: filmed.value.momentOf,
   }
   const finished = finishedMeasures(draft, graded, findings)
-  const measures = measuresOf(draft, graded, finished, findings)
+  const measures = measuresOf({ draft, graded, ledger, finished, findings })
   const facts = overview({ draft, graded, ledger, finished, value, findings })
   const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
   findings.push(...unsafe, ...filmed.diagnostics)

@@ -21,6 +21,15 @@ interface RoundedCase {
 const allowed =
   'Where nothing is said, a tenth is allowed, or 1 cm where that is more; `tolerance: 2 cm` or `tolerance: 3 %` at the top of the draft says otherwise.'
 
+/** Two sizes, the smaller first. */
+type Two<T> = readonly [T, T]
+
+function standOut(names: readonly string[]): string {
+  const last = names.at(-1)
+  if (last === undefined) return ''
+  return names.length === 1 ? ` ${last} stands out.` : ` ${names.slice(0, -1).join(', ')} and ${last} stand out.`
+}
+
 /** Findings about measures: what they come to beside what they were to be. */
 export const fitFindings = {
   'tolerance-unfit': entry<Record<never, never>>({
@@ -49,5 +58,71 @@ export const fitFindings = {
         .map(({ size, from, to, was, is }) => `${size} from ${was} (${from}) to ${is} (${to})`)
         .join('; ')}.`,
     hint: () => `Round to a smaller multiple, or choose a length that it can meet. ${allowed}`,
+  }),
+  'claim-unfit': entry<{ label: string; part: 'claims' | 'over' }>({
+    severity: 'error',
+    says: ({ label, part }) =>
+      part === 'claims'
+        ? `What “${label}” claims is not a length.`
+        : `What “${label}” lies over is not a number of stitches or rows.`,
+    hint: ({ part }) =>
+      part === 'claims'
+        ? 'Write lengths, one a size: `claims: "[48, 58, 63] cm"`.'
+        : 'Write the count, or a formula for it: `over: neck_sts`, `over: "[60, 72, 78]"`.',
+  }),
+  'claims-uneven': entry<{
+    label: string
+    what: 'stitches' | 'rows'
+    /** `S 66 over 21 in, 12.6 in 4 in` */
+    said: readonly string[]
+    /** The sizes that stand out; none where none does more than another. */
+    odd: readonly string[]
+    /** What these come to by the others: `S 22⅞ in` */
+    instead: readonly string[]
+  }>({
+    severity: 'warning',
+    says: ({ label, what, said, odd }) =>
+      `“${label}” implies different gauges in ${what} of one fabric: ${said.join('; ')}.${standOut(odd)}`,
+    hint: ({ instead }) =>
+      instead.length === 0
+        ? 'Measure again, or count again: one fabric has one gauge.'
+        : `Measure or count again: by the gauge of the others it is ${instead.join('; ')}.`,
+  }),
+  'claims-unlike-swatch': entry<{
+    label: string
+    what: 'stitches' | 'rows'
+    claimed: string
+    swatch: string
+    made: readonly string[]
+  }>({
+    severity: 'warning',
+    says: ({ label, what, claimed, swatch }) =>
+      `“${label}” implies a gauge of ${claimed}, counted in ${what}, and the swatch has ${swatch}.`,
+    hint: ({ made }) =>
+      `By the swatch it is ${made.join('; ')}. A fabric of its own, such as ribbing, needs a swatch of its own.`,
+  }),
+  'measure-falls': entry<{ label: string; names: Two<string>; amounts: Two<string> }>({
+    severity: 'warning',
+    says: ({ label, names: [smaller, larger], amounts: [from, to] }) =>
+      `“${label}” is less in ${larger} than in ${smaller}: ${to} after ${from}.`,
+    hint: () => 'Sizes are listed smallest first. Look for the number that does not rise with them.',
+  }),
+  'measure-same': entry<{ label: string; names: Two<string>; amount: string }>({
+    severity: 'warning',
+    says: ({ label, names: [smaller, larger], amount }) =>
+      `“${label}” is the same in ${smaller} and ${larger}, whose bodies differ: ${amount}.`,
+    hint: () => 'Round to a smaller multiple, give one of them another ease, or make one size of the two.',
+  }),
+  'foundation-falls': entry<{ row: string; piece: string; names: Two<string>; amounts: Two<number> }>({
+    severity: 'warning',
+    says: ({ row, piece, names: [smaller, larger], amounts: [from, to] }) =>
+      `${row}${piece === '' ? '' : ` of ${piece}`} has fewer stitches in ${larger} than in ${smaller}: ${to} after ${from}.`,
+    hint: () => 'Sizes are listed smallest first. Look for the number that does not rise with them.',
+  }),
+  'list-falls': entry<{ name: string; names: Two<string>; amounts: Two<string> }>({
+    severity: 'note',
+    says: ({ name, names: [smaller, larger], amounts: [from, to] }) =>
+      `\`${name}\` rises with size but for ${larger}, which has ${to} after ${from} for ${smaller}.`,
+    hint: () => 'Check the list for a slip.',
   }),
 } as const

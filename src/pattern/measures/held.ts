@@ -6,6 +6,7 @@ import type { Numeric } from '../../measure/index.ts'
 import { eachPair, isLengthUnit, printDecimal, sizesWhere } from '../../measure/index.ts'
 import type { FinishedMeasure } from '../finished.ts'
 import type { Graded } from '../grade.ts'
+import { claimMade, claimOf } from './claims.ts'
 import type { Tolerance } from './tolerance.ts'
 import { lengthWords } from './words.ts'
 
@@ -17,8 +18,12 @@ export interface HeldMeasure {
   readonly target: Numeric | null
 }
 
-/** Finished measures that are numbers, each with what its formula comes to when nothing is rounded. */
-export function heldMeasures(finished: readonly FinishedMeasure[], { settled, environment }: Graded): HeldMeasure[] {
+/**
+ * Finished measures that are numbers, each with what its formula comes to when nothing is rounded. A claimed one was to be
+ * as claimed, and is made as its stitches come to by the swatch.
+ */
+export function heldMeasures(finished: readonly FinishedMeasure[], graded: Graded): HeldMeasure[] {
+  const { settled, environment } = graded
   const targets = asAimed(
     finished.map(({ formula }) => formula.expression),
     settled,
@@ -26,6 +31,8 @@ export function heldMeasures(finished: readonly FinishedMeasure[], { settled, en
   )
   return finished.flatMap((each, index) => {
     if (each.value.kind === 'text') return []
+    const claim = claimOf(each, graded)
+    if (claim !== null) return [{ finished: each, made: claimMade(claim), target: claim.length }]
     const target = targets[index] ?? null
     const isLength = target?.kind === 'length' && each.value.kind === 'length'
     return [{ finished: each, made: each.value, target: isLength ? { ...target, unit: each.value.unit } : null }]
@@ -45,6 +52,7 @@ export function offTarget(
   graded: Graded,
 ): Diagnostic | null {
   const { finished, target } = held
+  if (finished.over !== null) return null
   const off = differenceOf(held)?.bySize ?? []
   const sizes = sizesWhere(off, (cell, size) => {
     const aim = target?.bySize[size] ?? null

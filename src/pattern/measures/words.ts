@@ -11,9 +11,3 @@ export function lengthWords(base: Fraction, unit: Unit | null): string {
   const fine = units[own].system === 'imperial' ? printMixed(roundToStep(amount, eighth)) : printDecimal(amount, 1)
   return `${fine} ${own}`
 }
-
-/** `S`, `S and M`, `S, M and L` */
-export function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? ''
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
-}
