@@ -249,7 +249,14 @@ const rising: readonly Planted[] = [
     ['XL'],
     'neck >= 16',
   ),
-  plant('vest', 'long        = 36 cm', 'long        = [48, 36, 36, 36] cm', 'yarn-falls', ['M'], 'main'),
+  plant(
+    'vest',
+    'notions: [yarn needle, stitch markers]',
+    'finish: [{fringe: {length: 60 cm, strands: [300, 30, 30, 30]}}]',
+    'yarn-falls',
+    ['M'],
+    'main',
+  ),
 ]
 
 /** The draft's own list of abbreviations. */
