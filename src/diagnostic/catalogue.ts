@@ -3,6 +3,7 @@ import { drawingFindings } from './catalogue/drawing.ts'
 import { filmFindings } from './catalogue/film.ts'
 import { fitFindings } from './catalogue/fit.ts'
 import { formulaFindings } from './catalogue/formula.ts'
+import { materialFindings } from './catalogue/materials.ts'
 import { pictureFindings } from './catalogue/pictures.ts'
 import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
@@ -17,6 +18,7 @@ const entries = {
   ...rowFindings,
   ...yarnFindings,
   ...readerNeedsFindings,
+  ...materialFindings,
   ...pictureFindings,
   ...drawingFindings,
   ...safetyFindings,

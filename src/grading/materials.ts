@@ -1,5 +1,6 @@
 import { hooks } from '../standards/hooks.ts'
 import { yarnWeights } from '../standards/yarn-weights.ts'
+import { categoriesNamed } from './published-yarn.ts'
 
 /** US letter and number of a hook by its millimetres, `K-10½`; null where the published list has none. */
 export function usHook(millimetres: number): string | null {
@@ -16,11 +17,6 @@ export function yarnCategoryName(category: number): string | null {
  * or several: `fingering` is 0 and 1.
  */
 export function yarnCategoryNumber(words: string): number | null {
-  const plain = (name: string): string =>
-    name
-      .toLowerCase()
-      .replace(/[\s-]+/g, ' ')
-      .trim()
-  const named = yarnWeights.filter(({ name, otherNames }) => [name, ...otherNames].map(plain).includes(plain(words)))
-  return named.length === 1 ? (named[0]?.category ?? null) : null
+  const named = categoriesNamed(words)
+  return named.length === 1 ? (named[0] ?? null) : null
 }

@@ -120,6 +120,8 @@ const facts = z.strictObject({
   finished: z.record(z.string(), z.union([wordsOrNumber, claim])).default({}),
   /** How far a finished measure may be off what it was to be: a length or a percentage, as a formula. */
   tolerance: amount.optional(),
+  /** Per cent that a closed edge stretches over a head; a fifth where nothing is said (common practice, no source). */
+  stretch: percentage.default(20),
   reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
   cover: z.strictObject({ src: words, alt: words }).optional(),
   video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),

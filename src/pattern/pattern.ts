@@ -90,6 +90,16 @@ export interface Measure {
   readonly made: PerSize<number | null>
   /** What is made less what was to be. */
   readonly difference: PerSize<number | null> | null
+  /** Of a closed edge the heads that it must pass; null for any other measure, and where no head is known. */
+  readonly head: HeadMeasure | null
+}
+
+/** The heads that a closed edge must pass, in its unit. */
+export interface HeadMeasure {
+  readonly around: PerSize<number | null>
+  /** Per cent that the edge stretches, and what it comes to then. */
+  readonly stretch: number
+  readonly stretched: PerSize<number | null>
 }
 
 /** The body that each size is made for, by the measure that leads its table, in numbers as they are printed. */

@@ -12,6 +12,7 @@ import { checkFacts } from './check-facts.ts'
 import { abbreviationFindings } from './checks/abbreviations.ts'
 import { characterFindings, type Prints } from './checks/characters.ts'
 import { completenessFindings } from './checks/complete.ts'
+import { materialFindings } from './checks/materials.ts'
 import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { cautionsOf } from './checks/safety.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
@@ -110,6 +111,7 @@ function assemble(draft: Draft, reach: Reach, findings: Diagnostic[]): WorkedDra
   findings.push(...worked.diagnostics)
   const ledger = worked.value
   findings.push(...abbreviationFindings(draft, ledger), ...completenessFindings(draft))
+  findings.push(...materialFindings(draft, graded.environment, ledger))
   const value = numberedValues()
   const rows = (piece: string | null, label: string) => findRow(ledger, piece, label)
   const here = rowAround(draft, ledger)

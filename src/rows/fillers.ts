@@ -40,9 +40,23 @@ function leadsToPlace(reader: Reader): boolean {
   return /^(?:in|at|on)$/.test(textAt(reader)) && /^(?:top|the|last|first|3rd|4th|2nd|tch)$/.test(textAt(reader, 1))
 }
 
+const sideEnding =
+  /^(?:end|ends|ending|finish|finishing) (?:with|on|after) (?:an? |the )?(?:rs|ws|(?:right|wrong) side) (?:row|rnd|round)(?= |$)/
+
+/** `turn, ending with a WS row`: which row is last, and nothing to be made. */
+function takeSideEnding(reader: Reader): boolean {
+  if (!/^(?:end|finish)/.test(textAt(reader))) return false
+  const next = Array.from({ length: 7 }, (_, ahead) => textAt(reader, ahead)).join(' ')
+  const found = sideEnding.exec(next)
+  if (found === null) return false
+  reader.at += found[0].split(' ').length
+  return true
+}
+
 /** Passes marks and words between two steps. */
 export function passFillers(reader: Reader): void {
   for (;;) {
+    if (takeSideEnding(reader)) continue
     const from = reader.at
     if (!take(reader, ...separators) && !take(reader, ...fillers) && !takeParticiple(reader)) return
     // `place marker` is a remark, `ending with` and `ending in` lead to a stitch.

@@ -16,7 +16,7 @@ import { lookBack } from './plan/look-back.ts'
 import type { Entry } from './plan.ts'
 import { planRow } from './plan.ts'
 import { entryFindings, planFinding } from './report.ts'
-import { followSides, sideFindings } from './side-check.ts'
+import { countRows, followSides, sideFindings, watchSides } from './side-check.ts'
 import type { Asked } from './troubles.ts'
 import { follows, isWrong, troubleAfter } from './troubles.ts'
 import { enterBackwards, enterEndless, enterUnread, enterUnworked, unreadEntries, withOwnCount } from './unworked.ts'
@@ -54,7 +54,7 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
   const firsts = Array.from({ length: sizes }, (_, size) => entries.findIndex(works(size)))
   let wrong = false
   const entered: EntryFound[] = []
-  const turned = new Set<number>()
+  const sides = watchSides(written)
   for (const [index, entry] of entries.entries()) {
     const row = withOwnCount(written, index)
     const checked = written.run.length > 0 ? () => true : lastFor(lasts, index)
@@ -75,7 +75,7 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
     }
     book.rows.push(ledgerRow(work, piece.broken, found[0]?.message ?? afterTrouble))
     book.fabric.push(work.worked.map((result) => (result?.stop === null ? (result.fabric.past?.last ?? null) : null)))
-    for (const size of followSides(piece, work, (size) => firsts[size] === index)) turned.add(size)
+    followSides(piece, work, sides, { opens: (size) => firsts[size] === index, closes: lastFor(lasts, index) })
     const broken = entry.steps.some((steps, size) => steps !== null && piece.broken[size] === true)
     const faulty = work.worked.some((result, size) => result !== null && isWrong(asked(size), result))
     book.faulty ||= faulty
@@ -86,7 +86,8 @@ function enter(book: Book, piece: Piece, written: ReadRow, entries: readonly Ent
   if (wrong) book.wrong += 1
   const ownCounts = written.run.length > 0
   book.found.push(...(ownCounts ? entered.flatMap(({ found }) => found) : gathered(book.reporting, entered)))
-  book.found.push(...sideFindings(written, entries, turned))
+  book.found.push(...sideFindings(piece, sides, entries, book.reporting))
+  countRows(piece, written, entries)
 }
 
 function goOn(book: Book, piece: Piece, { row, entry, worked }: EntryWork): void {

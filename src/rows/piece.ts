@@ -1,6 +1,7 @@
 import type { Fabric } from './attempt.ts'
 import { bareFabric } from './attempt.ts'
 import type { ReadRow } from './cut.ts'
+import type { CountedRows } from './side-check.ts'
 import type { Side } from './sides.ts'
 import type { Step } from './step.ts'
 import type { Trouble } from './troubles.ts'
@@ -47,6 +48,8 @@ export interface Piece {
   misnumbered: boolean
   /** The side that faces in the next row, by size; null where no label has said it. */
   readonly sides: (Side | null)[]
+  /** Rows since the last one that a label has marked so, in order. */
+  readonly unmarked: CountedRows[]
   /** Other ways than the author's habit in which some row has come out: each is told once. */
   readonly departed: Set<string>
   /** What did not come out so far, by size; null for a size where all does. */
@@ -73,6 +76,7 @@ function newPiece(name: string, sizes: number, order: number): Piece {
     lasts: null,
     misnumbered: false,
     sides: new Array<null>(sizes).fill(null),
+    unmarked: [],
     departed: new Set(),
     troubles: new Array<null>(sizes).fill(null),
   }
@@ -140,7 +144,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
   }
   if (current.name === row.piece) return current
   const { fabrics, broken, skipped, sides: faces, troubles, rows, resting, fastened, steps, last } = current
-  const { called, history, cycles } = current
+  const { called, history, cycles, unmarked } = current
   return {
     ...newPiece(row.piece, sizes, order),
     fabrics,
@@ -148,6 +152,7 @@ export function pieceFor(current: Piece | null, row: ReadRow, sizes: number, ord
     skipped,
     troubles,
     sides: faces,
+    unmarked,
     rows,
     rowsBefore: [...rows],
     resting,

@@ -221,6 +221,14 @@ export const hooks: readonly Hook[] = [
   },
 ]
 
+/** Names that some makers or sellers give to a size of another name, by the notes above; not to be printed. */
+export const hookNamesBeside: readonly Pick<Hook, 'mm' | 'us'>[] = [
+  { mm: 2, us: 'B-1' },
+  { mm: 7, us: 'K-10½' },
+  { mm: 10, us: 'N-13' },
+  { mm: 12, us: 'O' },
+]
+
 /** Tapered American hooks. */
 export const steelHooksA: readonly SteelHook[] = [
   {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { hooks } from '../../src/standards/hooks.ts'
+import { codesOf, proofed } from '../pattern/measures/draft.ts'
 
 function hook(mm: number) {
   return hooks.find((candidate) => candidate.mm === mm)
@@ -28,5 +29,21 @@ const seen: readonly (readonly [number, string | null, string | null])[] = [
 describe('hooks against sellers’ charts', () => {
   it.each(seen)('%s mm is %s in the US and %s in the old UK scale', (mm, us, ukOld) => {
     expect(hook(mm)).toMatchObject({ us, ukOld, how: 'seen' })
+  })
+})
+
+describe('hooks of a draft against sellers’ charts', () => {
+  const named = seen.flatMap(([mm, us]) => (us === null ? [] : [[mm, us] as const]))
+  it.each(named)('%s mm and %s are one hook', (mm, us) => {
+    expect(codesOf(proofed({ facts: `hooks: ["${us} (${mm} mm)", "${mm} mm (US ${us})"]` }))).toEqual([])
+  })
+
+  // By one chart 10 mm is N-13 as well.
+  const twoSizes = named.flatMap(([mm, us], index) => {
+    const next = named[index + 1]?.[0]
+    return next === undefined || us === 'M/N-13' ? [] : [[us, mm, next] as const]
+  })
+  it.each(twoSizes)('%s, which is %s mm, is not the next size, %s mm', (us, _, next) => {
+    expect(codesOf(proofed({ facts: `hooks: ["US ${us} (${next} mm)"]` }))).toEqual(['hook-sizes-disagree'])
   })
 })

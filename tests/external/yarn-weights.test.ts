@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { yarnWeights } from '../../src/standards/yarn-weights.ts'
+import { codesOf, proofed } from '../pattern/measures/draft.ts'
 
 // Craft Yarn Council, Standard Yarn Weight System; read in copies of Crochet World (October 2018), Mary Maxim's yarn
 // guide and others. Stitches of single crochet (lace: double crochet) over 4 in, and hook in millimetres.
@@ -23,4 +24,37 @@ describe('yarn weights against published copies', () => {
       hookMm: { min: hookFrom, max: hookTo },
     })
   })
+})
+
+describe('drafts against published copies', () => {
+  const draft = (category: number, stitches: number, hook: number) =>
+    proofed({
+      swatch: `swatch: {in: ${category === 0 ? 'dc' : 'sc'}, stitches: ${stitches} per 4 in}`,
+      facts: `yarn: [{category: ${category}}]\nhooks: [${hook} mm]`,
+    })
+
+  it.each(seen)(
+    'category %s, %s: both ends of its ranges are within',
+    (category, _, fewest, most, hookFrom, hookTo) => {
+      expect(codesOf(draft(category, fewest ?? most, hookFrom))).toEqual([])
+      expect(codesOf(draft(category, most, hookTo ?? hookFrom))).toEqual([])
+    },
+  )
+
+  // A tenth beyond is allowed, of hooks a quarter and at most 1 mm. Of 6 and 7 an older version circulates with 6 stitches and 16 mm.
+  it.each(seen)(
+    'category %s, %s: what is well beyond them is outside',
+    (category, _, fewest, most, hookFrom, hookTo) => {
+      const [tooFine, tooCoarse] = [
+        draft(category, most * 1.1 + 1, hookFrom),
+        draft(category, (fewest ?? 6) * 0.9 - 2, hookFrom),
+      ]
+      expect(codesOf(tooFine)).toEqual(['gauge-outside-category'])
+      expect(codesOf(tooCoarse)).toEqual(fewest === null ? [] : ['gauge-outside-category'])
+      expect(codesOf(draft(category, most, hookFrom - 1.25))).toEqual(['hook-outside-category'])
+      expect(codesOf(draft(category, most, (hookTo ?? 99) + 3))).toEqual(
+        hookTo === null ? [] : ['hook-outside-category'],
+      )
+    },
+  )
 })

@@ -4,7 +4,7 @@ import { measureLines } from '../../src/proof/report/measure-lines.ts'
 import { plainPaint } from '../../src/proof/report/paint.ts'
 
 function width(parts: Partial<Measure>): Measure {
-  return { label: 'Width', unit: 'cm', target: null, made: [50, 70], difference: null, ...parts }
+  return { label: 'Width', unit: 'cm', target: null, made: [50, 70], difference: null, head: null, ...parts }
 }
 
 const printed = (measures: readonly Measure[]): string => measureLines(measures, plainPaint)
@@ -45,6 +45,15 @@ describe('finished measures in the report', () => {
     ])
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80)
     expect(text).toContain('51.7 (52.7, 53.7')
+  })
+
+  it('that a head must pass say so, stretched', () => {
+    const head = { around: [55, 57], stretch: 20, stretched: [60, 84] }
+    expect(
+      printed([width({ label: 'Neck', head })])
+        .split('\n')
+        .slice(1),
+    ).toEqual(['  Neck  made   50 (70) cm', '        +20 %  60 (84) cm, stretched', '        head   55 (57) cm'])
   })
 
   it('are left out where there are none', () => {

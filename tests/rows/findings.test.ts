@@ -266,6 +266,19 @@ const cases: readonly Case[] = [
     hint: /do not turn/,
   },
   {
+    code: 'row-parity-differs',
+    text: `${twenty}Row 2 (RS): Sc across.\n‹Rows 3–7 (8, 9):› Sc across.\nRow 8 (9, 10) (RS): Sc across.`,
+    says: /“Rows 3–7 \(8, 9\)” is 5 \(6, 7\) rows, an even number for M: there Row 8 \(9, 10\) is worked on the WS/,
+    sizes: ['S', 'M', 'L'],
+    concerns: [1],
+    hint: /`as even` or `as odd`/,
+  },
+  {
+    code: 'ends-on-other-side',
+    text: `${twenty}Row 2 (RS): Sc across, turn.\n‹Rows 3–8:› Sc across, turn, ending with a WS row.`,
+    says: /“Rows 3–8” is to end with a WS row, but its last row is worked on the RS/,
+  },
+  {
     code: 'unknown-row-reference',
     text: `${twenty}Row 2: ‹Rep Row 5.›`,
     says: /no row 5/,

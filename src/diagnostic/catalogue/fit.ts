@@ -21,6 +21,16 @@ interface RoundedCase {
 const allowed =
   'Where nothing is said, a tenth is allowed, or 1 cm where that is more; `tolerance: 2 cm` or `tolerance: 3 %` at the top of the draft says otherwise.'
 
+/** A closed edge of one size beside the head, in words with units. */
+interface HeadCase {
+  readonly size: string
+  readonly edge: string
+  readonly stretched: string
+  readonly head: string
+  /** The least edge that passes. */
+  readonly least: string
+}
+
 /** Two sizes, the smaller first. */
 type Two<T> = readonly [T, T]
 
@@ -100,6 +110,18 @@ export const fitFindings = {
       `“${label}” implies a gauge of ${claimed}, counted in ${what}, and the swatch has ${swatch}.`,
     hint: ({ made }) =>
       `By the swatch it is ${made.join('; ')}. A fabric of its own, such as ribbing, needs a swatch of its own.`,
+  }),
+  'too-narrow-for-head': entry<{ label: string; stretch: number; cases: readonly HeadCase[] }>({
+    severity: 'warning',
+    says: ({ label, stretch, cases }) =>
+      `“${label}” does not pass over the head: ${cases
+        .map(
+          ({ size, edge, stretched, head }) =>
+            `${size} is ${edge}, stretched by ${stretch} % ${stretched}, for a head of ${head}`,
+        )
+        .join('; ')}.`,
+    hint: ({ cases }) =>
+      `Make it at least ${cases.map(({ size, least }) => `${least} for ${size}`).join(', ')}, or give it an opening. Where the fabric stretches more or less than a fifth, say how far: \`stretch: 30 %\`.`,
   }),
   'measure-falls': entry<{ label: string; names: Two<string>; amounts: Two<string> }>({
     severity: 'warning',

@@ -16,9 +16,12 @@ const four = 'title: Mat\nsizes: [S, M, L, XL]'
 
 /** A neck whose measures were claimed over 66, 72 and 78 stitches. */
 function claimed(lengths: string, facts = ''): WrittenSample {
-  const text = lengths.replace(/^‹?(.*?)›?$/, '"$1"')
-  const marked = lengths.startsWith('‹') ? text.replace(/^"(.*)"$/, '"‹$1›"') : text
-  return { facts: `${three}${facts}finished: {Neck: {claims: ${marked}, over: "[66, 72, 78]"}}`, body: 'A mat.' }
+  return { facts: `${three}${facts}finished: {Neck: {claims: "${lengths}", over: "[66, 72, 78]"}}`, body: 'A mat.' }
+}
+
+function pullover(neck: string): WrittenSample {
+  const facts = 'title: Pullover\nsizes: [Small, Medium]\nfits: {table: women}\nkind: pullover'
+  return { facts: `${facts}\nfinished: {Neck opening: "${neck}"}`, body: 'A pullover.' }
 }
 
 function hat(formula: string): WrittenSample {
@@ -56,9 +59,13 @@ export const fitSamples: Samples<keyof typeof fitFindings> = {
     faulty: claimed('‹[50, 54.5, 59] cm›', `${swatch}\n`),
     sound: claimed('[55, 60, 65] cm', `${swatch}\n`),
   },
+  'too-narrow-for-head': {
+    faulty: pullover('‹[42, 46] cm›'),
+    sound: pullover('[48, 50] cm'),
+  },
   'measure-falls': {
     faulty: {
-      facts: `${head}finished: {Width: ‹"[50, 40] cm"›}`.replace('‹"', '"‹').replace('"›', '›"'),
+      facts: `${head}finished: {Width: "‹[50, 40] cm›"}`,
       body: 'A mat.',
     },
     sound: { facts: `${head}finished: {Width: "[40, 50] cm"}`, body: 'A mat.' },

@@ -5,6 +5,7 @@ import { drawingSamples } from './drawing.ts'
 import { filmSamples } from './film.ts'
 import { fitSamples } from './fit.ts'
 import { formulaSamples } from './formula.ts'
+import { materialSamples } from './materials.ts'
 import { pictureSamples } from './pictures.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
 import { rowSamples } from './rows.ts'
@@ -19,6 +20,7 @@ export const samples: Samples<Code> = {
   ...rowSamples,
   ...yarnSamples,
   ...readerNeedsSamples,
+  ...materialSamples,
   ...pictureSamples,
   ...drawingSamples,
   ...safetySamples,

@@ -9,6 +9,7 @@ import type { Measure } from '../pattern.ts'
 import { claimFindings, claimOf } from './claims.ts'
 import { foundationFalls } from './foundations.ts'
 import { differenceOf, type HeldMeasure, heldMeasures, offTarget } from './held.ts'
+import { headFinding, type OverHead, overHeads } from './over-head.ts'
 import { fallOf, listFalls, sameSizes } from './rising.ts'
 import { movingRoundings } from './roundings.ts'
 import { toleranceOf } from './tolerance.ts'
@@ -24,7 +25,7 @@ interface Parts {
 
 /** The finished measures in numbers, held against what they were to be, against each other and against other sizes. */
 export function measuresOf(parts: Parts): readonly Measure[] {
-  const { finished, graded, findings } = parts
+  const { draft, finished, graded, findings } = parts
   const held = heldMeasures(finished, graded)
   findings.push(...targetFindings(held, parts))
   for (const each of finished) {
@@ -32,7 +33,12 @@ export function measuresOf(parts: Parts): readonly Measure[] {
     if (claim !== null) findings.push(...claimFindings(claim, graded))
   }
   findings.push(...risingFindings(held, parts))
-  return held.map(measureOf)
+  const heads = overHeads(draft, finished, graded)
+  for (const [measure, over] of heads) {
+    const finding = headFinding(measure, over, draft.facts.facts.sizes)
+    if (finding !== null) findings.push(finding)
+  }
+  return held.map((each) => measureOf(each, heads.get(each.finished) ?? null))
 }
 
 function* targetFindings(held: readonly HeldMeasure[], { draft, graded, findings }: Parts): Generator<Diagnostic> {
@@ -66,7 +72,7 @@ function* risingFindings(
   }
 }
 
-function measureOf(held: HeldMeasure): Measure {
+function measureOf(held: HeldMeasure, over: OverHead | null): Measure {
   const { made, target, finished } = held
   const difference = differenceOf(held)
   return {
@@ -75,6 +81,8 @@ function measureOf(held: HeldMeasure): Measure {
     target: target === null ? null : numbers(target),
     made: numbers(made),
     difference: difference === null ? null : numbers(difference),
+    head:
+      over === null ? null : { around: numbers(over.heads), stretch: over.stretch, stretched: numbers(over.stretched) },
   }
 }
 

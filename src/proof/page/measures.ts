@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
-import { textForAll } from '../../measure/index.ts'
+import { type PerSize, textForAll } from '../../measure/index.ts'
 import type { Measure, MeasureLine, Pattern } from '../../pattern/pattern.ts'
 import { amountText, offText } from '../report/amounts.ts'
 
@@ -30,12 +30,18 @@ function printedLine({ label, cells }: MeasureLine): readonly string[] {
   return [label, ...cells.map(textForAll)]
 }
 
-/** What a finished measure was to be, and how far it is off. */
-function besideIt({ label, unit, target, difference }: Measure): readonly (readonly string[])[] {
-  if (target === null || difference === null || unit === null) return []
+/** What a finished measure was to be and how far it is off; of a closed edge the heads that it must pass. */
+function besideIt({ label, unit, target, difference, head }: Measure): readonly (readonly string[])[] {
+  const line = (what: string, bySize: PerSize<number | null>, text = amountText) => [
+    `${label}, ${what}${unit === null ? '' : ` (${unit})`}`,
+    ...bySize.map((each) => text(each, unit)),
+  ]
   return [
-    [`${label}, to be (${unit})`, ...target.map((each) => amountText(each, unit))],
-    [`${label}, off (${unit})`, ...difference.map((each) => offText(each, unit))],
+    ...(target === null ? [] : [line('to be', target)]),
+    ...(difference === null ? [] : [line('off', difference, offText)]),
+    ...(head === null
+      ? []
+      : [line(`stretched by ${head.stretch} %`, head.stretched), line('head to pass', head.around)]),
   ]
 }
 

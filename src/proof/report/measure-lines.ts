@@ -5,7 +5,7 @@ import { wrapped } from './lines.ts'
 import type { Paint } from './paint.ts'
 import { inColumns } from './row-runs.ts'
 
-/** The longest of `made`, `to be` and `off`. */
+/** The longest of `made`, `to be` and `+20 %`. */
 const widest = 5
 
 interface Line {
@@ -14,19 +14,33 @@ interface Line {
   readonly amounts: string
 }
 
+type AmountsText = (bySize: PerSize<number | null>, text?: typeof amountText) => string
+
 /** What was to be, what is made and how far it is off; one line where there is no difference to be seen. */
-function linesOf({ label, unit, target, made, difference }: Measure): readonly Line[] {
-  const amounts = (bySize: PerSize<number | null>, text: typeof amountText): string =>
+function madeLines({ label, unit, target, made, difference }: Measure, amounts: AmountsText): readonly Line[] {
+  const own = { label, what: 'made', amounts: amounts(made) }
+  if (target === null || difference === null) return [own]
+  if (!difference.some((each) => isOff(each, unit))) return [{ ...own, amounts: `${own.amounts}, as it was to be` }]
+  return [
+    own,
+    { label: '', what: 'to be', amounts: amounts(target) },
+    { label: '', what: 'off', amounts: amounts(difference, offText) },
+  ]
+}
+
+function headLines({ head }: Measure, amounts: AmountsText): readonly Line[] {
+  if (head === null) return []
+  return [
+    { label: '', what: `+${head.stretch} %`, amounts: `${amounts(head.stretched)}, stretched` },
+    { label: '', what: 'head', amounts: amounts(head.around) },
+  ]
+}
+
+function linesOf(measure: Measure): readonly Line[] {
+  const { unit } = measure
+  const amounts: AmountsText = (bySize, text = amountText) =>
     `${inColumns(bySize.map((each) => text(each, unit)))}${unit === null ? '' : ` ${unit}`}`
-  const line = (what: string, bySize: PerSize<number | null>, text = amountText): Line => ({
-    label: what === 'made' ? label : '',
-    what,
-    amounts: amounts(bySize, text),
-  })
-  if (target === null || difference === null) return [line('made', made)]
-  if (!difference.some((each) => isOff(each, unit)))
-    return [{ ...line('made', made), amounts: `${amounts(made, amountText)}, as it was to be` }]
-  return [line('made', made), line('to be', target), line('off', difference, offText)]
+  return [...madeLines(measure, amounts), ...headLines(measure, amounts)]
 }
 
 const mostLabel = 24

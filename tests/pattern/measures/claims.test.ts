@@ -107,14 +107,21 @@ describe('claims and the swatch', () => {
     expect(
       claimed('[48, 58, 63] cm', '[58, 70, 76]', { swatch: 'swatch: {stitches: 12.5 per 10 cm}' }).measures,
     ).toEqual([
-      { label: 'Neck', unit: 'cm', target: [48, 58, 63], made: [46.4, 56, 60.8], difference: [-1.6, -2, -2.2] },
+      {
+        label: 'Neck',
+        unit: 'cm',
+        target: [48, 58, 63],
+        made: [46.4, 56, 60.8],
+        difference: [-1.6, -2, -2.2],
+        head: null,
+      },
     ])
   })
 
   it('come to nothing without a swatch', () => {
     const nothing = [null, null, null]
     expect(claimed('[48, 58, 63] cm', '[58, 70, 76]').measures).toEqual([
-      { label: 'Neck', unit: 'cm', target: [48, 58, 63], made: nothing, difference: nothing },
+      { label: 'Neck', unit: 'cm', target: [48, 58, 63], made: nothing, difference: nothing, head: null },
     ])
   })
 })

@@ -99,6 +99,7 @@ describe('what a finished measure was to be', () => {
       target: [51, null, 68],
       made: [50, null, 70],
       difference: [-1, null, 2],
+      head: null,
     })
   })
 

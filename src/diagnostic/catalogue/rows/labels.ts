@@ -50,4 +50,25 @@ export const labelFindings = {
       `${row} is marked ${said}, but by the turns since the last row that is marked it is worked on the ${worked}.`,
     hint: () => 'Change the mark, or say “turn” or “do not turn” in the rows between.',
   }),
+  'row-parity-differs': entry<{
+    /** The label as it is written. */
+    rows: string
+    counts: string
+    parity: 'odd' | 'even'
+    names: readonly string[]
+    next: string
+    said: 'RS' | 'WS'
+    worked: 'RS' | 'WS'
+  }>({
+    severity: 'warning',
+    says: ({ rows, counts, parity, names, next, said, worked }) =>
+      `“${rows}” is ${counts} rows, an ${parity} number for ${names.join(', ')}: there ${next} is worked on the ${worked}, and it is to be on the ${said}.`,
+    hint: () => 'Let it be odd in every size, or even in every size: round the number of rows `as even` or `as odd`.',
+  }),
+  'ends-on-other-side': entry<{ rows: string; ends: 'RS' | 'WS'; worked: 'RS' | 'WS' }>({
+    severity: 'warning',
+    says: ({ rows, ends, worked }) =>
+      `“${rows}” is to end with a ${ends} row, but its last row is worked on the ${worked}.`,
+    hint: () => 'Add a row or take one away, or change the words; in a formula, round the rows `as even` or `as odd`.',
+  }),
 } as const

@@ -2,6 +2,8 @@ import type { labelFindings } from '../../../diagnostic/catalogue/rows/labels.ts
 import type { Samples } from '../../sample.ts'
 import { lines, onMat, plain } from './mat.ts'
 
+const even = 'Ch 1, sc in each st across, turn. (20 sc)'
+
 export const labelSamples: Samples<keyof typeof labelFindings> = {
   'size-list-length': lines(
     ['## Mat', 'Foundation: Ch ‹21 (25, 29)›.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn.'],
@@ -32,5 +34,13 @@ export const labelSamples: Samples<keyof typeof labelFindings> = {
   'side-out-of-step': onMat(
     [plain(2).replace(':', ' (RS):'), plain(3), plain(4).replace('Row 4:', '‹Row 4 (WS):›')],
     [plain(2).replace(':', ' (RS):'), plain(3), plain(4).replace(':', ' (RS):')],
+  ),
+  'row-parity-differs': onMat(
+    [plain(2).replace(':', ' (RS):'), `‹Rows 3–7 (8):› ${even}`, `Row 8 (9) (RS): ${even}`],
+    [plain(2).replace(':', ' (RS):'), `Rows 3–7 (9): ${even}`, `Row 8 (10) (RS): ${even}`],
+  ),
+  'ends-on-other-side': onMat(
+    [plain(2).replace(':', ' (RS):'), `‹Rows 3–8:› ${even.replace(' turn.', ' turn, ending with a WS row.')}`],
+    [plain(2).replace(':', ' (RS):'), `Rows 3–9: ${even.replace(' turn.', ' turn, ending with a WS row.')}`],
   ),
 }
