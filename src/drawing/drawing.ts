@@ -79,6 +79,6 @@ export function roomFor(text: string, size: number): number {
 }
 
 /** Whether letters stand for the measures in a drawing: not where it shows one size only. */
-export function isLettered({ lettered, measures }: Figure): boolean {
+export function isLettered({ lettered, measures }: Pick<Figure, 'lettered' | 'measures'>): boolean {
   return lettered && measures.some(({ value }) => differsBySize(value.segments))
 }

@@ -1,3 +1,6 @@
+export { chartOf } from './chart/draw.ts'
+export type { ChartRow } from './chart/model.ts'
+export { chartRows, cutToStitches, namesOfRows, rowsAsked } from './chart/select.ts'
 export type { Drawing, DrawnValue, Figure, KeyEntry, Label, Line, Look, Measure } from './drawing.ts'
 export { isLettered, lineStep } from './drawing.ts'
 export { flatPlan } from './flat/plan.ts'

@@ -1,6 +1,6 @@
 import type { Properties } from 'hast'
 import type { BlockContent, PhrasingContent } from 'mdast'
-import type { Drawing, DrawnValue, Figure, Label, Look } from '../drawing/index.ts'
+import type { Drawing, DrawnValue, Label, Look } from '../drawing/index.ts'
 import { isLettered, lineStep } from '../drawing/index.ts'
 import type { BlockOf } from '../pattern/node.ts'
 import type { Context } from './context.ts'
@@ -33,14 +33,21 @@ const looks: Readonly<Record<Look, Properties>> = {
 const enlarged = 1.3
 
 /** A drawing with its caption, and below it what it does not say itself. */
-export function drawing({ id, caption, figure }: BlockOf<'drawing'>, context: Context): BlockContent {
+export function drawing({ id, caption, figure, key }: BlockOf<'drawing'>, context: Context): BlockContent {
   const { drawing, alt, kind } = figure
   const lettered = isLettered(figure)
+  const picture = svg(drawing, { role: 'img', ariaLabel: alt }, enlarged, lettered)
   return blockElement('figure', { className: ['drawing', kind], id }, [
-    svg(drawing, { role: 'img', ariaLabel: alt }, enlarged, lettered),
+    kind === 'chart' ? boxed(picture) : picture,
     blockElement('figcaption', {}, context.inlines(caption)),
     ...(lettered ? [measures(figure, context)] : []),
+    ...(key.length > 0 ? [keyList(key, context)] : []),
   ])
+}
+
+/** A chart keeps its size, for its symbols must be read: where the page is too narrow it scrolls, by keyboard too. */
+function boxed(picture: BlockElement): BlockElement {
+  return blockElement('div', { className: ['chart-box'], role: 'group', ariaLabel: 'Chart', tabIndex: 0 }, [picture])
 }
 
 function svg(
@@ -97,7 +104,18 @@ function lineOf(line: string | DrawnValue): PhrasingContent {
 
 const number = (value: number): string => String(Math.round(value * 100) / 100)
 
-function measures({ measures }: Figure, context: Context): BlockElement {
+/** The symbols of a chart, each with its words. */
+function keyList(key: BlockOf<'drawing'>['key'], context: Context): BlockElement {
+  const items = key.map(({ symbol, words }) =>
+    blockElement('li', {}, [
+      svg(symbol, { ariaHidden: 'true' }, enlarged, false),
+      phrasingElement('span', {}, context.inlines(words)),
+    ]),
+  )
+  return blockElement('ul', { className: ['chart-key'], role: 'list' }, items)
+}
+
+function measures({ measures }: BlockOf<'drawing'>['figure'], context: Context): BlockElement {
   return blockElement(
     'dl',
     { className: ['measures'] },

@@ -61,11 +61,20 @@ function asWritten(node: Nodes, { printing }: Building): Block[] {
 
 /** A drawing under the words in its brackets, or a caption of its own; nothing where it can't be drawn. */
 function drawing(node: DrawingRequest, { printing, slugger }: Building): Block[] {
-  const figure = printing.drawn(node)
-  if (figure === null) return []
+  const drawn = printing.drawn(node)
+  if (drawn === null) return []
+  const { key, ...figure } = drawn
   const caption = inlines(node.children, printing)
-  const own: readonly Inline[] = caption.length > 0 ? caption : [{ type: 'text', text: figure.caption }]
-  return [{ type: 'drawing', id: slugger.slug(`${figure.kind} ${figure.piece}`), caption: own, figure }]
+  const text = (words: string): readonly Inline[] => [{ type: 'text', text: words }]
+  return [
+    {
+      type: 'drawing',
+      id: slugger.slug(`${figure.kind} ${figure.piece}`),
+      caption: caption.length > 0 ? caption : text(figure.caption),
+      figure,
+      key: key.map(({ symbol, words }) => ({ symbol, words: text(words) })),
+    },
+  ]
 }
 
 /** A paragraph may hold prose, rows, or prose with rows below it; its rows never share a block. */

@@ -7,11 +7,11 @@ import { bareName, entriesOf, isWorked, middleSize, pieceNames } from '../drawin
 import type { Ledger } from '../rows/ledger.ts'
 import { bodyNodes, type Draft, spanOf } from './draft.ts'
 
-/** `::schematic{piece="Back"}`: a drawing that the draft asks for, where it is to stand. */
-export type DrawingRequest = LeafDirective & { name: 'schematic' }
+/** `::schematic{piece="Back"}`, `::chart{rows="1–4"}`: a drawing that the draft asks for, where it is to stand. */
+export type DrawingRequest = LeafDirective & { name: 'schematic' | 'chart' }
 
 export function isDrawingRequest(node: Nodes): node is DrawingRequest {
-  return node.type === 'leafDirective' && node.name === 'schematic'
+  return node.type === 'leafDirective' && (node.name === 'schematic' || node.name === 'chart')
 }
 
 /** A request whose words are known and whose piece and size there are. */
@@ -28,7 +28,7 @@ export interface Asked {
   readonly words: Readonly<Record<string, string>>
 }
 
-const known = { schematic: ['piece', 'size', 'swatch'] } as const
+const known = { schematic: ['piece', 'size', 'swatch'], chart: ['piece', 'size', 'rows', 'stitches'] } as const
 
 interface Headed {
   readonly title: string
@@ -94,7 +94,7 @@ function pieceAt(ledger: Ledger, headings: readonly Headed[], index: number): Fo
 function* unknownWords(node: DrawingRequest, at: Span): Generator<Diagnostic> {
   const takes: readonly string[] = known[node.name]
   for (const name of Object.keys(node.attributes ?? {})) {
-    if (!takes.includes(name)) yield diagnose('drawing-words-unknown', at, { drawing: node.name, name })
+    if (!takes.includes(name)) yield diagnose('drawing-words-unknown', at, { drawing: node.name, name, takes })
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Figure } from '../drawing/drawing.ts'
+import type { Drawing, Figure } from '../drawing/drawing.ts'
 import type { Term } from '../measure/segment.ts'
 import type { Moment, ValueNode } from './pattern.ts'
 
@@ -75,7 +75,9 @@ export interface DrawingBlock {
   /** Anchor of the drawing on the page, unique in the pattern. */
   readonly id: string
   readonly caption: readonly Inline[]
-  readonly figure: Figure
+  readonly figure: Omit<Figure, 'key'>
+  /** The symbols of a chart with their words; empty for a schematic. */
+  readonly key: readonly { readonly symbol: Drawing; readonly words: readonly Inline[] }[]
 }
 
 export type BlockOf<T extends Block['type']> = Extract<Block, { readonly type: T }>

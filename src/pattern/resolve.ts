@@ -8,6 +8,7 @@ import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { withAccepted } from './accepted.ts'
 import { askAll } from './answers.ts'
 import { buildBlocks } from './blocks.ts'
+import { chartFor } from './chart.ts'
 import { checkFacts } from './check-facts.ts'
 import { abbreviationFindings } from './checks/abbreviations.ts'
 import { characterFindings, type Prints } from './checks/characters.ts'
@@ -139,7 +140,10 @@ function drawer(draft: Draft, source: DrawingSource, findings: Diagnostic[]): Pr
   return (request) => {
     const asked = readRequest(draft, source.ledger, request, findings)
     if (asked === null) return null
-    const { value, diagnostics } = schematicFor(asked, source)
+    const { value, diagnostics } =
+      asked.drawing === 'schematic'
+        ? schematicFor(asked, source)
+        : chartFor(asked, { ...source, terms: draft.facts.facts.terms })
     findings.push(...diagnostics)
     return value
   }

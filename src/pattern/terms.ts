@@ -133,6 +133,12 @@ function spoken(block: Block, manner: Manner, speaking: Speaking): Block {
       return { ...block, children: below(block.children) }
     case 'row':
       return spokenRow(block, speaking)
+    case 'drawing':
+      return {
+        ...block,
+        caption: within(block.caption),
+        key: block.key.map(({ symbol, words }) => ({ symbol, words: line(words, 'steps', speaking) })),
+      }
     default:
       return block
   }

@@ -106,11 +106,11 @@ export class Pen {
     })
   }
 
-  /** Draws lines, given as operators in points of their own, so much enlarged, in a box on the page. */
+  /** Draws lines, given as operators in points of their own, so much enlarged, in a box on the page; without a tag for the eye only. */
   drawing(
     lines: string,
     scale: number,
-    tag: Tag,
+    tag: Tag | null,
     {
       x,
       y,
@@ -118,11 +118,16 @@ export class Pen {
       height,
     }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
   ): void {
-    this.#elementOf(tag, { bbox: [x, y, x + width, y + height], placement: 'Block' })
-    this.#within(tag, () => {
+    const draw = (): void => {
       const [size, left, top] = [scale, x, y].map(operators.number)
       this.#content += `q ${size} 0 0 ${size} ${left} ${top} cm\n${lines}Q\n`
-    })
+    }
+    if (tag === null) {
+      this.artifact('Layout', draw)
+      return
+    }
+    this.#elementOf(tag, { bbox: [x, y, x + width, y + height], placement: 'Block' })
+    this.#within(tag, draw)
   }
 
   /** Adds an entry to the document's outline, under the last one of a lesser depth. */

@@ -120,12 +120,13 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     passed: 0,
     joinedBelow: fabric.joined,
     opening: null,
+    opened: 0,
     past: fabric.past,
     order: fabric.order,
     traces,
     into: [],
     loop: 0,
-    made: { places: [], groups: [], names: [], bases: [], again: [], loops: [] },
+    made: { places: [], groups: [], names: [], bases: [], again: [], loops: [], picots: [] },
     tally: createTally(),
     inside: createTally(),
     stitches: 0,
@@ -140,6 +141,7 @@ function begin(job: Job, choose: Choose, words: RowWords, traces: boolean): Work
     intoRing: false,
     around: false,
     slippedInto: [],
+    slippedAfter: [],
     turningStitches: 0,
     skippedFrom: 0,
     skippedTo: 0,
@@ -207,7 +209,23 @@ function traceOf(work: Work): Trace {
   const refOf = (base: number): PlaceRef => (base < 0 ? -1 : (below[base] ?? -1))
   const further = new Map<number, PlaceRef[]>()
   for (const { made, base } of again) further.set(made, [...(further.get(made) ?? []), refOf(base)])
-  return { below: { places, refs: below }, into: bases.map(refOf), again: further, loops }
+  const { made, opened, joined } = work
+  return {
+    below: { places, refs: below },
+    into: bases.map(refOf),
+    again: further,
+    loops,
+    opened,
+    picots: made.picots,
+    slips: slipsOf(work, refOf),
+    joined,
+  }
+}
+
+/** Slip stitches that are no places of the row; where it has some that are, it has no others. */
+function slipsOf({ kinds, made, slippedInto, slippedAfter }: Work, refOf: (base: number) => PlaceRef): Trace['slips'] {
+  if (made.places.includes(stitchNumber(kinds, slipStitch))) return []
+  return slippedInto.map((base, index) => ({ into: refOf(base), after: slippedAfter[index] ?? 0 }))
 }
 
 /** The same row worked once more by the same reading, with what each stitch goes into written down. */

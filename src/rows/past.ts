@@ -41,6 +41,14 @@ export interface Trace {
   readonly again: ReadonlyMap<number, readonly PlaceRef[]>
   /** The loop that each place is worked into; may end before the row does, where the rest takes both. */
   readonly loops: readonly LoopCode[]
+  /** Chains that it opens with, or has passed from the hook in its foundation; 0 for none. */
+  readonly opened: number
+  /** Picots: how many of its places are made before each, and of how many chains it is. */
+  readonly picots: readonly { readonly after: number; readonly chains: number }[]
+  /** Slip stitches that are no places of it: what each goes into, and how many places are made before it. */
+  readonly slips: readonly { readonly into: PlaceRef; readonly after: number }[]
+  /** Whether it is closed into a round. */
+  readonly joined: boolean
 }
 
 /** The rows of a piece so far, the newest first. It is only ever added to: sizes share what they have in common. */
@@ -51,7 +59,16 @@ export interface Past {
 
 /** A chain or ring goes into nothing. */
 export function untraced(): Trace {
-  return { below: { places: [], refs: [] }, into: [], again: new Map(), loops: [] }
+  return {
+    below: { places: [], refs: [] },
+    into: [],
+    again: new Map(),
+    loops: [],
+    opened: 0,
+    picots: [],
+    slips: [],
+    joined: false,
+  }
 }
 
 /** Rows from the newest to the oldest. */

@@ -1,8 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { spaced } from '../../src/drawing/chart/spacing.ts'
 import type { FlatRow } from '../../src/drawing/flat/laid.ts'
 import { layFlat } from '../../src/drawing/flat/laid.ts'
 import { flatPlan } from '../../src/drawing/flat/plan.ts'
+import { type Charted, flatChart, placesOf, roundChart } from '../drawing/laid.ts'
 import { work } from '../rows/draft.ts'
 
 const seed = 20_260_512
@@ -70,6 +72,138 @@ describe('a flat piece shaped at its edges', () => {
         expect((plan?.top ?? 0) * density.rows).toBeCloseTo(rows.length + 1)
       }),
       { seed, numRuns: 60 },
+    )
+  })
+})
+
+/** A step of a row with the stitches that it uses and, for a chart, what it leaves in the row: stitches only. */
+const steps = [
+  { uses: 1, text: 'sc in next st' },
+  { uses: 1, text: 'dc in next st' },
+  { uses: 1, text: '2 sc in next st' },
+  { uses: 1, text: '(dc, ch 1, dc) in next st' },
+  { uses: 1, text: '5 dc in next st' },
+  { uses: 2, text: 'sc2tog' },
+  { uses: 3, text: 'dc3tog' },
+  { uses: 2, text: 'ch 1, sk next st, sc in next st' },
+  { uses: 3, text: 'ch 4, sk next 2 sts, tr in next st' },
+] as const
+
+const recipe = fc.array(fc.integer({ min: 0, max: steps.length - 1 }), { minLength: 6, maxLength: 6 })
+const recipes = fc.array(recipe, { minLength: 1, maxLength: 3 })
+
+/** Steps of a row over so many stitches: those of the recipe over and over, single crochet where one does not fit. */
+function stepsOver(stitches: number, wanted: readonly number[]): readonly string[] {
+  const row: string[] = ['sc in first st']
+  for (let used = 1, at = 0; used < stitches; at += 1) {
+    const step = steps[wanted[at % wanted.length] ?? 0]
+    const chosen = step !== undefined && step.uses <= stitches - used ? step : steps[0]
+    row.push(chosen.text)
+    used += chosen.uses
+  }
+  return row
+}
+
+/** Rows of a recipe each; between two of them one of single crochet, which counts the stitches anew. */
+function rowsFrom(wanted: readonly (readonly number[])[], begin: string, label: 'Row' | 'Rnd', end: string): string {
+  const text = [begin]
+  let number = 1
+  for (const each of wanted) {
+    const made = work(text.join('\n')).ledger.rows.at(-1)?.total[0] ?? 0
+    text.push(`${label} ${number + 1}: Ch 1, ${stepsOver(made, each).join(', ')}${end}.`)
+    text.push(`${label} ${number + 2}: Ch 1, sc in each st${label === 'Row' ? ' across' : ' around'}${end}.`)
+    number += 2
+  }
+  return text.join('\n')
+}
+
+/** Each place of each row, once. */
+function expectWhole(chart: Charted): void {
+  chart.rows.forEach(({ row }, index) => {
+    expect(placesOf(chart, index).map(({ at }) => at)).toEqual(row.row.places.map((_, at) => at))
+  })
+}
+
+describe('a chart of any rows', () => {
+  it('has every place of its rows once, in their order, over what it goes into', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 6, max: 16 }), recipes, (stitches, wanted) => {
+        const begin = `Foundation: Ch ${stitches + 1}.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.`
+        const chart = flatChart(rowsFrom(wanted, begin, 'Row', ', turn'))
+        expectWhole(chart)
+        chart.rows.forEach((_, index) => {
+          const direction = index % 2 === 0 ? -1 : 1
+          const stands = placesOf(chart, index).filter(({ sign }) => sign.what === 'stitch')
+          const heads = stands.map(({ head }) => head.x * direction)
+          const feet = stands.map(({ feet }) => (feet[0]?.x ?? 0) * direction)
+          heads.slice(1).forEach((head, at) => {
+            expect(head - (heads[at] ?? 0)).toBeGreaterThan(0.9)
+          })
+          feet.slice(1).forEach((foot, at) => {
+            expect(foot - (feet[at] ?? 0)).toBeGreaterThan(-1e-6)
+          })
+        })
+      }),
+      { seed, numRuns: 40 },
+    )
+  })
+
+  it('has them once in rounds too, each round around the middle once', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 6, max: 14 }), recipes, (stitches, wanted) => {
+        const begin = `Rnd 1: ${stitches} sc in magic ring, join with sl st in first sc.`
+        const chart = roundChart(rowsFrom(wanted, begin, 'Rnd', ', join with sl st in first sc'))
+        expectWhole(chart)
+        chart.rows.forEach((_, index) => {
+          const heads = placesOf(chart, index).flatMap(({ sign, head }) => (sign.what === 'stitch' ? [head] : []))
+          // Of two or three, any order is right.
+          if (heads.length < 4) return
+          const turned = heads.map((head, at) => {
+            const next = heads[(at + 1) % heads.length] ?? head
+            const way = Math.atan2(next.y, next.x) - Math.atan2(head.y, head.x)
+            return way - 2 * Math.PI * Math.round(way / (2 * Math.PI) - 0.25)
+          })
+          expect(turned.every((way) => way > -1e-6)).toBe(true)
+          expect(turned.reduce((sum, way) => sum + way, 0)).toBeCloseTo(2 * Math.PI)
+        })
+      }),
+      { seed, numRuns: 40 },
+    )
+  })
+})
+
+describe('places on a line', () => {
+  const places = fc.array(fc.double({ min: -20, max: 20, noNaN: true }), { minLength: 1, maxLength: 12 })
+
+  it('keep their order and their distance, and lie where they would be if that is far enough apart', () => {
+    fc.assert(
+      fc.property(places, fc.double({ min: 0.1, max: 3, noNaN: true }), (wanted, gap) => {
+        const gaps = wanted.map(() => gap)
+        const found = spaced(wanted, gaps)
+        found.slice(1).forEach((place, at) => {
+          expect(place - (found[at] ?? 0)).toBeGreaterThanOrEqual(gap - 1e-9)
+        })
+        spaced(found, gaps).forEach((place, at) => {
+          expect(place).toBeCloseTo(found[at] ?? 0)
+        })
+      }),
+      { seed, numRuns: 200 },
+    )
+  })
+
+  it('are nowhere nearer to where they would be: no other places do better', () => {
+    const off = (found: readonly number[], wanted: readonly number[]): number =>
+      found.reduce((sum, place, at) => sum + (place - (wanted[at] ?? 0)) ** 2, 0)
+    fc.assert(
+      fc.property(places, fc.double({ min: -1, max: 1, noNaN: true }), fc.nat(), (wanted, by, which) => {
+        const gaps = wanted.map(() => 1)
+        const found = spaced(wanted, gaps)
+        // A neighbour that keeps the distances: one place moved, with those that it would push.
+        const moved = [...found]
+        moved[which % moved.length] = (moved[which % moved.length] ?? 0) + by
+        expect(off(found, wanted)).toBeLessThanOrEqual(off(spaced(moved, gaps), wanted) + 1e-6)
+      }),
+      { seed, numRuns: 200 },
     )
   })
 })

@@ -1,13 +1,11 @@
 import { entry } from '../entry.ts'
 
-const attributes = '`piece="…"`, `size="…"`, `swatch="…"`'
-
 /** Findings about drawings that a draft asks for. */
 export const drawingFindings = {
-  'drawing-words-unknown': entry<{ drawing: string; name: string }>({
+  'drawing-words-unknown': entry<{ drawing: string; name: string; takes: readonly string[] }>({
     severity: 'error',
     says: ({ drawing, name }) => `A ${drawing} can’t be asked for with “${name}”.`,
-    hint: () => `It takes ${attributes}, in straight quotes.`,
+    hint: ({ takes }) => `It takes ${takes.map((word) => `\`${word}="…"\``).join(', ')}, in straight quotes.`,
   }),
   'drawing-piece-unknown': entry<{ drawing: string; piece: string; nearest: string | null }>({
     severity: 'error',
@@ -41,5 +39,26 @@ export const drawingFindings = {
       missing === null
         ? 'Use a name that stands under `swatch`.'
         : `Add \`${missing}: … per 10 cm\` to it, or leave the drawing out.`,
+  }),
+  'chart-rows-unknown': entry<{ rows: string; piece: string }>({
+    severity: 'error',
+    says: ({ rows, piece }) =>
+      rows === '' ? `“${piece}” has no rows to chart.` : `“${piece}” has no rows “${rows}” to chart.`,
+    hint: () => 'Give their numbers, as in `rows="1–4"`, `rows="Rnds 1–3, 5"` or `rows="Edging rnd 1"`.',
+  }),
+  'chart-stitches-unknown': entry<{ stitches: string; row: string }>({
+    severity: 'error',
+    says: ({ stitches, row }) => `${row} has no stitches “${stitches}” to chart.`,
+    hint: () => 'Give the first and the last, counted along the first row that is charted: `stitches="1–12"`.',
+  }),
+  'chart-too-large': entry<{ piece: string }>({
+    severity: 'warning',
+    says: ({ piece }) => `The chart of “${piece}” fits on no page in a size that can be read, so it is left out.`,
+    hint: () => 'Chart fewer rows, `rows="1–4"`, or one repeat of them, `stitches="1–12"`.',
+  }),
+  'chart-stitch-own': entry<{ name: string }>({
+    severity: 'note',
+    says: ({ name }) => `There is no published symbol for “${name}”: the chart shows a box with its number.`,
+    hint: () => 'Its meaning stands under “Special stitches”; nothing needs to be done.',
   }),
 } as const

@@ -21,6 +21,19 @@ function requests(faulty: string, sound: string, text = rows): Sample {
 
 const cord = [...rows, '## Cord', 'Row 1: Ch 40, fasten off.']
 
+const scarf = [
+  '## Scarf',
+  'Foundation: Ch 201.',
+  'Row 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (200 sc)',
+]
+
+const knots = [
+  '## Special stitches',
+  '- **Knot:** a loop drawn up long and locked; counts as 1 st.',
+  ...rows,
+  'Row 3 (RS): Ch 1, *sc in next st, knot in next st; rep from * across, turn.',
+]
+
 export const drawingSamples: Samples<keyof typeof drawingFindings> = {
   'drawing-words-unknown': requests('‹::schematic{piece="Mat" colour="red"}›', '::schematic{piece="Mat"}'),
   'drawing-piece-unknown': requests('‹::schematic{piece="Mate"}›', '::schematic{piece="Mat"}'),
@@ -30,4 +43,8 @@ export const drawingSamples: Samples<keyof typeof drawingFindings> = {
     faulty: asks('‹::schematic{piece="Mat"}›', rows, 'swatch: {stitches: 14 per 10 cm}'),
     sound: asks('::schematic{piece="Mat"}'),
   },
+  'chart-rows-unknown': requests('‹::chart{rows="3–5"}›', '::chart{rows="1–2"}'),
+  'chart-stitches-unknown': requests('‹::chart{stitches="30–35"}›', '::chart{stitches="1–8"}'),
+  'chart-too-large': requests('‹::chart›', '::chart{stitches="1–20"}', scarf),
+  'chart-stitch-own': requests('‹::chart›', '', knots),
 }

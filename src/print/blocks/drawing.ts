@@ -1,4 +1,4 @@
-import type { Drawing, DrawnValue, Figure, Label, Look } from '../../drawing/index.ts'
+import type { Drawing, DrawnValue, Label, Look } from '../../drawing/index.ts'
 import { isLettered, lineStep } from '../../drawing/index.ts'
 import { textForAll } from '../../measure/index.ts'
 import type { BlockOf } from '../../pattern/node.ts'
@@ -13,6 +13,7 @@ import type { Style } from '../style.ts'
 import { colours, leading, styles } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
+import { setKey } from './drawing-key.ts'
 
 /** Highest that a drawing gets: a page with its heading and caption. */
 const tallest = 560
@@ -46,7 +47,7 @@ function linesOf({ lines }: Drawing): string {
 }
 
 /** Where a drawing lies on the page. */
-interface Place {
+export interface Place {
   readonly x: number
   readonly y: number
   readonly scale: number
@@ -95,27 +96,46 @@ function writeLabel(
   }
 }
 
-/** A drawing in the text column, with its caption and, where its labels are letters, its measures. */
-export function setDrawing({ figure, caption }: BlockOf<'drawing'>, composer: Composer): Strips {
+/** Draws a drawing with its labels; without a tag for the eye only. */
+export function drawDrawing(
+  pen: Pen,
+  drawing: Drawing,
+  element: Tag | null,
+  place: Place,
+  { composer, lettered }: { readonly composer: Composer; readonly lettered: boolean },
+): void {
+  const { x, y, scale } = place
+  pen.drawing(linesOf(drawing), scale, element, { x, y, width: drawing.width * scale, height: drawing.height * scale })
+  for (const label of drawing.labels) {
+    const write = (tag: Tag): void => writeLabel(pen, label, shownLines(label, lettered), tag, place, composer)
+    if (element === null) pen.artifact('Layout', () => write(composer.parent))
+    else write(element)
+  }
+}
+
+/** A drawing with its caption and, where its labels are letters, its measures; below a chart the key to its symbols. */
+export function setDrawing({ figure, caption, key }: BlockOf<'drawing'>, composer: Composer): Strips {
   const { frame, parent } = composer
-  const { drawing, alt } = figure
+  const { drawing, alt, kind } = figure
   const lettered = isLettered(figure)
-  const room = frame.end - frame.text
+  // A chart may take the gutter too.
+  const start = kind === 'chart' ? frame.start : frame.text
+  const room = frame.end - start
   const scale = Math.min(1, room / drawing.width, tallest / drawing.height)
-  const x = frame.text + (room - drawing.width * scale) / 2
+  const x = start + (room - drawing.width * scale) / 2
   const element = tag('Figure', parent, { alt })
   const strip: Strip = {
     height: drawing.height * scale,
     gap: 12,
     keep: true,
-    draw: (pen, y) => {
-      const box = { x, y, width: drawing.width * scale, height: drawing.height * scale }
-      pen.drawing(linesOf(drawing), scale, element, box)
-      for (const label of drawing.labels)
-        writeLabel(pen, label, shownLines(label, lettered), element, { x, y, scale }, composer)
-    },
+    draw: (pen, y) => drawDrawing(pen, drawing, element, { x, y, scale }, { composer, lettered }),
   }
-  const below = [...captionStrips(caption, composer), ...(lettered ? measureStrips(figure, composer) : [])]
+  const within = { ...composer, frame: { ...frame, text: start } }
+  const below = [
+    ...captionStrips(caption, within),
+    ...(lettered ? measureStrips(figure, composer) : []),
+    ...(key.length > 0 ? setKey(key, within) : []),
+  ]
   return together([strip, ...below])
 }
 
@@ -129,7 +149,7 @@ function captionStrips(caption: BlockOf<'drawing'>['caption'], composer: Compose
 const letterRoom = 16
 
 /** The measures by their letters, as a list. */
-function measureStrips({ measures }: Figure, composer: Composer): Strips {
+function measureStrips({ measures }: BlockOf<'drawing'>['figure'], composer: Composer): Strips {
   const list = tag('L', composer.parent)
   const items = measures.flatMap(({ letter, name, value }) => {
     const item = tag('LI', list)

@@ -138,14 +138,19 @@ function makePart(work: Work, part: Part, within: Within, at: Span): Stop | null
 
 /** A closed picot is no space: the chains before it, if they stand as one, are taken back. */
 export function closePicot(work: Work): Stop | null {
-  const number = work.made.places.at(-1)
-  const kind = number === undefined ? undefined : work.kinds.list[number]
+  const { made, kinds, tally, traces } = work
+  const kind = kinds.list[made.places.at(-1) ?? -1]
+  const chains = kind?.what === 'space' ? kind.chains : usualPicot
   if (kind?.what === 'space') {
-    cutTo(work.made, work.made.places.length - 1)
-    add(work.tally, `space:${kind.chains}`, -1)
+    cutTo(made, made.places.length - 1)
+    add(tally, `space:${chains}`, -1)
   }
+  if (traces) made.picots.push({ after: made.places.length, chains })
   return null
 }
+
+/** Chains of a picot that does not say: common practice, no source. */
+const usualPicot = 3
 
 export function makeParts(work: Work, parts: readonly Part[], within: Within, at: Span): Stop | null {
   for (const part of parts) {

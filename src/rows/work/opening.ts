@@ -135,6 +135,7 @@ export function settleOpening(work: Work): Stop | null {
   const { opening } = work
   if (opening === null) return null
   work.opening = null
+  work.opened = opening.chains
   const counting = decide(work, opening, work.rowStitch, 'opening')
   // `ch 3, sk 2, sc in next st`: chains to the first stitch, not in place of one.
   if (counting === 'space') return makeSpace(work, opening.chains, alone, opening.at, opening.chains)
@@ -171,6 +172,7 @@ export function settleSkippedChains(
 ): Stop | null {
   const height = stitch === null ? 3 : heightInChains[stitch.base]
   const over = opening.chains - height
+  work.opened = opening.chains
   const turning = turningNumber(work.kinds)
   const said = opening.counting
   if (said === null && height < 2 && opening.chains >= leastLoop) return settleLoop(work, opening)

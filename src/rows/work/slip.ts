@@ -75,7 +75,10 @@ function travel(work: Work, where: Where, at: Span, started: boolean): Stop | nu
   return goTo(work, where, at, (places) => {
     // Only a row of nothing but slip stitches has them as its stitches.
     work.slips += places
-    for (const base of work.into) work.slippedInto.push(base)
+    for (const base of work.into) {
+      work.slippedInto.push(base)
+      work.slippedAfter.push(work.made.places.length)
+    }
     return isFabric(work, where, started) ? layFlat(work, places, at) : null
   })
 }

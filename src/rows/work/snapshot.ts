@@ -8,6 +8,7 @@ export interface Snapshot {
   readonly places: number
   readonly slipped: number
   readonly names: number
+  readonly picots: number
   readonly tally: number
   readonly inside: number
 }
@@ -18,6 +19,7 @@ export function snapshot(work: Work): Snapshot {
     places: work.made.places.length,
     slipped: work.slippedInto.length,
     names: work.made.names.length,
+    picots: work.made.picots.length,
     tally: work.tally.replaced.length,
     inside: work.inside.replaced.length,
   }
@@ -31,7 +33,9 @@ export function restore(work: Work, from: Snapshot): void {
   work.steps = steps
   cutTo(work.made, from.places)
   work.slippedInto.length = from.slipped
+  work.slippedAfter.length = from.slipped
   work.made.names.length = from.names
+  work.made.picots.length = from.picots
   takeBack(work.tally, from.tally)
   takeBack(work.inside, from.inside)
 }

@@ -41,6 +41,8 @@ export interface Made {
   /** Further positions that stitches worked together go into, in the order of the places made. */
   readonly again: { readonly made: number; readonly base: number }[]
   readonly loops: LoopCode[]
+  /** Picots, by how many places are made before each, with their chains; kept only where the row is traced. */
+  readonly picots: { readonly after: number; readonly chains: number }[]
 }
 
 /** An opening chain, before it is known whether it counts. */
@@ -139,6 +141,8 @@ export interface Work {
   /** Whether the row below ends in a joined round. */
   joinedBelow: boolean
   opening: Opening | null
+  /** Chains that the row has opened with, or has passed from the hook in its foundation; 0 for none. */
+  opened: number
   /** The rows before, and those that this row has begun on. */
   past: Past | null
   /** What the next row of the fabric is numbered by, in order of working. */
@@ -174,6 +178,8 @@ export interface Work {
   around: boolean
   /** The positions that slip stitches went into. */
   readonly slippedInto: number[]
+  /** How many places were made before each of them. */
+  readonly slippedAfter: number[]
   turningStitches: number
   /** What the last skip has passed over and nothing has gone back to: from here up to there. */
   skippedFrom: number

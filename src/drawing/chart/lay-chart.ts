@@ -1,0 +1,141 @@
+import type { PlaceKind } from '../../rows/fabric.ts'
+import { widthOfPlace } from '../flat/laid.ts'
+import type { Point } from '../path.ts'
+import { cornersByRow } from './corners.ts'
+import { flatFrame, roundFrame } from './frame.ts'
+import type { Lain, Laying } from './layout.ts'
+import { layRow } from './layout.ts'
+import type { ChartRow, Placed } from './model.ts'
+import { placeRow } from './place.ts'
+import { chainLength } from './size.ts'
+
+/** A chart whose places are all found, and where each row begins. */
+export interface LaidChart {
+  readonly placed: readonly Placed[]
+  readonly rows: readonly RowPlace[]
+}
+
+export interface RowPlace {
+  readonly label: string
+  /** The first symbol of the row, beside which its number stands. */
+  readonly first: Placed | null
+  /** In a chart of rows: whether it begins at the right. */
+  readonly fromRight: boolean
+  /** In a chart of rounds: where its number stands, before the first stitch. */
+  readonly round: Point | null
+}
+
+/** A chart of rounds: `corners` of a motif, 0 for a circle. Its ring has so many chains, none when it is drawn together. */
+export interface Ring {
+  readonly corners: number
+  readonly chains: number
+}
+
+const loopRadius = 0.7
+
+function ringRadius({ chains }: Ring): number {
+  return Math.max(loopRadius, (chains * chainLength) / (2 * Math.PI))
+}
+
+export function layRounds(rows: readonly ChartRow[], kinds: readonly PlaceKind[], ring: Ring): LaidChart {
+  const radius = ringRadius(ring)
+  const frame = roundFrame(ring.corners)
+  const laying: Laying = {
+    frame,
+    kinds,
+    spots: new Map(),
+    placed: [],
+    period: frame.turn,
+    ground: radius,
+    direction: 1,
+  }
+  const middle = { x: 0, y: 0 }
+  laying.placed.push({
+    row: -1,
+    at: null,
+    sign: { what: 'ring', chains: ring.chains, radius },
+    feet: [middle],
+    head: middle,
+  })
+  return layAll(rows, laying, cornersByRow(rows, kinds, ring.corners))
+}
+
+/** In rounds the place of a row's number: beside the stem of its first stitch, on the side that it comes from. */
+function beforeFirst({ frame }: Laying, lain: Lain): Point | null {
+  const [along, up, foot] = [lain.alongs[0], lain.ups[0], lain.feet[0]]
+  if (frame.turn === null || along === undefined || up === undefined || foot === undefined) return null
+  const middle = (up + foot) / 2
+  return frame.place(along - (lain.direction * 0.65) / frame.stretch(middle, lain.cornered), middle, lain.cornered)
+}
+
+function layAll(rows: readonly ChartRow[], laying: Laying, corners: readonly (readonly number[] | null)[]): LaidChart {
+  const places = rows.map((row, index): RowPlace => {
+    const lain = layRow(row, laying, corners[index] ?? null)
+    placeRow(row, index, laying, lain)
+    // A row that goes into nothing laid stands on the one before.
+    laying.ground = Math.max(laying.ground, ...lain.ups)
+    laying.direction = lain.direction
+    const first = laying.placed.find((each) => each.row === index) ?? null
+    return { label: row.label, first, fromRight: lain.direction < 0, round: beforeFirst(laying, lain) }
+  })
+  return { placed: laying.placed, rows: places }
+}
+
+/** Whether the first row begins at the right: a right-side row does. Later rows may tell, since each turns. */
+function beginsAtRight(rows: readonly ChartRow[]): boolean {
+  const told = rows.findIndex(({ side }) => side !== null)
+  const right = told < 0 || rows[told]?.side === 'RS'
+  const turns = rows[0]?.row.row.circular === true ? 0 : told
+  return told > 0 && turns % 2 === 1 ? !right : right
+}
+
+/** Lays the places that the first row is worked on, and gives how wide they are. */
+function layGround(first: ChartRow, laying: Laying): number {
+  const { below, into } = first.row.trace()
+  const used = into.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0)
+  const chain = below.places.every((number) => laying.kinds[number]?.what === 'chain')
+  // Chains passed from the hook stand upright as the opening chain.
+  const skipped =
+    chain && first.row.trace().opened > 0 ? Math.min(...used.filter((at) => at >= first.row.trace().opened)) : 0
+  let reached = 0
+  below.places.forEach((number, at) => {
+    const width = Math.max(widthOfPlace(laying.kinds[number]), 0.2)
+    const along = laying.direction * (reached + width / 2)
+    reached += width
+    const point = { x: along, y: 0 }
+    laying.spots.set(below.refs[at] ?? -1, { along, up: 0, point })
+    if (at < skipped || laying.kinds[number]?.what === 'turning') return
+    if (first.places !== null && !isUsed(first, below.refs[at] ?? -1)) return
+    const half = (laying.direction * chainLength) / 2
+    const sign = chain ? ({ what: 'chains', count: 1, bend: null } as const) : ({ what: 'ground' } as const)
+    laying.placed.push({ row: -1, at, sign, feet: [{ x: along - half, y: 0 }], head: { x: along + half, y: 0 } })
+  })
+  return reached
+}
+
+function isUsed({ row, places }: ChartRow, ref: number): boolean {
+  const { into, again } = row.trace()
+  return into.some((each, at) => (places?.has(at) ?? true) && (each === ref || (again.get(at) ?? []).includes(ref)))
+}
+
+/** Rows one on the other; rounds too that are long and do not grow, with the right side facing throughout. */
+export function layRows(rows: readonly ChartRow[], kinds: readonly PlaceKind[]): LaidChart {
+  const [first] = rows
+  if (first === undefined) return { placed: [], rows: [] }
+  const laying: Laying & { period: number | null } = {
+    frame: flatFrame,
+    kinds,
+    spots: new Map(),
+    placed: [],
+    period: null,
+    ground: 0,
+    direction: beginsAtRight(rows) ? -1 : 1,
+  }
+  const width = layGround(first, laying)
+  if (first.row.row.circular) laying.period = width
+  return layAll(
+    rows,
+    laying,
+    rows.map(() => null),
+  )
+}
