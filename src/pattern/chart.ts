@@ -53,7 +53,9 @@ export function chartFor(asked: Asked, source: ChartSource): Outcome<Figure | nu
   if (rows === null) return { value: null, diagnostics }
   const inSize = isForAll(rows, source) ? '' : `, size ${source.sizes[size] ?? ''}`
   const names = namesOfRows(rows)
-  const caption = `${piece}${names === '' ? '' : `, ${names}`}${inSize}`
+  const range = stitchRange(asked.words.stitches ?? '')
+  const stitches = range === null ? '' : `, stitches ${[...new Set(range)].join('–')}`
+  const caption = `${piece}${names === '' ? '' : `, ${names}`}${stitches}${inSize}`
   const drawn = chartOf({ piece, caption, rows }, source.ledger, dictionaryFor(source.terms))
   if (drawn === null) return refused(diagnose('chart-too-large', at, { piece }))
   const { figure, own } = drawn

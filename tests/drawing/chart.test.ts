@@ -45,6 +45,25 @@ describe('rows', () => {
     expect(opening?.sign).toEqual({ what: 'chains', count: 3, bend: null })
   })
 
+  it('stand on the chains of their foundation, but for those that the opening chain is made of', () => {
+    const grounds = (text: string): readonly (number | null)[] =>
+      flatChart(text).laid.placed.flatMap(({ row, at }) => (row < 0 ? [at] : []))
+    expect(grounds('Foundation: Ch 6.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.')).toEqual([
+      1, 2, 3, 4, 5,
+    ])
+    const joined = 'Ch 24, join with sl st in first ch to form a ring.\nRnd 1: Ch 1, sc in each ch around, join.'
+    expect(grounds(joined)).toHaveLength(24)
+  })
+
+  it('stay rows: a low stitch beside a tall one stands a chain lower at most', () => {
+    const chart = flatChart(
+      `${foundation}Row 2: Ch 1, sc in first st, *sk 2 sts, 5 tr in next st, sk 2 sts, sc in next st; rep from * to last 5 sts, sc in last 5 sts, turn.`,
+    )
+    const ups = placesOf(chart, 1).flatMap(({ sign, head }) => (sign.what === 'stitch' ? [head.y] : []))
+    const falls = ups.slice(1).map((up, at) => rounded(Math.abs(up - (ups[at] ?? 0))))
+    expect(Math.max(...falls)).toBe(chainLength)
+  })
+
   it('spread what goes into one place, and draw together what closes several', () => {
     const chart = flatChart(
       `${foundation}Row 2: Ch 1, sk first 2 sts, 5 dc in next st, sk 2 sts, sc in next st, sc3tog, sc in next 3 sts, turn.`,
@@ -188,10 +207,30 @@ describe('a chart as a figure', () => {
 
   it('says in words what it shows', () => {
     expect(figureOf(circle).figure.alt).toBe(
-      'Stitch chart: Mat, Rnds 1–4. Rnd 1: 6 sc. Rnd 2: 2 sc in each of next 6. ' +
+      'Stitch chart: Mat, Rnds 1–4. Rnd 1 in the ring: 6 sc. Rnd 2: 2 sc in each of next 6. ' +
         'Rnd 3: sc in next; 2 sc in next; the last 2 steps 5 more times. ' +
         'Rnd 4: sc in each of next 2; 2 sc in next; the last 2 steps 5 more times.',
     )
+  })
+
+  it.each([
+    [
+      'the ring, an opening chain that counts, and where a round is closed',
+      square.split('\n').slice(0, 2).join('\n'),
+      'Rnd 1 in the ring: ch 3 as dc; 2 dc; ch 2; 3 dc; ch 2; 3 dc; ch 2; 3 dc; ch 2; join.',
+    ],
+    [
+      'loops, decreases and picots, but not the chains that are passed from the hook',
+      'Foundation: Ch 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in BLO of next 4 sts, ch 3, sl st in 3rd ch from hook, sc2tog twice, turn.',
+      'Row 1: ch 1; sc in each of next 8. Row 2: ch 1; sc in back loop of each of next 4; sc2tog, 2 times; 1 picot.',
+    ],
+    [
+      'slip stitches that hold chains down',
+      'Rnd 1: 12 sc in magic ring, join with sl st in first sc.\nRnd 2: *Ch 5, sk 1 sc, sl st in next sc; rep from * around.',
+      'Rnd 1 in the ring: 12 sc; join. Rnd 2: ch 5 6 times; skip 12; 6 slip stitches between the chains.',
+    ],
+  ])('says in words %s', (_, text, words) => {
+    expect(figureOf(text).figure.alt).toBe(`Stitch chart: Mat, Rnds 1–4. ${words}`)
   })
 
   it('shows stitches without a symbol as numbered boxes', () => {

@@ -284,7 +284,7 @@ describe('rules of construction', () => {
   it('height: symbols grow with the stitch: sc 1, hdc 2, dc 3, tr 4, dtr 5 chains (seen)', () => {
     const names = ['hdc', 'dc', 'tr', 'dtr']
     const chart = flatChart(
-      `${foundation}Row 2: Ch 5 (counts as dtr), ${names.map((name) => `${name} in next 2 sts`).join(', ')}, turn.`,
+      `${foundation}Row 2: Ch 2 (counts as hdc), ${names.map((name) => `${name} in next 2 sts`).join(', ')}, turn.`,
     )
     const heights = placesOf(chart, 1).flatMap(({ sign, head, feet }) =>
       sign.what === 'stitch' ? [head.y - (feet[0]?.y ?? 0)] : [],

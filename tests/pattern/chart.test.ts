@@ -39,6 +39,7 @@ describe('what a chart is of', () => {
   it.each([
     ['::chart', rounds, 'Mat, Rnds 1–3'],
     ['::chart{rows="2–3"}', rounds, 'Mat, Rnds 2–3'],
+    ['::chart{stitches="1–4"}', rounds, 'Mat, Rnds 1–3, stitches 1–4'],
     ['::chart', differing, 'Mat, Row 1, size M'],
     ['::chart{size="L"}', differing, 'Mat, Row 1, size L'],
   ])('%s', (request, rows, caption) => {
@@ -78,7 +79,7 @@ describe('both faces of a chart', () => {
 
   it('say what it shows to readers who do not see it', () => {
     expect(html).toContain(
-      'role="img" aria-label="Stitch chart: Mat, Rnds 1–3. Rnd 1: 6 sc. Rnd 2: 2 sc in each of next 6.',
+      'role="img" aria-label="Stitch chart: Mat, Rnds 1–3. Rnd 1 in the ring: 6 sc. Rnd 2: 2 sc in each of next 6.',
     )
     expect(html).not.toMatch(/style=/)
   })

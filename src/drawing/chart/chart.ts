@@ -179,6 +179,11 @@ function keyEntries(
   })
 }
 
+/** Whether it shows a part of each row only. */
+function isCut(rows: readonly ChartRow[]): boolean {
+  return rows.some(({ places }) => places !== null)
+}
+
 function boxLabel(placed: Placed, number: number, { stage }: Sheet): Label {
   return text(
     String(number),
@@ -206,7 +211,7 @@ export function drawChart(charted: Charted): { readonly figure: Figure; readonly
     kind: 'chart',
     piece,
     caption,
-    alt: [`Stitch chart: ${caption}.`, ...words].join(' '),
+    alt: [`Stitch chart: ${caption}.`, ...(isCut(rows) ? ['The rows in full:'] : []), ...words].join(' '),
     drawing: {
       width: sheet.width,
       height: sheet.height,

@@ -89,14 +89,34 @@ function beginsAtRight(rows: readonly ChartRow[]): boolean {
   return told > 0 && turns % 2 === 1 ? !right : right
 }
 
+/** How many chains of its foundation the first row passes from the hook: they stand upright as its opening chain. */
+function passedChains({ row }: ChartRow, kinds: readonly PlaceKind[]): number {
+  const { below, into, opened } = row.trace()
+  const { places } = row.row
+  const isOpening = (at: number): boolean => {
+    const kind = kinds[places[at] ?? -1]
+    return kind?.what === 'turning' || (kind?.what === 'stitch' && kind.turning)
+  }
+  const used = into.map((ref, at) => (isOpening(at) ? -1 : below.refs.indexOf(ref))).filter((at) => at >= 0)
+  const first = Math.min(...used, below.places.length)
+  return first >= opened ? first : 0
+}
+
+/** First and last place below that is shown: all, or as far as what is charted of the row goes into them. */
+function usedOf({ row, places }: ChartRow): readonly [from: number, to: number] {
+  const { below, into, again } = row.trace()
+  if (places === null) return [0, below.places.length]
+  const used = [...places].flatMap((at) => [into[at] ?? -1, ...(again.get(at) ?? [])])
+  const found = used.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0)
+  return [Math.min(...found), Math.max(...found)]
+}
+
 /** Lays the places that the first row is worked on, and gives how wide they are. */
 function layGround(first: ChartRow, laying: Laying): number {
-  const { below, into } = first.row.trace()
-  const used = into.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0)
+  const { below, opened } = first.row.trace()
   const chain = below.places.every((number) => laying.kinds[number]?.what === 'chain')
-  // Chains passed from the hook stand upright as the opening chain.
-  const skipped =
-    chain && first.row.trace().opened > 0 ? Math.min(...used.filter((at) => at >= first.row.trace().opened)) : 0
+  const skipped = chain && opened > 0 ? passedChains(first, laying.kinds) : 0
+  const [from, to] = usedOf(first)
   let reached = 0
   below.places.forEach((number, at) => {
     const width = Math.max(widthOfPlace(laying.kinds[number]), 0.2)
@@ -105,17 +125,12 @@ function layGround(first: ChartRow, laying: Laying): number {
     const point = { x: along, y: 0 }
     laying.spots.set(below.refs[at] ?? -1, { along, up: 0, point })
     if (at < skipped || laying.kinds[number]?.what === 'turning') return
-    if (first.places !== null && !isUsed(first, below.refs[at] ?? -1)) return
+    if (at < from || at > to) return
     const half = (laying.direction * chainLength) / 2
     const sign = chain ? ({ what: 'chains', count: 1, bend: null } as const) : ({ what: 'ground' } as const)
     laying.placed.push({ row: -1, at, sign, feet: [{ x: along - half, y: 0 }], head: { x: along + half, y: 0 } })
   })
   return reached
-}
-
-function isUsed({ row, places }: ChartRow, ref: number): boolean {
-  const { into, again } = row.trace()
-  return into.some((each, at) => (places?.has(at) ?? true) && (each === ref || (again.get(at) ?? []).includes(ref)))
 }
 
 /** Rows one on the other; rounds too that are long and do not grow, with the right side facing throughout. */

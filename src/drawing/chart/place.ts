@@ -28,7 +28,7 @@ function distance(from: Point, to: Point): number {
  * Chains of an opening chain that stand upright. Those of a space that it goes on with lie behind it; of a foundation
  * chain some that are passed lie under that space.
  */
-function openingChains({ row }: ChartRow, at: number, kind: PlaceKind, kinds: readonly PlaceKind[]): number {
+export function openingChains({ row }: ChartRow, at: number, kind: PlaceKind, kinds: readonly PlaceKind[]): number {
   const { opened, below } = row.trace()
   const next = kinds[row.row.places[at + 1] ?? -1]
   const lying = next?.what === 'space' && next.opening !== null ? next.chains : 0

@@ -35,10 +35,11 @@ const [clearFoot, clearHead] = [0.16, 0.06]
 
 function slashesOn(stage: Stage, stem: Stem, count: number): readonly Line[] {
   const step = 0.26
-  const middle = stem.length * 0.52
+  // Nearer to the head than to the foot: the legs of a fan meet in their foot.
+  const middle = stem.length * 0.6
   return Array.from({ length: count }, (_, index) => {
     const along = middle + (index - (count - 1) / 2) * step
-    return stroke(stage, stem.at(along - 0.11, -0.2), stem.at(along + 0.11, 0.2))
+    return stroke(stage, stem.at(along - 0.11, -0.18), stem.at(along + 0.11, 0.18))
   })
 }
 
@@ -220,7 +221,7 @@ export function drawBox(stage: Stage, foot: Point, head: Point): readonly Line[]
 
 /** A dot for a slip stitch. */
 export function drawSlip(stage: Stage, at: Point): Line {
-  return oval(stage, at, { x: 1, y: 0 }, 0.16, 0.11, 'solid')
+  return oval(stage, at, { x: 1, y: 0 }, 0.2, 0.13, 'solid')
 }
 
 /** The ring in the middle: of so many chains, or drawn together. */

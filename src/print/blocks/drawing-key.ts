@@ -25,9 +25,11 @@ export function setKey(key: readonly Entry[], composer: Composer): Strips {
   )
   const width = (end - text - (columns - 1) * columnSpace) / columns
   const list = tag('L', composer.parent)
-  const cells = key.map((entry, index) =>
-    cellOf(entry, text + (index % columns) * (width + columnSpace), width, list, composer),
-  )
+  const symbolRoom = Math.max(...key.map(({ symbol }) => symbol.width))
+  const cells = key.map((entry, index) => {
+    const x = text + (index % columns) * (width + columnSpace)
+    return cellOf(entry, { x, width, symbolRoom }, list, composer)
+  })
   const lines = Array.from({ length: Math.ceil(cells.length / columns) }, (_, line) =>
     beside(cells.slice(line * columns, (line + 1) * columns)),
   )
@@ -49,7 +51,12 @@ function beside(cells: readonly Cell[]): Strip {
 }
 
 /** The symbol is for the eye: the words say what it is. */
-function cellOf({ symbol, words }: Entry, x: number, width: number, list: Tag, composer: Composer): Cell {
+function cellOf(
+  { symbol, words }: Entry,
+  { x, width, symbolRoom }: { readonly x: number; readonly width: number; readonly symbolRoom: number },
+  list: Tag,
+  composer: Composer,
+): Cell {
   const item = tag('LBody', tag('LI', list))
   const left = x + symbolRoom + symbolSpace
   const room = width - symbolRoom - symbolSpace
@@ -65,5 +72,3 @@ function cellOf({ symbol, words }: Entry, x: number, width: number, list: Tag, c
     },
   }
 }
-
-const symbolRoom = 30
