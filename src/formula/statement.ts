@@ -67,6 +67,7 @@ function readDefinition(cursor: Cursor, sign: '=' | '~'): Statement | null {
   const name = text.normalize('NFC')
   take(cursor)
   if (isWord('functions', name) || isWord('reserved', name)) return refuse(cursor, 'name-taken', nameAt, { name })
+  if (sign === '~' && isAtEnd(cursor)) refuse(cursor, 'linked-target-missing', nameAt, { name })
   const formula = wholeOf(cursor)
   const at = { start: nameAt.start, end: cursor.end.end }
   return sign === '='

@@ -317,6 +317,12 @@ const samples: readonly Sample[] = [
     hint: 'A length is printed `as cm`, `as in`, `as m` or `as yd`.',
   },
   {
+    code: 'linked-target-missing',
+    grading: '‹front› ~',
+    message: '`front` is a linked count with nothing that it is to be near to: any number would do.',
+    hint: 'Say what it should come near to, such as `front ~ stitches(30 cm)`.',
+  },
+  {
     code: 'linked-target-linked',
     grading: 'front ~ 60\nneck ~ ‹2 * front›',
     message: '`neck` cannot be near to `front`, which is only known once `neck` is.',

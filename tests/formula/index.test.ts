@@ -4,6 +4,7 @@ import * as formula from '../../src/formula/index.ts'
 it('the formula language offers these and no more', () => {
   expect(Object.keys(formula).sort()).toEqual([
     'asAimed',
+    'countedBy',
     'evaluate',
     'functions',
     'plainBySize',

@@ -42,10 +42,10 @@ describe('pictures of a draft', () => {
   })
 
   it('on the cover is told in the facts', () => {
-    expect(found('', 'cover: {src: ./matt.jpg, alt: The mat}\n')).toEqual(['picture-missing ./matt.jpg'])
+    expect(found('', 'cover: {src: ./matt.jpg, alt: The mat}\n')).toEqual(['cover-missing ./matt.jpg'])
     expect(found('', 'cover: {src: "./mat.jpg", alt: The mat}\n')).toEqual([])
     const elsewhere = 'https://a.example/m.jpg'
-    expect(found('', `cover: {src: "${elsewhere}", alt: The mat}\n`)).toEqual([`picture-missing ${elsewhere}`])
+    expect(found('', `cover: {src: "${elsewhere}", alt: The mat}\n`)).toEqual([`cover-missing ${elsewhere}`])
   })
 
   it('is taken to be there where the draft lies in no folder', () => {

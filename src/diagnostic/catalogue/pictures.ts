@@ -7,6 +7,11 @@ export const pictureFindings = {
     says: ({ src }) => `The picture “${src}” does not lie beside the draft.`,
     hint: () => 'Put it into the draft’s folder, or check its name: capitals and the ending count.',
   }),
+  'cover-missing': entry<{ src: string }>({
+    severity: 'warning',
+    says: ({ src }) => `The cover “${src}” does not lie beside the draft: the page will have none.`,
+    hint: () => 'Put it into the draft’s folder, or check its name: capitals and the ending count.',
+  }),
   'picture-unreadable': entry<{ src: string }>({
     severity: 'error',
     says: ({ src }) => `“${src}” is no picture that a page can show.`,

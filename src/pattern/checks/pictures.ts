@@ -27,10 +27,15 @@ function isElsewhere(src: string): boolean {
   return /^(?:https?:)?\/\//i.test(src)
 }
 
-function* stateFinding(src: string, at: Span, look: LookBeside | null): Generator<Diagnostic> {
+function* stateFinding(
+  src: string,
+  at: Span,
+  look: LookBeside | null,
+  missing: 'cover-missing' | 'picture-missing',
+): Generator<Diagnostic> {
   if (look === null) return
   const state = isBeside(src) ? look(decoded(src)) : 'picture'
-  if (state === 'missing') yield diagnose('picture-missing', at, { src })
+  if (state === 'missing') yield diagnose(missing, at, { src })
   if (state === 'other') yield diagnose('picture-unreadable', at, { src })
 }
 
@@ -46,15 +51,15 @@ export function* pictureFindings(draft: Draft, look: LookBeside | null): Generat
   if (facts.cover !== undefined) {
     const { src } = facts.cover
     const at = locate('cover', 'src')
-    if (isElsewhere(src)) yield diagnose('picture-missing', at, { src })
-    else yield* stateFinding(src, at, look)
+    if (isElsewhere(src)) yield diagnose('cover-missing', at, { src })
+    else yield* stateFinding(src, at, look, 'cover-missing')
   }
   for (const node of walk(bodyNodes(draft))) {
     if (node.type !== 'image') continue
     const at = spanOf(draft, node)
     const place = placeOf(draft, at, node.url)
     if (isElsewhere(node.url)) yield diagnose('picture-elsewhere', place, { src: node.url })
-    else yield* stateFinding(node.url, place, look)
+    else yield* stateFinding(node.url, place, look, 'picture-missing')
     if ((node.alt ?? '').trim() === '') yield diagnose('picture-without-words', at, { src: node.url })
   }
 }

@@ -20,6 +20,11 @@ const waysRound: Readonly<Record<keyof typeof obstacles, string>> = {
 
 /** Findings about linked counts: `front ~ stitches(across) as odd`. */
 export const linkedFindings = {
+  'linked-target-missing': entry<{ name: string }>({
+    severity: 'error',
+    says: ({ name }) => `\`${name}\` is a linked count with nothing that it is to be near to: any number would do.`,
+    hint: ({ name }) => `Say what it should come near to, such as \`${name} ~ stitches(30 cm)\`.`,
+  }),
   'linked-target-linked': entry<{ name: string; through: string }>({
     severity: 'error',
     says: ({ name, through }) =>

@@ -5,6 +5,7 @@ import { graded } from './graded.ts'
 const many = (count: number) => Array.from({ length: count }, (_, index) => `part_${index + 1} ~ 60`).join('\n')
 
 export const linkedSamples: Samples<keyof typeof linkedFindings> = {
+  'linked-target-missing': graded('‹front› ~', 'front ~ 40'),
   'linked-target-linked': graded('front ~ 40\nneck ~ ‹2 * front›', 'front ~ 40\nneck ~ 80\nneed neck = 2 * front'),
   'linked-target-large': graded('front ~ ‹4000000›', 'front ~ 40'),
   'linked-too-many': graded(`${many(64)}\n‹part_65 ~ 60›`, many(3)),
