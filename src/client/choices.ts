@@ -20,14 +20,22 @@ function startChoice(group: HTMLElement, memory: Memory): void {
   group.addEventListener('change', ({ isTrusted }) => {
     const button = buttons.find(({ checked }) => checked)
     const value = button?.value ?? ''
-    // Many sizes do not all fit beside each other on a phone.
-    button?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+    showChosen(group)
     // A link that was sent asks for its sender's choice: only the reader's own is remembered.
     if (isTrusted) memory.write(keep, value)
     if (local === undefined) toAddress(name, value === values[0] ? null : value)
   })
   if (local === undefined) addEventListener('popstate', () => show(values[0] ?? null))
   show(memory.read(keep))
+}
+
+/** Many sizes do not all fit beside each other: the line of them moves so that the chosen one is in view. */
+export function showChosen(group: Element): void {
+  const line = group.querySelector('.choice-options')
+  const option = group.querySelector(':checked')?.closest('label')
+  if (!line || !option) return
+  const [within, own] = [line.getBoundingClientRect(), option.getBoundingClientRect()]
+  line.scrollLeft += own.left + own.width / 2 - (within.left + within.width / 2)
 }
 
 /** As a reader would: whatever depends on the choice hears of it. */

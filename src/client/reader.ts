@@ -1,3 +1,4 @@
+import { startBarHeight } from './bar-height.ts'
 import { startChoices } from './choices.ts'
 import { startExplained } from './explained.ts'
 import { startFindSize } from './find-size.ts'
@@ -9,6 +10,7 @@ import { startWakeLock } from './wake-lock.ts'
 /** What a pattern's page can do with script. Without it the page stays whole. */
 const memory = memoryOf(() => localStorage)
 const data = readData()
+startBarHeight()
 startChoices(memory)
 startExplained()
 startWakeLock(memory)

@@ -3,7 +3,10 @@ import { afterAll, beforeAll } from 'vitest'
 import { type ServedSite, serveFolder } from './serve.ts'
 import { siteFolder } from './site.ts'
 
-/** Opens a page of the site in a window of its own, hands it to `use`, and closes it. */
+/**
+ * Opens a page of the site in a window of its own, hands it to `use`, and closes it. Nothing is kept on the device unless a test
+ * asks for it: it would be gathered anew for every window.
+ */
 export type Visit = <T>(path: string, options: BrowserContextOptions, use: (page: Page) => Promise<T>) => Promise<T>
 
 /** Serves the built site and starts a browser for the tests of a file; both are closed after them. */
@@ -19,7 +22,7 @@ export function visitor(): Visit {
     await site.close()
   })
   return async (path, options, use) => {
-    const context = await browser.newContext({ baseURL: site.origin, ...options })
+    const context = await browser.newContext({ baseURL: site.origin, serviceWorkers: 'block', ...options })
     try {
       const page = await context.newPage()
       await page.goto(path)

@@ -68,6 +68,21 @@ describe('the size that was chosen', () => {
     })
   })
 
+  test('is in view among many on a phone, and the page stays where it is', async () => {
+    const many = switchPages.find((each) => each.includes('sluice')) ?? ''
+    for (const height of [740, 300]) {
+      await visit(`${many}?size=4x`, { viewport: { width: 360, height } }, async (page) => {
+        expect(await page.evaluate(() => scrollY)).toBe(0)
+        const [line, option] = await Promise.all([
+          page.locator('.size-switch .choice-options').boundingBox(),
+          page.locator('.size-switch .choice-option:has(:checked)').boundingBox(),
+        ])
+        expect(option?.x).toBeGreaterThanOrEqual(line?.x ?? 0)
+        expect((option?.x ?? 0) + (option?.width ?? 0)).toBeLessThanOrEqual((line?.x ?? 0) + (line?.width ?? 0))
+      })
+    }
+  })
+
   test('does without a store', async () => {
     await visit('about:blank', {}, async (page) => {
       await page.addInitScript(() => {

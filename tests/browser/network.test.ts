@@ -1,3 +1,5 @@
+import { gzipSync } from 'node:zlib'
+import type { Page, Response } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { visitor } from './browser.ts'
 import { notFoundPage, pages } from './site.ts'
@@ -7,51 +9,63 @@ const visit = visitor()
 const policy =
   "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; worker-src 'self'; base-uri 'none'; form-action 'none'"
 
-interface Loaded {
-  readonly foreign: readonly string[]
-  readonly failed: readonly string[]
-  /** What the browser wrote to its console: breaches of the policy are told there. */
-  readonly told: readonly string[]
-  readonly fonts: readonly string[]
-  readonly policy: string | null
-  /** Blocks of data are no scripts: nothing runs them, and the policy lets them be. */
-  readonly inlineScripts: number
-  readonly inlineStyles: number
+/** What comes compressed from the start. */
+const packed = /woff2|jpeg|png|webp|pdf/
+
+/** Bytes of a file as a web host sends it. */
+async function weigh(response: Response): Promise<number> {
+  const body = await response.body()
+  const type = response.headers()['content-type'] ?? ''
+  return (packed.test(type) ? body : gzipSync(body, { level: 9 })).length
 }
 
-function load(path: string): Promise<Loaded> {
-  return visit('about:blank', {}, async (page) => {
-    const asked: string[] = []
-    const failed: string[] = []
-    const told: string[] = []
-    page.on('request', (request) => asked.push(request.url()))
-    page.on('response', (response) => response.status() >= 400 && failed.push(new URL(response.url()).pathname))
-    page.on('requestfailed', (request) => failed.push(request.url()))
-    page.on('console', (message) => told.push(message.text()))
-    await page.goto(path, { waitUntil: 'networkidle' })
-    const { origin } = new URL(page.url())
-    return {
-      foreign: asked.filter((url) => new URL(url).origin !== origin),
-      failed: failed.filter((each) => each !== notFoundPage),
-      told: told.filter((each) => path !== notFoundPage || !each.includes('404')),
-      fonts: await page.evaluate(async () =>
-        [...(await document.fonts.ready)]
-          .filter(({ status }) => status === 'loaded')
-          .map(({ family }) => family.replaceAll('"', '')),
-      ),
-      policy: await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content'),
-      inlineScripts: await page.locator('script:not([src], [type$="json"])').count(),
-      inlineStyles: await page.locator('[style], style').count(),
-    }
+/** Notes down what a page asks for, what it gets and what the browser tells of it. */
+function listen(page: Page) {
+  const asked: string[] = []
+  const failed: string[] = []
+  const told: string[] = []
+  const weighed: Promise<[string, number]>[] = []
+  // The worker that keeps pages for when there is no connection asks for files too.
+  page.context().on('request', (request) => asked.push(request.url()))
+  page.on('requestfailed', (request) => failed.push(request.url()))
+  page.on('console', (message) => told.push(message.text()))
+  page.on('response', (response) => {
+    const { pathname } = new URL(response.url())
+    if (response.status() >= 400) failed.push(pathname)
+    if (response.request().resourceType() !== 'image') weighed.push(weigh(response).then((bytes) => [pathname, bytes]))
   })
+  return { asked, failed, told, weighed }
 }
 
-describe('a page loads what is its own, and nothing else', () => {
-  test.each([...pages, notFoundPage])('%s', async (path) => {
-    const { fonts, ...rest } = await load(path)
-    expect(rest).toEqual({ foreign: [], failed: [], told: [], policy, inlineScripts: 0, inlineStyles: 0 })
-    expect(fonts).toContain('Atkinson Hyperlegible Next')
-    expect(fonts).toContain('Literata')
+const fontsOf = (page: Page): Promise<string[]> =>
+  page.evaluate(async () =>
+    [...(await document.fonts.ready)]
+      .filter(({ status }) => status === 'loaded')
+      .map(({ family }) => family.replaceAll('"', '')),
+  )
+
+describe.concurrent('a page', () => {
+  test.each([...pages, notFoundPage])('%s loads what is its own, nothing else, and less than 60 kB', async (path) => {
+    await visit('about:blank', { serviceWorkers: 'allow' }, async (page) => {
+      const { asked, failed, told, weighed } = listen(page)
+      await page.goto(path, { waitUntil: 'networkidle' })
+      const { origin } = new URL(page.url())
+      expect(asked.filter((url) => new URL(url).origin !== origin)).toEqual([])
+      expect(failed.filter((each) => each !== notFoundPage)).toEqual([])
+      // Breaches of the policy are told in the console.
+      expect(told.filter((each) => path !== notFoundPage || !each.includes('404'))).toEqual([])
+      const given = page.locator('meta[http-equiv="Content-Security-Policy"]')
+      expect(await given.getAttribute('content')).toBe(policy)
+      // Blocks of data are no scripts: nothing runs them, and the policy lets them be.
+      expect(await page.locator('script:not([src], [type$="json"]), [style], style').count()).toBe(0)
+      const fonts = await fontsOf(page)
+      expect(fonts).toContain('Atkinson Hyperlegible Next')
+      expect(fonts).toContain('Literata')
+      const files = await Promise.all(weighed)
+      expect(files.filter(([file]) => file.endsWith('.woff2')).length).toBeGreaterThan(1)
+      const total = files.reduce((sum, [, bytes]) => sum + bytes, 0)
+      expect(total, JSON.stringify(files)).toBeLessThan(60_000)
+    })
   })
 })
 

@@ -28,9 +28,11 @@ export function placeName({ times }: Work, { finished }: Place, current: Current
 
 const grouped = new Intl.NumberFormat('en')
 
-/** `34 % done, 1,240 sts left` */
+/** `34 %, 1,240 sts left` */
 export function progressWords(progress: Progress): string {
-  return saidProgress(progress).replace(/stitch(?:es)? left/, 'sts left')
+  return saidProgress(progress)
+    .replace(' done', '')
+    .replace(/stitch(?:es)? left/, 'sts left')
 }
 
 /** `34 % done, 1,240 stitches left` */

@@ -124,8 +124,8 @@ describe('words', () => {
   })
 
   test('of how far along', () => {
-    expect(progressWords({ made: 100, all: 1340, of: 'stitches', percent: 7 })).toBe('7 % done, 1,240 sts left')
-    expect(progressWords({ made: 1, all: 2, of: 'rows', percent: 50 })).toBe('50 % done, 1 row left')
+    expect(progressWords({ made: 100, all: 1340, of: 'stitches', percent: 7 })).toBe('7 %, 1,240 sts left')
+    expect(progressWords({ made: 1, all: 2, of: 'rows', percent: 50 })).toBe('50 %, 1 row left')
     const place = worked(child, 'foundation')
     expect(toldNext(child, place, currentRow(child, place), progressOf(child, place))).toBe(
       'Next: Rnd 1. 0 % done, 250 stitches left.',
