@@ -25,6 +25,15 @@ const studio = defineCollection({
     tagline: z.string(),
     about: z.string(),
     address: z.string().nullable().default(null),
+    print: z
+      .object({
+        /** A QR code of the pattern's page, where `address` says where that is. */
+        qr: z.boolean().default(true),
+        /** Numbers of six sizes and more in columns below their rows, or in brackets as on the page. */
+        numbers: z.enum(['columns', 'brackets']).default('columns'),
+      })
+      .strict()
+      .default({ qr: true, numbers: 'columns' }),
   }),
 })
 

@@ -1,5 +1,7 @@
 import type { Listing } from '../finding/shelf.ts'
 import { pathOf } from '../finding/shelf.ts'
+import type { PrintOut } from './print-outs.ts'
+import { printFile } from './print-outs.ts'
 
 /**
  * The address of a place on this site, from its path below the top: `patterns/tide-line/`. Works where
@@ -25,9 +27,9 @@ export function countsAddress(slug: string): string {
   return `${patternAddress(slug)}counts/`
 }
 
-/** The printed pattern, one file for each size of paper. */
-export function printAddress(slug: string, paper: 'a4' | 'letter'): string {
-  return `${patternAddress(slug)}${slug}-${paper}.pdf`
+/** One of the files that a pattern is printed from. */
+export function printAddress(slug: string, printOut: PrintOut): string {
+  return `${patternAddress(slug)}${printFile(slug, printOut)}.pdf`
 }
 
 /** The patterns that have something in common; all of them on the first page. */

@@ -1,5 +1,7 @@
 import PDFDocument from 'pdfkit'
 import type { Pattern } from '../pattern/pattern.ts'
+import type { Deflate } from './embed.ts'
+import { join, packObjects } from './pack.ts'
 
 /** The date in the file of a pattern that gives none: a clock would make two builds differ. */
 const undated = '2000-01-01'
@@ -12,18 +14,21 @@ class CollectedDocument extends PDFDocument {
   // Written to while PDFKit's constructor runs, so nothing may be set here after it.
   declare chunks: Uint8Array[]
   declare whole: boolean | undefined
+  declare whenWhole: (() => void) | undefined
 
   override push(chunk: Uint8Array | null): boolean {
     this.chunks ??= []
-    if (chunk === null) this.whole = true
-    else this.chunks.push(chunk)
+    if (chunk === null) {
+      this.whole = true
+      this.whenWhole?.()
+    } else this.chunks.push(chunk)
     return true
   }
 }
 
 /** An empty tagged document whose bytes depend on nothing but what is drawn on it. */
-export function createDocument(pattern: Pattern, studio: string): CollectedDocument {
-  const title = pattern.title
+export function createDocument(pattern: Pattern, studio: string, form: string | null): CollectedDocument {
+  const title = form === null ? pattern.title : `${pattern.title} – ${form}`
   const document = new CollectedDocument({
     autoFirstPage: false,
     // No default face: an unembedded one would be entered.
@@ -72,19 +77,13 @@ function escapeXml(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;')
 }
 
-/** Ends the document and gives its bytes. */
-export function finishDocument(document: CollectedDocument): Uint8Array {
+/** Ends the document and gives its bytes; PDFKit takes see-through pictures apart in its own time. */
+export async function finishDocument(document: CollectedDocument, deflate: Deflate | null): Promise<Uint8Array> {
   document.end()
-  if (!document.whole) throw new Error('PDFKit has not written all of the document at its end')
-  return join(document.chunks)
-}
-
-function join(chunks: readonly Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0))
-  let offset = 0
-  for (const chunk of chunks) {
-    bytes.set(chunk, offset)
-    offset += chunk.length
+  if (!document.whole) {
+    await new Promise<void>((resolve) => {
+      document.whenWhole = resolve
+    })
   }
-  return bytes
+  return join(deflate === null ? document.chunks : packObjects(document.chunks, deflate))
 }

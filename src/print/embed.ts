@@ -1,5 +1,4 @@
 import type { Font, Glyph } from 'fontkit'
-import { deflate } from './deflate.ts'
 import type { Face } from './face.ts'
 import type { Shape } from './shape.ts'
 import { subsetFont } from './subset.ts'
@@ -19,13 +18,13 @@ export interface Embedded {
  * Enters a face in a document, with glyph numbers as its codes. PDFKit would number the glyphs anew in each
  * document, so that no word could be kept for the next.
  */
-export function embedFace(document: PDFKit.PDFDocument, face: Face, index: number): Embedded {
+export function embedFace(document: PDFKit.PDFDocument, face: Face, index: number, deflate: Deflate | null): Embedded {
   const baseName = `${subsetTag(index)}+${face.font.postscriptName.replaceAll(' ', '_')}`
   const dictionary = { Type: 'Font', Subtype: 'Type0', BaseFont: baseName, Encoding: 'Identity-H' }
   const reference = document.ref(dictionary)
   const shown = new Set<Shape>()
   const end = (): void => {
-    const part = partOf(face, glyphsOf(shown))
+    const part = partOf(face, glyphsOf(shown), deflate)
     Object.assign(dictionary, {
       DescendantFonts: [descendant(document, face.font, baseName, part)],
       ToUnicode: stream(document, part.characters),
@@ -50,14 +49,18 @@ function glyphsOf(shapes: Iterable<Shape>): ReadonlyMap<number, Glyph> {
 /** What a document holds of a face that shows some of its glyphs. */
 interface Part {
   readonly widths: readonly (number | readonly number[])[]
-  readonly program: Deflated
-  readonly characters: Deflated
+  readonly program: Packed
+  readonly characters: Packed
 }
 
-/** A stream's bytes, and how many they were. */
-interface Deflated {
+/** Packs bytes as the filter `FlateDecode` takes them. */
+export type Deflate = (bytes: Uint8Array) => Uint8Array
+
+/** A stream's bytes, and how many they were before they were packed. */
+interface Packed {
   readonly bytes: Uint8Array
   readonly length: number
+  readonly filter: 'FlateDecode' | null
 }
 
 const parts = new WeakMap<Face, Map<string, Part>>()
@@ -65,34 +68,35 @@ const parts = new WeakMap<Face, Map<string, Part>>()
 /** Both papers of a pattern show the same letters, and so do many patterns of one studio. */
 const mostParts = 64
 
-function partOf(face: Face, glyphs: ReadonlyMap<number, Glyph>): Part {
+function partOf(face: Face, glyphs: ReadonlyMap<number, Glyph>, deflate: Deflate | null): Part {
   const known = parts.get(face) ?? new Map<string, Part>()
   parts.set(face, known)
-  const key = [...glyphs.keys()].join()
+  const key = `${deflate === null ? 'plain' : 'packed'} ${[...glyphs.keys()].join()}`
   const before = known.get(key)
   if (before !== undefined) return before
   if (known.size >= mostParts) known.clear()
-  const part = makePart(face, glyphs)
+  const part = makePart(face, glyphs, deflate)
   known.set(key, part)
   return part
 }
 
-function makePart({ font, file }: Face, glyphs: ReadonlyMap<number, Glyph>): Part {
+function makePart({ font, file }: Face, glyphs: ReadonlyMap<number, Glyph>, deflate: Deflate | null): Part {
   const scale = 1000 / font.unitsPerEm
   return {
     widths: [...glyphs].flatMap(([id, glyph]) => [id, [glyph.advanceWidth * scale]]),
-    program: deflated(subsetFont(file, glyphs.keys())),
-    characters: deflated(new TextEncoder().encode(toUnicode(font, glyphs))),
+    program: packed(subsetFont(file, glyphs.keys()), deflate),
+    characters: packed(new TextEncoder().encode(toUnicode(font, glyphs)), deflate),
   }
 }
 
-function deflated(bytes: Uint8Array): Deflated {
-  return { bytes: deflate(bytes), length: bytes.length }
+function packed(bytes: Uint8Array, deflate: Deflate | null): Packed {
+  if (deflate === null) return { bytes, length: bytes.length, filter: null }
+  return { bytes: deflate(bytes), length: bytes.length, filter: 'FlateDecode' }
 }
 
 /** `Length1` is wanted of a font's stream and means nothing in another. */
-function stream(document: PDFKit.PDFDocument, { bytes, length }: Deflated): PDFKit.PDFKitReference {
-  const reference = document.ref({ Filter: 'FlateDecode', Length1: length })
+function stream(document: PDFKit.PDFDocument, { bytes, length, filter }: Packed): PDFKit.PDFKitReference {
+  const reference = document.ref({ ...(filter === null ? {} : { Filter: filter }), Length1: length })
   reference.end(bytes)
   return reference
 }

@@ -1,12 +1,12 @@
 import type { Pattern } from '../pattern/pattern.ts'
-import type { Frame } from './composer.ts'
-import type { Line, Setter } from './line.ts'
+import type { SizeColumns } from './columns.ts'
+import type { Composer } from './composer.ts'
+import { shortAddress } from './corrections.ts'
+import type { Line } from './line.ts'
 import { breakLines } from './line.ts'
-import type { Pen } from './pen.ts'
+import type { Pen, Sheet } from './pen.ts'
 import { sizeOrder } from './sizes.ts'
 import { drawLine } from './strip.ts'
-import { styles } from './style.ts'
-import type { Tag } from './tag.ts'
 
 export interface Studio {
   readonly name: string
@@ -18,47 +18,86 @@ export interface Furniture {
   readonly draw: (pen: Pen, page: number, pages: number, piece: string | null) => void
 }
 
-interface Place {
-  readonly frame: Frame
-  /** Upper edges of the head line and the first foot line, in points from the top of the page. */
-  readonly head: number
-  readonly foot: number
+/** What the head and foot say beside the piece and the page. */
+export interface FurnitureWords {
+  readonly studio: Studio
+  /** The print-out among those of the pattern: `Large print`; null for the usual one. */
+  readonly form: string | null
+  /** The address of the pattern's page; null where it is not printed. */
+  readonly page: string | null
 }
 
-const leading = 12
-
-/** Head: the piece, and the order of the sizes where it fits. Foot: title, edition, page, studio. */
-export function setFurniture(pattern: Pattern, studio: Studio, setter: Setter, place: Place, root: Tag): Furniture {
-  const { start, end } = place.frame
-  const width = end - start
-  const line = (text: string, room: number): Line => shorten(setter, text, room)
-  const title = line(
-    pattern.edition === null ? pattern.title : `${pattern.title} · Edition ${pattern.edition}`,
-    width - 90,
-  )
-  const name = line([studio.name, studio.address].filter((words) => words !== null && words !== '').join(' · '), width)
-  const order = pattern.sizes.length < 2 ? null : wholeOrNothing(setter, sizeOrder(pattern.sizes), width * 0.7)
-  const left = { tag: root, x: start, width, leading }
+/** Head: the piece, and the sizes over their columns, or their order where it fits. Foot: title, edition, page, studio. */
+export function setFurniture(pattern: Pattern, words: FurnitureWords, composer: Composer, sheet: Sheet): Furniture {
+  const { frame, look, parent } = composer
+  const width = frame.end - frame.start
+  const { foot: leading } = look.leading
+  const foot = sheet.height - look.foot
+  const numbered = Math.max(90, look.styles.small.size * 8)
+  const edition = pattern.edition === null ? null : `Edition ${pattern.edition}`
+  const titles = [[pattern.title, edition, words.form], [pattern.title, edition], [pattern.title]]
+  const title = firstFitting(composer, titles, width - numbered)
+  const address = words.page === null ? words.studio.address : shortAddress(words.page)
+  const name = firstFitting(composer, [[words.studio.name, address], [address ?? words.studio.name]], width)
+  const left = { tag: parent, x: frame.start, width, leading }
   const right = { ...left, align: 'right' } as const
-  const drawHead = (pen: Pen, piece: string | null): void => {
-    drawLine(pen, line(piece ?? pattern.title, width * 0.28), left, place.head)
-    if (order !== null) drawLine(pen, order, right, place.head)
-  }
+  const sizes = headOfSizes(pattern.sizes, composer)
   return {
     draw: (pen, page, pages, piece) =>
       pen.artifact('Pagination', () => {
-        if (page > 1) drawHead(pen, piece)
-        drawLine(pen, title, left, place.foot)
-        drawLine(pen, line(`Page ${page} of ${pages}`, 90), right, place.foot)
-        drawLine(pen, name, left, place.foot + leading)
+        if (page > 1) {
+          drawLine(pen, shorten(composer, piece ?? pattern.title, sizes.room), left, look.head)
+          sizes.draw(pen, look.head)
+        }
+        drawLine(pen, title, left, foot)
+        drawLine(pen, shorten(composer, `Page ${page} of ${pages}`, numbered), right, foot)
+        drawLine(pen, name, left, foot + leading)
       }),
   }
 }
 
+const joined = (words: readonly (string | null)[]): string =>
+  words.filter((word) => word !== null && word !== '').join(' · ')
+
+/** The sizes at the head of a page, and how much of the line they leave for the piece, in points. */
+interface SizesHead {
+  readonly room: number
+  readonly draw: (pen: Pen, top: number) => void
+}
+
+function headOfSizes(sizes: readonly string[], composer: Composer): SizesHead {
+  const { frame, look, columns, parent } = composer
+  const width = frame.end - frame.start
+  if (columns !== null) return headOfColumns(columns, composer)
+  const order = sizes.length < 2 ? null : wholeOrNothing(composer, sizeOrder(sizes), width * 0.7)
+  if (order === null) return { room: width, draw: () => {} }
+  const setting = { tag: parent, x: frame.start, width, leading: look.leading.foot, align: 'right' } as const
+  return { room: width * 0.28, draw: (pen, top) => drawLine(pen, order, setting, top) }
+}
+
+function headOfColumns({ left, width, names }: SizeColumns, { frame, look, parent }: Composer): SizesHead {
+  const leading = look.styles.tiny.size * 1.3
+  const draw: SizesHead['draw'] = (pen, top) => {
+    for (const [size, lines] of names.entries()) {
+      const setting = { tag: parent, x: left + size * width, width, leading, align: 'center' } as const
+      for (const [index, line] of lines.entries()) drawLine(pen, line, setting, top + index * leading)
+    }
+  }
+  return { room: left - frame.start - 8, draw }
+}
+
+/** The first of several wordings that fits on one line; the last with its end given up where none does. */
+function firstFitting(composer: Composer, wordings: readonly (readonly (string | null)[])[], width: number): Line {
+  for (const words of wordings) {
+    const line = wholeOrNothing(composer, joined(words), width)
+    if (line !== null) return line
+  }
+  return shorten(composer, joined(wordings.at(-1) ?? []), width)
+}
+
 /** The text on one line, its end given up where it is too long. */
-function shorten(setter: Setter, text: string, width: number): Line {
-  const style = styles.small
-  const fitting = (words: string): Line | null => wholeOrNothing(setter, words, width)
+function shorten(composer: Composer, text: string, width: number): Line {
+  const fitting = (words: string): Line | null => wholeOrNothing(composer, words, width)
   const whole = fitting(text)
   if (whole !== null) return whole
   const words = text.split(' ')
@@ -66,10 +105,10 @@ function shorten(setter: Setter, text: string, width: number): Line {
     const cut = fitting(`${words.slice(0, count).join(' ')} …`)
     if (cut !== null) return cut
   }
-  return breakLines(setter, [{ text, style }], width)[0] ?? { fragments: [], width: 0 }
+  return breakLines(composer, [{ text, style: composer.look.styles.small }], width)[0] ?? { fragments: [], width: 0 }
 }
 
-function wholeOrNothing(setter: Setter, text: string, width: number): Line | null {
-  const [line, ...more] = breakLines(setter, [{ text, style: styles.small }], width)
+function wholeOrNothing(composer: Composer, text: string, width: number): Line | null {
+  const [line, ...more] = breakLines(composer, [{ text, style: composer.look.styles.small }], width)
   return line === undefined || more.length > 0 ? null : line
 }

@@ -1,4 +1,5 @@
+export type { PageAddress } from './corrections.ts'
 export type { FaceName, FontFile, Fonts } from './face.ts'
 export type { Studio } from './furniture.ts'
-export type { Printed, PrintOptions } from './render.ts'
+export type { Form, Printed, PrintOptions } from './render.ts'
 export { renderPdf } from './render.ts'

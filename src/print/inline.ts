@@ -2,8 +2,9 @@ import { onlyWords } from '../measure/index.ts'
 import { textForAll } from '../measure/segment.ts'
 import type { Inline } from '../pattern/node.ts'
 import type { Run } from './line.ts'
+import { everyday } from './look.ts'
 import type { Style } from './style.ts'
-import { colours, slope, strengthen, styles } from './style.ts'
+import { slope, strengthen } from './style.ts'
 
 /** A picture between words: it is drawn between lines. */
 export interface InlinePicture {
@@ -31,12 +32,15 @@ const handlers = {
   emphasis: (node, within) => readInlines(node.children, { ...within, style: slope(within.style) }),
   strong: (node, within) => readInlines(node.children, { ...within, style: strengthen(within.style) }),
   delete: (node, within) => readInlines(node.children, { ...within, style: { ...within.style, strike: true } }),
-  code: (node, { style }) => [{ text: node.text, style: { ...style, colour: styles.code.colour } }],
+  code: (node, { style }) => [{ text: node.text, style: { ...style, colour: style.accent } }],
   break: (_, { style }) => [{ text: '\n', style }],
   link: (node, within) => readInlines(node.children, { ...within, style: linked(within.style, node.href) }),
   image: (node) => [{ src: node.src, alt: node.alt }],
   onlyInline: (node, within) => [
-    { text: `${onlyWords(within.sizes, node.sizes)}: `, style: { ...slope(within.style), colour: colours.accent } },
+    {
+      text: `${onlyWords(within.sizes, node.sizes)}: `,
+      style: { ...slope(within.style), colour: within.style.accent },
+    },
     ...readInlines(node.children, within),
   ],
 } satisfies Handlers
@@ -58,7 +62,7 @@ export function readRuns(nodes: readonly Inline[], within: Surroundings): readon
 
 /** The words of nodes without their looks, for a bookmark. */
 export function plainText(nodes: readonly Inline[], sizes: readonly string[]): string {
-  return readRuns(nodes, { style: styles.text, sizes })
+  return readRuns(nodes, { style: everyday.styles.text, sizes })
     .map((run) => run.text)
     .join('')
     .replace(/\s+/g, ' ')
@@ -67,5 +71,5 @@ export function plainText(nodes: readonly Inline[], sizes: readonly string[]): s
 
 /** A print-out has no address of its own: only whole addresses become links, the rest stays text. */
 function linked(style: Style, href: string): Style {
-  return /^(https?:\/\/|mailto:)/i.test(href) ? { ...style, href, colour: colours.accent } : style
+  return /^(https?:\/\/|mailto:)/i.test(href) ? { ...style, href, colour: style.accent } : style
 }

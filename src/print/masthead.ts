@@ -1,46 +1,47 @@
 import type { Pattern } from '../pattern/pattern.ts'
+import { alone, beside, pictureArtwork } from './artwork.ts'
 import { setRuns } from './blocks/paragraph.ts'
-import type { Composer, Picture, Strips } from './composer.ts'
+import type { Composer, Strips } from './composer.ts'
 import { dateWords } from './date.ts'
-import type { Run } from './line.ts'
 import { breakLines } from './line.ts'
-import { fitPicture } from './picture.ts'
+import type { Look } from './look.ts'
 import type { Strip } from './strip.ts'
-import { after, heightOf, lineStrips } from './strip.ts'
+import { after, lineStrips } from './strip.ts'
 import type { Style } from './style.ts'
-import { styles } from './style.ts'
 import { tag } from './tag.ts'
 
-const coverWidth = 168
-const coverHeight = 224
+const coverSpace = 24
+/** Tallest that a cover is below the title. */
+const tallest = 320
 
-/** Title, summary and edition, with the cover at their right. */
+/** Title, summary and edition, with the cover at their right, or below them where letters are large. */
 export function setMasthead(pattern: Pattern, studio: string, composer: Composer): Strips {
-  const { frame } = composer
+  const { frame, look } = composer
   const cover = pattern.cover === null ? null : composer.pictureOf(pattern.cover.src)
-  const end = cover === null ? frame.end : frame.end - coverWidth - 24
+  const alt = pattern.cover?.alt ?? ''
+  if (cover === null || look.coverBeside === null) {
+    const words = setWords(pattern, studio, { ...composer, frame: { ...frame, text: frame.start } })
+    if (cover === null) return words
+    return [...words, alone(pictureArtwork(cover, alt, frame.end - frame.start, tallest), frame.start, 16, composer)]
+  }
+  const artwork = pictureArtwork(cover, alt, look.coverBeside.width, look.coverBeside.height)
+  const end = frame.end - artwork.width - coverSpace
   const words = setWords(pattern, studio, { ...composer, frame: { ...frame, text: frame.start, end } })
-  return cover === null ? words : besideCover(words, cover, pattern.cover?.alt ?? '', composer)
+  return beside(words, artwork, composer)
 }
 
 function setWords(pattern: Pattern, studio: string, composer: Composer): Strips {
-  const { frame, parent } = composer
+  const { frame, parent, look } = composer
   const paragraph = (text: string, style: Style): Strips => setRuns([{ text, style }], composer, tag('P', parent))
-  const title = lineStrips(
-    breakLines(composer, [titleRun(pattern.title)], frame.end - frame.start),
-    {
-      tag: tag('H1', parent),
-      x: frame.start,
-      width: frame.end - frame.start,
-      leading: titleSize(pattern.title) * 1.18,
-    },
-    4,
-  )
+  const style = { ...look.styles.text, face: 'title', size: titleSize(pattern.title, look) } as const
+  const width = frame.end - frame.start
+  const setting = { tag: tag('H1', parent), x: frame.start, width, leading: style.size * 1.18 }
+  const title = lineStrips(breakLines(composer, [{ text: pattern.title, style }], width), setting, 4)
   return [
-    ...(studio === '' ? [] : paragraph(studio, styles.soft)),
+    ...(studio === '' ? [] : paragraph(studio, look.styles.soft)),
     ...title.map((strip, index) => (index === 0 ? bookmarked(strip, pattern.title) : strip)),
-    ...(pattern.summary === null ? [] : after(8, paragraph(pattern.summary, styles.text))),
-    ...after(8, paragraph(factWords(pattern), styles.soft)),
+    ...(pattern.summary === null ? [] : after(8, paragraph(pattern.summary, look.styles.text))),
+    ...after(8, paragraph(factWords(pattern), look.styles.soft)),
   ]
 }
 
@@ -53,10 +54,9 @@ function bookmarked(strip: Strip, title: string): Strip {
 }
 
 /** A long title is set smaller, so that it stays a title and not a page. */
-const titleSize = (title: string): number => (title.length > 90 ? 17 : title.length > 40 ? 22 : 28)
-
-function titleRun(title: string): Run {
-  return { text: title, style: { ...styles.text, face: 'title', size: titleSize(title) } }
+function titleSize(title: string, { titles }: Look): number {
+  const [short, longer, longest] = titles
+  return title.length > 90 ? longest : title.length > 40 ? longer : short
 }
 
 const skills = { basic: 'Basic', easy: 'Easy', intermediate: 'Intermediate', complex: 'Complex' } as const
@@ -70,21 +70,4 @@ function factWords({ edition, published, skill, terms }: Pattern): string {
     terms === 'us' ? 'US terms' : 'UK terms',
   ]
   return facts.filter((fact) => fact !== null).join(' · ')
-}
-
-/** The cover's upper edge is that of the first line; what follows stands clear of both. */
-function besideCover(words: Strips, cover: Picture, alt: string, composer: Composer): Strips {
-  const { width, height } = fitPicture(cover, coverWidth, coverHeight)
-  const figure = tag('Figure', composer.parent, { alt })
-  const x = composer.frame.end - width
-  const kept = words.map((strip) => ({ ...strip, keep: true }))
-  const rest = Math.max(0, height - heightOf(words, true))
-  const filler: Strip = {
-    height: rest,
-    gap: 0,
-    keep: false,
-    draw: (pen, top) =>
-      pen.picture(cover.image, figure, x, top + rest - Math.max(height, heightOf(words, true)), width, height),
-  }
-  return [...kept, filler]
 }

@@ -52,7 +52,17 @@ export function roundedSquare(side: number, radius: number): string {
 
 /** An outline drawn at each of some places; as it is the same text each time, it takes little room. */
 export function repeated(outline: string, places: readonly (readonly [x: number, y: number])[]): string {
-  return places.map(([x, y]) => `q 1 0 0 1 ${number(x)} ${number(y)} cm\n${outline}S Q\n`).join('')
+  return places.map(([x, y]) => moved(`${outline}S `, x, y)).join('')
+}
+
+/** A drawing with its upper left corner at a place; what it sets is forgotten after. */
+export function moved(drawing: string, x: number, y: number): string {
+  return `q 1 0 0 1 ${number(x)} ${number(y)} cm\n${drawing}Q\n`
+}
+
+/** Rectangles, each by its left and upper edge, width and height, filled at once. */
+export function filled(rectangles: readonly (readonly number[])[], colour: string): string {
+  return `${rgb(colour)} rg\n${rectangles.map((sides) => `${sides.map(number).join(' ')} re\n`).join('')}f\n`
 }
 
 /** Width and colour of the lines that follow. */

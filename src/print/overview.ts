@@ -3,24 +3,34 @@ import type { Block, Inline } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setAbbreviations } from './abbreviations.ts'
 import type { Composer, SetBlocks, Strips } from './composer.ts'
-import { dateWords } from './date.ts'
+import type { PageAddress } from './corrections.ts'
+import { setCorrections } from './corrections.ts'
 import { sideHeading } from './side-heading.ts'
 import { setSizes } from './sizes.ts'
+import { setYarn } from './yarn.ts'
 
-/** What a maker needs before the first row: sizes, materials, gauge, abbreviations and what has changed. */
-export function setOverview(pattern: Pattern, composer: Composer, setBlocks: SetBlocks): Strips {
+/** What a maker needs before the first row: sizes, materials, gauge, abbreviations and where corrections are found. */
+export function setOverview(
+  pattern: Pattern,
+  page: PageAddress | null,
+  composer: Composer,
+  setBlocks: SetBlocks,
+): Strips {
   const within = { ...composer, level: 2 }
   const lines = (texts: readonly string[]): Strips => setBlocks(texts.map(paragraphOf), within)
-  const sections: readonly (readonly [title: string, strips: Strips])[] = [
-    ['Sizes', setSizes(pattern, within)],
-    ['Materials', setBlocks([listOf(materialLines(pattern))], within)],
+  const sizes = setSizes(pattern, within)
+  const sections: readonly (readonly [title: string, strips: Strips, acrossPage?: boolean])[] = [
+    ['Sizes', sizes.strips, sizes.acrossPage],
+    ['Materials', [...setBlocks([listOf(materialLines(pattern))], within), ...setYarn(pattern, within)]],
     ['Safety', setBlocks(pattern.cautions.flatMap(cautionBlocks), beside(within))],
     [pattern.terms === 'us' ? 'Gauge' : 'Tension', lines(pattern.gauge.map(gaugeWords))],
     ['Film', pattern.film === null ? [] : setBlocks(filmBlocks(pattern.film), within)],
-    ['Changes', lines(pattern.changes.map(changeWords))],
     ['Abbreviations', setAbbreviations(pattern.abbreviations, within)],
+    [page === null ? 'Changes' : 'Corrections', setCorrections(pattern.changes, page, within, setBlocks)],
   ]
-  return sections.flatMap(([title, strips]) => (strips.length === 0 ? [] : sideHeading(title, strips, within)))
+  return sections.flatMap(([title, strips, acrossPage = false]) =>
+    strips.length === 0 ? [] : sideHeading(title, strips, acrossPage, within),
+  )
 }
 
 const text = (text: string): Inline => ({ type: 'text', text })
@@ -32,12 +42,13 @@ function listOf(items: readonly (readonly Inline[])[]): Block {
   return { type: 'list', ordered: false, start: 1, items: blocks }
 }
 
-function materialLines({ materials }: Pattern): readonly (readonly Inline[])[] {
+function materialLines({ materials, sizes, yarn }: Pattern): readonly (readonly Inline[])[] {
   const several = materials.yarn.length > 1
   return [
     ...materials.yarn.map(({ as, description, amount }): readonly Inline[] => [
       text(`${several ? `Yarn (${as})` : 'Yarn'}: ${textForAll(description)}`),
-      ...(amount === null ? [] : [text('; about '), amount]),
+      // Of several sizes the amounts stand in a table.
+      ...(amount === null || (sizes.length > 1 && yarn[as] !== undefined) ? [] : [text('; about '), amount]),
     ]),
     ...(materials.yarnNote === null ? [] : [[text(materials.yarnNote)]]),
     ...(materials.hooks.length === 0 ? [] : [[text(`Hook: ${materials.hooks.join(', ')}`)]]),
@@ -65,8 +76,4 @@ function filmBlocks({ url, moments }: NonNullable<Pattern['film']>): readonly Bl
   const places = moments.map(({ place, time }) => `${place} at ${time}`)
   const rest = places.length === 0 ? [] : [text(`. ${places.join(', ')}.`)]
   return [{ type: 'paragraph', children: [link, ...rest] }]
-}
-
-function changeWords({ edition, date, note }: Pattern['changes'][number]): string {
-  return `Edition ${edition}${date === null ? '' : ` (${dateWords(date)})`}: ${note}`
 }

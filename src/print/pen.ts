@@ -1,4 +1,4 @@
-import type { Embedded } from './embed.ts'
+import type { Deflate, Embedded } from './embed.ts'
 import { embedFace } from './embed.ts'
 import type { Spoken } from './expansion.ts'
 import type { Face } from './face.ts'
@@ -14,6 +14,14 @@ export interface Sheet {
   readonly height: number
 }
 
+/** A box on a page, by its upper left corner. */
+export interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
 /**
  * Draws on the pages of one document and keeps its structure: what is drawn lies in the marked content of
  * its tag, neighbours with one tag share it, and all else is an artifact. Places count in points from the
@@ -22,6 +30,7 @@ export interface Sheet {
 export class Pen {
   readonly #doc: PDFKit.PDFDocument
   readonly #spoken: Spoken
+  readonly #deflate: Deflate | null
   readonly #elements = new Map<Tag, PDFKit.PDFStructureElement>()
   readonly #faces = new Map<Face, Embedded>()
   readonly #bookmarks: { readonly depth: number; readonly item: PDFKit.PDFOutline }[]
@@ -32,8 +41,9 @@ export class Pen {
   #font = ''
   #colour = ''
 
-  constructor(doc: PDFKit.PDFDocument, spoken: Spoken) {
+  constructor(doc: PDFKit.PDFDocument, spoken: Spoken, deflate: Deflate | null) {
     this.#doc = doc
+    this.#deflate = deflate
     this.#spoken = spoken
     this.#bookmarks = [{ depth: 0, item: doc.outline }]
   }
@@ -91,9 +101,15 @@ export class Pen {
   }
 
   /** The outline of an empty box to tick, by the upper left corners of the boxes. */
-  boxes(corners: readonly (readonly [x: number, y: number])[], outline: string, colour: string): void {
+  boxes(
+    corners: readonly (readonly [x: number, y: number])[],
+    outline: string,
+    colour: string,
+    thickness: number,
+  ): void {
+    if (corners.length === 0) return
     this.artifact('Layout', () => {
-      this.#content += operators.stroke(0.6, colour) + operators.repeated(outline, corners)
+      this.#content += operators.stroke(thickness, colour) + operators.repeated(outline, corners)
     })
   }
 
@@ -107,17 +123,7 @@ export class Pen {
   }
 
   /** Draws lines, given as operators in points of their own, so much enlarged, in a box on the page; without a tag for the eye only. */
-  drawing(
-    lines: string,
-    scale: number,
-    tag: Tag | null,
-    {
-      x,
-      y,
-      width,
-      height,
-    }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
-  ): void {
+  drawing(lines: string, scale: number, tag: Tag | null, { x, y, width, height }: Box): void {
     const draw = (): void => {
       const [size, left, top] = [scale, x, y].map(operators.number)
       this.#content += `q ${size} 0 0 ${size} ${left} ${top} cm\n${lines}Q\n`
@@ -204,7 +210,7 @@ export class Pen {
   #embedded(face: Face): Embedded {
     const known = this.#faces.get(face)
     if (known !== undefined) return known
-    const embedded = embedFace(this.#doc, face, this.#faces.size)
+    const embedded = embedFace(this.#doc, face, this.#faces.size, this.#deflate)
     this.#faces.set(face, embedded)
     return embedded
   }

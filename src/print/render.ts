@@ -1,27 +1,43 @@
 import type { Block } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setBlocks } from './block.ts'
-import type { Composer, Frame, Picture } from './composer.ts'
+import { createComposer } from './compose.ts'
+import type { Composer } from './composer.ts'
+import type { PageAddress } from './corrections.ts'
+import { setCountSheet } from './count-sheet.ts'
 import { createDocument, finishDocument } from './document.ts'
+import type { Deflate } from './embed.ts'
 import { readAloud } from './expansion.ts'
 import type { Fonts } from './face.ts'
-import { openFaces } from './face.ts'
 import type { Furniture, Studio } from './furniture.ts'
 import { setFurniture } from './furniture.ts'
+import { compact, everyday, type Look, large } from './look.ts'
 import { setMasthead } from './masthead.ts'
+import { setNotes } from './notes.ts'
 import { setOverview } from './overview.ts'
 import type { SetPage } from './paginate.ts'
 import { paginate } from './paginate.ts'
 import type { Sheet } from './pen.ts'
 import { Pen } from './pen.ts'
-import type { Tag } from './tag.ts'
+import type { Strip } from './strip.ts'
+
+/** The print-outs of a pattern: the usual one, one in large print, and its counts alone on a page. */
+export type Form = 'usual' | 'large' | 'counts'
 
 export interface PrintOptions {
   readonly paper: 'a4' | 'letter'
+  /** The usual print-out where it is left out. */
+  readonly form?: Form
   readonly fonts: Fonts
   readonly studio: Studio
+  /** The pattern's page, for corrections; not spoken of where it is left out. */
+  readonly page?: PageAddress | null
+  /** Numbers of many sizes stand in columns below their rows unless this is `brackets`. */
+  readonly numbers?: 'columns' | 'brackets'
   /** Bytes of the pictures by the `src` that the pattern gives them; PNG and JPEG are drawn. */
   readonly images?: Readonly<Record<string, Uint8Array>>
+  /** Packs bytes as the filter `FlateDecode` wants them. Without it the file is about twice as large. */
+  readonly deflate?: Deflate
 }
 
 export interface Printed {
@@ -36,28 +52,39 @@ const sheets = {
   letter: { width: 612, height: 792 },
 } as const
 
-const margin = { side: 58, top: 66, bottom: 70 }
-/** Room in which labels hang beside the text. */
-const gutter = 94
+/** What a form looks like, and what the foot of its pages calls it. */
+const forms: Readonly<Record<Form, { readonly look: Look; readonly words: string | null }>> = {
+  usual: { look: everyday, words: null },
+  large: { look: large, words: 'Large print' },
+  counts: { look: compact, words: 'Count sheet' },
+}
 
-/** Prints a pattern: an overview page, then the body, for all sizes. The same input gives the same bytes. */
+/** Prints a pattern: an overview page, then the body, for all sizes; or its counts. The same input gives the same bytes. */
 export async function renderPdf(pattern: Pattern, options: PrintOptions): Promise<Printed> {
+  const { studio, form = 'usual', page = null } = options
   const sheet = sheets[options.paper]
-  const document = createDocument(pattern, options.studio.name)
-  const root: Tag = { role: 'Document', parent: null }
-  const composer = createComposer(pattern, options, document, sheet, root)
+  const { look, words } = forms[form]
+  const document = createDocument(pattern, studio.name, words)
+  const composer = createComposer(pattern, options, look, document, sheet)
+  const { area } = composer
+  const parts = form === 'counts' ? setCountSheet(pattern, composer) : setSheet(pattern, options, composer)
+  const pages = paginate(parts, area)
+  const furniture = setFurniture(pattern, { studio, form: words, page: page?.address ?? null }, composer, sheet)
+  const deflate = options.deflate ?? null
+  const pen = new Pen(document, readAloud(pattern.abbreviations), deflate)
+  drawPages(pen, sheet, pages, look.margin.top, area, furniture)
+  return { bytes: await finishDocument(document, deflate), missing: [...composer.missing] }
+}
+
+/** The overview, then the instructions and room for notes. */
+function setSheet(pattern: Pattern, options: PrintOptions, composer: Composer): readonly (readonly Strip[])[] {
   const [introduction, instructions] = cutIntroduction(pattern.body)
   const overview = [
     ...setMasthead(pattern, options.studio.name, composer),
     ...setBlocks(introduction, composer),
-    ...setOverview(pattern, composer, setBlocks),
+    ...setOverview(pattern, options.page ?? null, composer, setBlocks),
   ]
-  const body = setBlocks(instructions, composer)
-  const pages = paginate([overview, body], sheet.height - margin.top - margin.bottom)
-  const place = { frame: composer.frame, head: 34, foot: sheet.height - 48 }
-  const furniture = setFurniture(pattern, options.studio, composer, place, root)
-  drawPages(new Pen(document, readAloud(pattern.abbreviations)), sheet, pages, furniture)
-  return { bytes: finishDocument(document), missing: [...composer.missing] }
+  return [overview, [...setBlocks(instructions, composer), setNotes(composer)]]
 }
 
 /** What stands above the first heading introduces the pattern; without a heading all of it is instructions. */
@@ -69,58 +96,21 @@ function cutIntroduction(body: readonly Block[]): readonly [introduction: readon
   return [body.slice(0, first), body.slice(first)]
 }
 
-function createComposer(
-  pattern: Pattern,
-  options: PrintOptions,
-  document: PDFKit.PDFDocument,
+function drawPages(
+  pen: Pen,
   sheet: Sheet,
-  parent: Tag,
-): Composer {
-  const frame: Frame = { start: margin.side, text: margin.side + gutter, end: sheet.width - margin.side }
-  return {
-    faces: openFaces(options.fonts),
-    missing: new Set(),
-    sizes: pattern.sizes,
-    pictureOf: openPictures(document, options.images ?? {}),
-    frame,
-    parent,
-    level: 1,
-  }
-}
-
-function openPictures(
-  document: PDFKit.PDFDocument,
-  images: Readonly<Record<string, Uint8Array>>,
-): (src: string) => Picture | null {
-  const opened = new Map<string, Picture | null>()
-  return (src) => {
-    const known = opened.get(src)
-    if (known !== undefined) return known
-    const bytes = Object.hasOwn(images, src) ? images[src] : undefined
-    const picture = bytes === undefined ? null : openPicture(document, bytes)
-    opened.set(src, picture)
-    return picture
-  }
-}
-
-/** PDFKit throws at bytes that are neither PNG nor JPEG; such a picture is left out. */
-function openPicture(document: PDFKit.PDFDocument, bytes: Uint8Array): Picture | null {
-  try {
-    const image = document.openImage(bytes)
-    const onSide = (image.orientation ?? 1) > 4
-    return { image, width: onSide ? image.height : image.width, height: onSide ? image.width : image.height }
-  } catch {
-    return null
-  }
-}
-
-function drawPages(pen: Pen, sheet: Sheet, pages: readonly SetPage[], furniture: Furniture): void {
+  pages: readonly SetPage[],
+  upper: number,
+  area: number,
+  furniture: Furniture,
+): void {
   for (const [index, { placed, piece }] of pages.entries()) {
     pen.turnPage(sheet)
     for (const { strip, top, repeated } of placed) {
-      const draw = (): void => strip.draw(pen, margin.top + top)
+      const draw = (): void => strip.draw(pen, upper + top)
       if (repeated) pen.artifact('Pagination', draw)
       else draw()
+      strip.fills?.(pen, upper + top, area - top)
     }
     furniture.draw(pen, index + 1, pages.length, piece)
   }

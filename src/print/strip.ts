@@ -18,6 +18,8 @@ export interface Strip {
   readonly repeats?: readonly Strip[]
   /** The piece that begins here, named at the head of the pages that follow. */
   readonly opens?: string
+  /** Draws it in all that its page has left, `height` points; only for the last strip. */
+  readonly fills?: (pen: Pen, top: number, height: number) => void
 }
 
 /** Where lines of text stand. */

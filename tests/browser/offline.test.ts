@@ -123,7 +123,7 @@ describe('without a connection', () => {
     expect(kept).toBe(length)
     const [response] = await Promise.all([
       page.waitForResponse((each) => each.url().endsWith('.pdf')),
-      page.getByRole('link', { name: 'Print on A4 (PDF)' }).click(),
+      page.getByRole('link', { name: 'Print-out (PDF): A4' }).click(),
     ])
     expect({ status: response.status(), kept: response.fromServiceWorker() }).toEqual({ status: 200, kept: true })
     expect(response.headers()['content-type']).toBe('application/pdf')

@@ -14,6 +14,8 @@ describe.each([
     vi.stubEnv('BASE_URL', base)
     expect(siteAddress('')).toBe(top)
     expect(patternAddress('tide-line')).toBe(`${top}patterns/tide-line/`)
-    expect(printAddress('tide-line', 'letter')).toBe(`${top}patterns/tide-line/tide-line-letter.pdf`)
+    const folder = `${top}patterns/tide-line/`
+    expect(printAddress('tide-line', { form: 'usual', paper: 'letter' })).toBe(`${folder}tide-line-letter.pdf`)
+    expect(printAddress('tide-line', { form: 'large', paper: 'a4' })).toBe(`${folder}tide-line-large-a4.pdf`)
   })
 })

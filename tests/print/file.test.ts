@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Block } from '../../src/pattern/node.ts'
+import { deflate } from '../../src/print/deflate.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import { renderPdf } from '../../src/print/index.ts'
 import { inlines, longBody, manySizes, studio, threeSizes, tideLine } from './fixture.ts'
@@ -23,7 +24,7 @@ const cases = {
 } as const
 
 async function print(name: keyof typeof cases): Promise<Uint8Array> {
-  const options = { paper: 'a4', fonts: loadFonts(), studio, images: { 'cover.png': png(30, 40) } } as const
+  const options = { paper: 'a4', fonts: loadFonts(), deflate, studio, images: { 'cover.png': png(30, 40) } } as const
   return (await renderPdf(cases[name], options)).bytes
 }
 
@@ -76,8 +77,8 @@ describe('what the file says of itself', () => {
       '  Safety',
       '  Gauge',
       '  Film',
-      '  Changes',
       '  Abbreviations',
+      '  Changes',
       '  Special stitches',
       '  Cowl',
       '    Blocking',
@@ -88,11 +89,9 @@ describe('what the file says of itself', () => {
 describe('the structure, for readers who listen', () => {
   it('names every part of the body', async () => {
     const { pages } = await readPdf(await print('three'))
-    expect(outlineOf(pages.flatMap((page) => page.structure))).toEqual([
-      'Document(P H1 P P Figure H2 Table P H2 L H2 P P H2 P H2 P H2 P)',
-      'Document(H2 L H2 L H2 P L Div L H3 P Table BlockQuote)',
-      'Document(P P P)',
-    ])
+    expect(partsOf(pages.flatMap((page) => page.structure))).toBe(
+      'P H1 P P Figure H2 P Table H2 L H2 P P H2 P H2 P H2 L H2 P H2 L H2 P L Div L H3 P Table BlockQuote P P P',
+    )
   })
 
   it.each([
@@ -127,7 +126,8 @@ describe('the structure, for readers who listen', () => {
   })
 
   it('reads as it did: the tree that poppler finds', async () => {
-    const tree = run('pdfinfo', '-struct-text', fileOf('three'))
+    // Numbers of objects are no matter.
+    const tree = run('pdfinfo', '-struct-text', fileOf('three')).replace(/Object \d+ 0/g, 'Object')
     await expect(tree).toMatchFileSnapshot('golden/three-sizes.txt')
   })
 
@@ -138,14 +138,9 @@ describe('the structure, for readers who listen', () => {
   })
 })
 
-/** `Document(H1 P …)` for each page. */
-function outlineOf(structure: readonly string[]): readonly string[] {
-  const parts = structure.join('\n').split('Root\n').slice(1)
-  return parts.map((part) => {
-    const children = [...part.matchAll(/^ {4}(\S+)/gm)].map(([, role]) => role)
-    return `Document(${children.join(' ')})`
-  })
-}
+/** `H1 P …`: the parts of the document, over all pages. */
+const partsOf = (structure: readonly string[]): string =>
+  [...structure.join('\n').matchAll(/^ {4}(\S+)/gm)].map(([, role]) => role).join(' ')
 
 describe('the same pattern gives the same bytes', () => {
   it.each(names)('twice in one run: %s', async (name) => {

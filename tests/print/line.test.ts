@@ -3,7 +3,10 @@ import { openFaces } from '../../src/print/face.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import type { Run } from '../../src/print/line.ts'
 import { breakLines, measureRuns } from '../../src/print/line.ts'
-import { strengthen, styles } from '../../src/print/style.ts'
+import { everyday } from '../../src/print/look.ts'
+import { strengthen } from '../../src/print/style.ts'
+
+const { styles } = everyday
 
 const setter = { faces: openFaces(loadFonts()), missing: new Set<string>() }
 const run = (text: string): Run => ({ text, style: styles.text })

@@ -17,7 +17,16 @@ export interface FoundPage {
   readonly text: string
   /** The roles of the page's part of the structure, one a line, children indented. */
   readonly structure: readonly string[]
+  /** The page's part of the structure with its text: what is read out, without heads, feet and boxes. */
+  readonly tree: TextNode
   readonly links: readonly string[]
+}
+
+/** An element of the structure, with the text of its own and of its children in the order of reading. */
+export interface TextNode {
+  readonly role: string
+  readonly text: string
+  readonly children: readonly TextNode[]
 }
 
 export interface FoundDocument {
@@ -59,8 +68,38 @@ async function readPage(page: PDFPageProxy): Promise<FoundPage> {
   })
   const text = items.map((item) => ('str' in item ? `${item.str}${item.hasEOL ? ' ' : ''}` : '')).join('')
   const annotations: { url?: string }[] = await page.getAnnotations()
-  const structure = roles(await page.getStructTree(), 0)
-  return { width, height, found, text, structure, links: annotations.flatMap(({ url }) => url ?? []) }
+  const whole = await page.getStructTree()
+  const structure = roles(whole, 0)
+  const tree = textTree(whole, await markedText(page))
+  return { width, height, found, text, structure, tree, links: annotations.flatMap(({ url }) => url ?? []) }
+}
+
+/** Text of each marked content, by its name in the structure. */
+async function markedText(page: PDFPageProxy): Promise<ReadonlyMap<string, string>> {
+  const { items } = await page.getTextContent({ includeMarkedContent: true })
+  const texts = new Map<string, string>()
+  const open: (string | null)[] = []
+  for (const item of items) {
+    if ('str' in item) {
+      const id = open.findLast((name) => name !== null)
+      if (id !== undefined && id !== null) texts.set(id, `${texts.get(id) ?? ''}${item.str}${item.hasEOL ? ' ' : ''}`)
+    } else if (item.type === 'endMarkedContent') open.pop()
+    else open.push(item.id ?? null)
+  }
+  return texts
+}
+
+function textTree(node: Structure | Structure['children'][number], texts: ReadonlyMap<string, string>): TextNode {
+  if (!('role' in node)) {
+    const text = 'id' in node && typeof node.id === 'string' ? (texts.get(node.id) ?? '') : ''
+    return { role: '', text, children: [] }
+  }
+  const children = node.children.map((child) => textTree(child, texts))
+  return {
+    role: node.role,
+    text: children.map((child) => child.text).join(' '),
+    children: children.filter((child) => child.role !== ''),
+  }
 }
 
 type Structure = Awaited<ReturnType<PDFPageProxy['getStructTree']>>

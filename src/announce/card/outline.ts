@@ -50,7 +50,13 @@ function setter(): { faces: Faces; missing: Set<string> } {
   return { faces: openFaces(loadFonts()), missing: new Set() }
 }
 
-const whole = (style: Setting['style']): Style => ({ ...style, tabular: false, strike: false, href: null })
+const whole = (style: Setting['style']): Style => ({
+  ...style,
+  tabular: false,
+  strike: false,
+  href: null,
+  accent: style.colour,
+})
 
 function linePath({ fragments }: Line, left: number, baseline: number): string {
   return fragments

@@ -4,7 +4,6 @@ import { readRuns } from '../inline.ts'
 import { breakLines } from '../line.ts'
 import type { Strip } from '../strip.ts'
 import { after, drawLine, together } from '../strip.ts'
-import { leading, styles } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
 import { drawDrawing } from './drawing.ts'
@@ -57,6 +56,7 @@ function cellOf(
   list: Tag,
   composer: Composer,
 ): Cell {
+  const { styles, leading } = composer.look
   const item = tag('LBody', tag('LI', list))
   const left = x + symbolRoom + symbolSpace
   const room = width - symbolRoom - symbolSpace

@@ -5,27 +5,31 @@ import type { BlockOf } from '../../pattern/node.ts'
 import type { Composer, Strips } from '../composer.ts'
 import { readRuns } from '../inline.ts'
 import { breakLines } from '../line.ts'
+import type { Look as PageLook } from '../look.ts'
 import * as operators from '../operators.ts'
 import type { Pen } from '../pen.ts'
 import type { Strip } from '../strip.ts'
 import { after, drawLine, keptWithNext, lineStrips, together } from '../strip.ts'
 import type { Style } from '../style.ts'
-import { colours, leading, styles } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
 import { setKey } from './drawing-key.ts'
+
+type Colours = PageLook['colours']
 
 /** Highest that a drawing gets: a page with its heading and caption. */
 const tallest = 560
 const tint = '#eef2f0'
 
 /** Operators before and after the path of a line. */
-const looks: Readonly<Record<Look, readonly [before: string, paint: string]>> = {
-  shape: [`${operators.stroke(1.3, colours.ink)}${operators.rgb(tint)} rg 1 j\n`, 'B'],
-  thin: [operators.stroke(0.6, colours.soft), 'S'],
-  dotted: [`${operators.stroke(0.7, colours.soft)}[3 3] 0 d\n`, 'S [] 0 d'],
-  symbol: [`${operators.stroke(0.9, colours.ink)}1 J 1 j\n`, 'S'],
-  solid: [`${operators.rgb(colours.ink)} rg\n`, 'f'],
+function looksIn({ ink, soft }: Colours): Readonly<Record<Look, readonly [before: string, paint: string]>> {
+  return {
+    shape: [`${operators.stroke(1.3, ink)}${operators.rgb(tint)} rg 1 j\n`, 'B'],
+    thin: [operators.stroke(0.6, soft), 'S'],
+    dotted: [`${operators.stroke(0.7, soft)}[3 3] 0 d\n`, 'S [] 0 d'],
+    symbol: [`${operators.stroke(0.9, ink)}1 J 1 j\n`, 'S'],
+    solid: [`${operators.rgb(ink)} rg\n`, 'f'],
+  }
 }
 
 const commands = { M: 'm', L: 'l', C: 'c' } as const
@@ -37,7 +41,8 @@ function pathOperators(path: string): string {
   )
 }
 
-function linesOf({ lines }: Drawing): string {
+function linesOf({ lines }: Drawing, colours: Colours): string {
+  const looks = looksIn(colours)
   return lines
     .map(({ look, path }) => {
       const [before, paint] = looks[look]
@@ -53,15 +58,14 @@ export interface Place {
   readonly scale: number
 }
 
-const labelStyles = new Map<string, Style>()
+const labelStyles = new WeakMap<Style, Map<string, Style>>()
 
 /** One object for each look, as the setting of lines expects. */
-function labelStyle(size: number, face: Style['face']): Style {
-  const key = `${face} ${size}`
-  const known = labelStyles.get(key)
-  if (known !== undefined) return known
-  const style: Style = { ...styles.text, face, size }
-  labelStyles.set(key, style)
+function labelStyle(text: Style, size: number, face: Style['face']): Style {
+  const own = labelStyles.get(text) ?? new Map<string, Style>()
+  labelStyles.set(text, own)
+  const style = own.get(`${face} ${size}`) ?? { ...text, face, size }
+  own.set(`${face} ${size}`, style)
   return style
 }
 
@@ -87,8 +91,9 @@ function writeLabel(
   composer: Composer,
 ): void {
   const { x, y, scale } = place
+  const { styles } = composer.look
   for (const { text, face, y: baseline } of shown) {
-    const runs = [{ text, style: labelStyle(label.size * scale, face) }]
+    const runs = [{ text, style: labelStyle(styles.text, label.size * scale, face) }]
     const [line] = breakLines(composer, runs, Number.POSITIVE_INFINITY)
     if (line === undefined) continue
     const back = label.anchor === 'start' ? 0 : label.anchor === 'end' ? line.width : line.width / 2
@@ -105,7 +110,8 @@ export function drawDrawing(
   { composer, lettered }: { readonly composer: Composer; readonly lettered: boolean },
 ): void {
   const { x, y, scale } = place
-  pen.drawing(linesOf(drawing), scale, element, { x, y, width: drawing.width * scale, height: drawing.height * scale })
+  const box = { x, y, width: drawing.width * scale, height: drawing.height * scale }
+  pen.drawing(linesOf(drawing, composer.look.colours), scale, element, box)
   for (const label of drawing.labels) {
     const write = (tag: Tag): void => writeLabel(pen, label, shownLines(label, lettered), tag, place, composer)
     if (element === null) pen.artifact('Layout', () => write(composer.parent))
@@ -136,11 +142,17 @@ export function setDrawing({ figure, caption, key }: BlockOf<'drawing'>, compose
     ...(lettered ? measureStrips(figure, composer) : []),
     ...(key.length > 0 ? setKey(key, within) : []),
   ]
-  return together([strip, ...below])
+  return together(withRoomBelow([strip, ...below]))
+}
+
+/** What follows stands clear of the drawing's last line. */
+function withRoomBelow(strips: Strips): Strips {
+  return strips.map((strip, index) => (index < strips.length - 1 ? strip : { ...strip, height: strip.height + 6 }))
 }
 
 function captionStrips(caption: BlockOf<'drawing'>['caption'], composer: Composer): Strips {
   const { text, end } = composer.frame
+  const { styles, leading } = composer.look
   const lines = breakLines(composer, readRuns(caption, { style: styles.soft, sizes: composer.sizes }), end - text)
   const setting = { tag: tag('P', composer.parent), x: text, width: end - text, leading: leading.small } as const
   return keptWithNext(lineStrips(lines, { ...setting, align: 'center' }, 6))
@@ -150,6 +162,7 @@ const letterRoom = 16
 
 /** The measures by their letters, as a list. */
 function measureStrips({ measures }: BlockOf<'drawing'>['figure'], composer: Composer): Strips {
+  const { styles, leading } = composer.look
   const list = tag('L', composer.parent)
   const items = measures.flatMap(({ letter, name, value }) => {
     const item = tag('LI', list)

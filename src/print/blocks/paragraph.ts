@@ -6,15 +6,12 @@ import type { Run } from '../line.ts'
 import { breakLines } from '../line.ts'
 import { setPicture } from '../picture.ts'
 import { lineStrips } from '../strip.ts'
-import { leading, styles } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
 
-const paragraphGap = 7
-
 /** Prose in the text column; a picture among the words stands between lines. */
 export function setParagraph(block: BlockOf<'paragraph'>, composer: Composer): Strips {
-  const pieces = readInlines(block.children, { style: styles.text, sizes: composer.sizes })
+  const pieces = readInlines(block.children, { style: composer.look.styles.text, sizes: composer.sizes })
   const paragraph = tag('P', composer.parent)
   return splitAtPictures(pieces).flatMap((part) =>
     'src' in part ? setPicture(part, composer) : setRuns(part, composer, paragraph),
@@ -24,8 +21,9 @@ export function setParagraph(block: BlockOf<'paragraph'>, composer: Composer): S
 /** Sizes text that has been read already, as one paragraph. */
 export function setRuns(runs: readonly Run[], composer: Composer, paragraph: Tag): Strips {
   const { text, end } = composer.frame
+  const { leading, gaps } = composer.look
   const lines = breakLines(composer, runs, end - text)
-  return lineStrips(lines, { tag: paragraph, x: text, width: end - text, leading: leading.text }, paragraphGap)
+  return lineStrips(lines, { tag: paragraph, x: text, width: end - text, leading: leading.text }, gaps.paragraph)
 }
 
 function splitAtPictures(pieces: readonly Piece[]): readonly (InlinePicture | readonly Run[])[] {

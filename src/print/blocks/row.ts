@@ -6,46 +6,82 @@ import type { Line, Run } from '../line.ts'
 import { breakLines } from '../line.ts'
 import type { Setting, Strip } from '../strip.ts'
 import { after, drawLine, together } from '../strip.ts'
-import { leading, styles } from '../style.ts'
 import { tag } from '../tag.ts'
-import { tickBox, tickBoxes } from '../tick-boxes.ts'
+import { notesFor, tickBox, tickBoxes } from '../tick-boxes.ts'
+import { partsOf, type RowParts } from './row-parts.ts'
+import { setRowTable } from './row-table.ts'
 
-const rowGap = 6
-const roomForBox = 14
 /** Least room for a box and a label beside the steps; in a narrower gutter the steps move in. */
 const leastGutter = 78
-/** A range of more rows than this is ticked off once. */
-const mostBoxes = 60
 
-/** A row: a box to tick, the label hanging in the gutter, the steps, the stated count at the right edge. */
+/** Where a row stands: its box at `start`, its label from `label` on, its steps from `text` to `end`. */
+interface Places {
+  readonly start: number
+  readonly label: number
+  readonly text: number
+  readonly end: number
+}
+
+/** A row: a box to tick, the label hanging in the gutter, the steps, the stated count at the right edge, boxes of a range. */
 export function setRow(block: RowBlock, composer: Composer): Strips {
-  const { start, end } = composer.frame
-  const text = composer.frame.text - start < leastGutter ? start + leastGutter : composer.frame.text
-  const item = tag('LI', composer.parent)
-  const hanging = {
-    tag: tag('Lbl', item),
-    x: start + roomForBox,
-    width: text - start - roomForBox - 8,
-    leading: leading.text,
-  }
-  const addLabel = setLabel(block, composer, hanging)
-  const body = { tag: tag('LBody', item), x: text, width: end - text, leading: leading.text }
-  const steps = bodyStrips(block, composer, body)
-  const count = block.times
-  const strips =
-    count > 1 && count <= mostBoxes
-      ? addLabel([...steps, ...tickBoxes(count, text, body.width)])
-      : tickBox(addLabel(steps), start)
-  return together(after(rowGap, strips))
+  const places = placesOf(composer)
+  const item = { ...composer, parent: tag('LI', composer.parent) }
+  const label = tag('Lbl', item.parent)
+  const within = { ...item, parent: tag('LBody', item.parent) }
+  const { parts, table } = takeApart(block, places, within)
+  const hanging = { tag: label, x: places.label, width: hangingWidth(places, composer), leading: leadingOf(composer) }
+  const { text, end } = places
+  const body = { tag: within.parent, x: text, width: end - text, leading: leadingOf(composer) }
+  const steps = setLabel(parts, item, hanging, bodyStrips(block, parts, within, body))
+  const strips = addTicks(block, [...steps, ...table], places, item)
+  return together(after(composer.look.gaps.row, strips))
+}
+
+const leadingOf = ({ look }: Composer): number => look.leading.text
+
+function placesOf({ frame, look }: Composer): Places {
+  const label = frame.start + look.box.pitch + 3
+  if (look.gutter === 0) return { start: frame.start, label, text: label, end: frame.end }
+  const text = frame.text - frame.start < leastGutter ? frame.start + leastGutter : frame.text
+  return { start: frame.start, label, text, end: frame.end }
+}
+
+/** Where labels stand above the steps they may take the whole line. */
+function hangingWidth({ label, text, end }: Places, { look }: Composer): number {
+  return look.gutter === 0 ? end - label : text - label - 8
+}
+
+/** The row with its numbers in a table, where there are columns for that and all find room in them; else as it is. */
+function takeApart(
+  block: RowBlock,
+  places: Places,
+  composer: Composer,
+): { readonly parts: RowParts; readonly table: Strips } {
+  const whole = { parts: { label: block.label, steps: block.steps, stated: block.stated, lines: [] }, table: [] }
+  if (composer.columns === null) return whole
+  const parts = partsOf(block, composer.sizes.length)
+  if (parts.lines.length === 0) return whole
+  const table = setRowTable(parts.lines, composer.columns, places.label, composer)
+  return table === null ? whole : { parts, table }
+}
+
+/** Boxes for the rows of a range below them; beside any other row one. */
+function addTicks(block: RowBlock, strips: Strips, { start, text, end }: Places, composer: Composer): Strips {
+  const times = composer.timesOf(block)
+  const most = Math.max(...times)
+  if (most <= 1) return tickBox(strips, start, composer)
+  return [...strips, ...tickBoxes(most, notesFor(times, composer.sizes), text, end - text, composer)]
 }
 
 /** Adds the label to the steps: beside them where two lines suffice, else above them. */
-function setLabel(block: RowBlock, composer: Composer, hanging: Setting): (steps: Strips) => Strips {
-  const runs = readRuns(block.label, { style: styles.label, sizes: composer.sizes })
+function setLabel(parts: RowParts, composer: Composer, hanging: Setting, steps: Strips): Strips {
+  if (parts.label.length === 0) return steps
+  const { look, frame, sizes } = composer
+  const runs = readRuns(parts.label, { style: look.styles.label, sizes })
   const lines = breakLines(composer, runs, hanging.width)
-  if (lines.length <= 2) return (steps) => besides(lines, hanging, steps)
-  const above = { ...hanging, width: composer.frame.end - hanging.x }
-  return (steps) => [...breakLines(composer, runs, above.width).map((line) => strip(line, above)), ...steps]
+  if (look.gutter > 0 && lines.length <= 2) return besides(lines, hanging, steps)
+  const above = { ...hanging, width: frame.end - hanging.x }
+  return [...breakLines(composer, runs, above.width).map((line) => strip(line, above)), ...steps]
 }
 
 function besides(label: readonly Line[], setting: Setting, steps: Strips): Strips {
@@ -67,14 +103,13 @@ function strip(line: Line, setting: Setting): Strip {
 const blank = (height: number): Strip => ({ height, gap: 0, keep: true, draw: () => {} })
 
 /** The stated count shares the last line of the steps where there is room, and follows it where there is not. */
-function bodyStrips(block: RowBlock, composer: Composer, setting: Setting): Strips {
-  const steps = breakLines(composer, stepRuns(block, composer), setting.width)
+function bodyStrips(block: RowBlock, parts: RowParts, composer: Composer, setting: Setting): Strips {
+  const steps = breakLines(composer, stepRuns(block, parts, composer), setting.width)
   const strips = steps.map((line) => strip(line, setting))
-  if (block.stated.length === 0) return strips
-  const runs = readRuns(block.stated, { style: styles.stated, sizes: composer.sizes })
-  const right: Setting = { ...setting, align: 'right' }
+  if (parts.stated.length === 0) return strips
+  const runs = readRuns(parts.stated, { style: composer.look.styles.stated, sizes: composer.sizes })
   const lines = breakLines(composer, runs, setting.width)
-  const stated = lines.map((line) => strip(line, right))
+  const stated = lines.map((line) => strip(line, { ...setting, align: 'right' }))
   const room = setting.width - (steps.at(-1)?.width ?? 0) - 14
   const fits = lines.length === 1 && (lines[0]?.width ?? 0) <= room
   return fits ? overlay(strips, stated) : [...strips, ...stated]
@@ -92,10 +127,10 @@ function overlay(strips: Strips, [line]: Strips): Strips {
   })
 }
 
-function stepRuns(block: RowBlock, { sizes }: Composer): readonly Run[] {
-  const steps = readRuns(block.steps, { style: styles.text, sizes })
-  if (block.only === null || namesSizes(block.label, sizes) || namesSizes(block.steps, sizes)) return steps
-  return [{ text: `${onlyWords(sizes, block.only)}: `, style: styles.only }, ...steps]
+function stepRuns(block: RowBlock, { steps }: RowParts, { sizes, look }: Composer): readonly Run[] {
+  const runs = readRuns(steps, { style: look.styles.text, sizes })
+  if (block.only === null || namesSizes(block.label, sizes) || namesSizes(block.steps, sizes)) return runs
+  return [{ text: `${onlyWords(sizes, block.only)}: `, style: look.styles.only }, ...runs]
 }
 
 /** The designer may have said it already, in the row's own words. */

@@ -3,13 +3,12 @@ import type { Composer, Strips } from '../composer.ts'
 import type { Cell } from '../grid.ts'
 import { setGrid } from '../grid.ts'
 import { readRuns } from '../inline.ts'
-import { styles } from '../style.ts'
 
 /** A designer's table; its first row is the header. */
 export function setTable(block: BlockOf<'table'>, composer: Composer): Strips {
-  const { sizes } = composer
+  const { sizes, look } = composer
   const cell = (nodes: readonly Inline[], column: number, heads: Cell['heads']): Cell => ({
-    runs: readRuns(nodes, { style: heads === null ? styles.cell : styles.headCell, sizes }),
+    runs: readRuns(nodes, { style: heads === null ? look.styles.cell : look.styles.headCell, sizes }),
     align: block.align[column] ?? 'left',
     heads,
   })
