@@ -12,10 +12,10 @@ export interface Drawing {
 }
 
 /**
- * `shape`: the outline of a piece, lightly filled; `thin`: a dimension line; `dotted`: an edge that is hidden or
- * imagined; `symbol`: the strokes of stitch symbols; `solid`: filled.
+ * `shape`: the outline of a piece, lightly filled; `thin`: a dimension line, an arrow; `symbol`: the strokes of stitch
+ * symbols; `solid`: filled.
  */
-export type Look = 'shape' | 'thin' | 'dotted' | 'symbol' | 'solid'
+export type Look = 'shape' | 'thin' | 'symbol' | 'solid'
 
 export interface Line {
   readonly look: Look

@@ -1,3 +1,4 @@
+export type { NoChart } from './chart/draw.ts'
 export { chartOf } from './chart/draw.ts'
 export type { ChartRow } from './chart/model.ts'
 export { chartRows, cutToStitches, namesOfRows, rowsAsked } from './chart/select.ts'

@@ -18,7 +18,6 @@ const looks: Readonly<Record<Look, Properties>> = {
     fillOpacity: '0.07',
   },
   thin: { stroke: 'currentColor', strokeWidth: '0.75', strokeOpacity: '0.75', fill: 'none' },
-  dotted: { stroke: 'currentColor', strokeWidth: '0.9', strokeDasharray: '3 3', strokeOpacity: '0.8', fill: 'none' },
   symbol: {
     stroke: 'currentColor',
     strokeWidth: '1.1',

@@ -1,4 +1,4 @@
-import type { Diagnostic, Outcome } from '../diagnostic/index.ts'
+import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { ChartRow, Figure } from '../drawing/index.ts'
 import { chartOf, chartRows, cutToStitches, namesOfRows, rowsAsked } from '../drawing/index.ts'
@@ -11,6 +11,8 @@ export interface ChartSource {
   readonly ledger: Ledger
   readonly sizes: readonly string[]
   readonly terms: 'us' | 'uk'
+  /** What the draft writes in a place. */
+  readonly textAt: (at: Span) => string
 }
 
 function refused(finding: Diagnostic): Outcome<null> {
@@ -46,6 +48,21 @@ function isForAll(rows: readonly ChartRow[], { ledger, sizes }: ChartSource): bo
   })
 }
 
+const manners = /\b(?:reverse|rev|linked|spike)[\s.-]+\p{L}+(?: \p{L}+)?/giu
+
+/** `reverse sc`, `linked dc`: stitches that a row works in a manner of their own, as the draft writes them. */
+function mannersIn(rows: readonly ChartRow[], { ledger, textAt, terms }: ChartSource): readonly string[] {
+  const charted = ledger.rows.filter((_, entry) => rows.some(({ row }) => ledger.fabric[entry]?.includes(row)))
+  const { stitches } = dictionaryFor(terms)
+  const found = charted.flatMap(({ at }) => textAt(at).match(manners) ?? [])
+  const named = found.flatMap((words) => {
+    const [manner = '', first = '', second = ''] = words.split(/[\s.-]+/)
+    const stitch = [`${first} ${second}`, first].find((name) => stitches.has(name.toLowerCase()))
+    return stitch === undefined ? [] : [`${manner} ${stitch}`.toLowerCase()]
+  })
+  return [...new Set(named)]
+}
+
 /** The chart asked for; null, with findings, where it can't be drawn. */
 export function chartFor(asked: Asked, source: ChartSource): Outcome<Figure | null> {
   const { at, piece, size } = asked
@@ -57,8 +74,10 @@ export function chartFor(asked: Asked, source: ChartSource): Outcome<Figure | nu
   const stitches = range === null ? '' : `, stitches ${[...new Set(range)].join('–')}`
   const caption = `${piece}${names === '' ? '' : `, ${names}`}${stitches}${inSize}`
   const drawn = chartOf({ piece, caption, rows }, source.ledger, dictionaryFor(source.terms))
-  if (drawn === null) return refused(diagnose('chart-too-large', at, { piece }))
+  if (drawn === 'too-large') return refused(diagnose('chart-too-large', at, { piece }))
+  if (drawn === 'both-sides') return refused(diagnose('chart-both-sides', at, { row: rows[0]?.name ?? '' }))
   const { figure, own } = drawn
   const notes = own.map((name) => diagnose('chart-stitch-own', at, { name }))
-  return { value: figure, diagnostics: notes }
+  const plain = mannersIn(rows, source).map((stitch) => diagnose('chart-stitch-plain', at, { stitch }))
+  return { value: figure, diagnostics: [...notes, ...plain] }
 }

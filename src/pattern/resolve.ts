@@ -143,7 +143,7 @@ function drawer(draft: Draft, source: DrawingSource, findings: Diagnostic[]): Pr
     const { value, diagnostics } =
       asked.drawing === 'schematic'
         ? schematicFor(asked, source)
-        : chartFor(asked, { ...source, terms: draft.facts.facts.terms })
+        : chartFor(asked, { ...source, terms: draft.facts.facts.terms, textAt: (at) => textAt(draft, at) })
     findings.push(...diagnostics)
     return value
   }

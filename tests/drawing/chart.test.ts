@@ -88,6 +88,16 @@ describe('rows', () => {
     expect(spaces.every(({ over }) => over > 0.5)).toBe(true)
   })
 
+  it('are drawn out where several go into one chain space', () => {
+    const lace = `${foundation}Row 2: Ch 1, sc in first st, *ch 5, sk 2 sts, sc in next st; rep from * to last 2 sts, sc in last 2 sts, turn.`
+    const wide = (text: string): number => {
+      const across = placesOf(flatChart(text), 0).map(({ head }) => head.x)
+      return Math.max(...across) - Math.min(...across)
+    }
+    const filled = `${lace}\nRow 3: Ch 1, sc in first 2 sts, *5 sc in next ch-5 sp, sc in next sc; rep from * across.`
+    expect(wide(filled) / wide(lace)).toBeGreaterThan(1.3)
+  })
+
   it('show from the right side what wrong-side rows work at the other one', () => {
     const chart = flatChart(
       `${foundation}Row 2: Ch 1, sc in BLO of each st across, turn.\nRow 3: Ch 1, sc in BLO of each st across, turn.`,
@@ -175,10 +185,14 @@ describe('rounds', () => {
   })
 })
 
-function figureOf(text: string): NonNullable<ReturnType<typeof chartOf>> {
+function drawnOf(text: string): ReturnType<typeof chartOf> {
   const { ledger, rows } = rowsOf(text)
-  const drawn = chartOf({ piece: 'Mat', caption: 'Mat, Rnds 1–4', rows }, ledger, dictionaryFor('us'))
-  if (drawn === null) throw new Error('too large')
+  return chartOf({ piece: 'Mat', caption: 'Mat, Rnds 1–4', rows }, ledger, dictionaryFor('us'))
+}
+
+function figureOf(text: string): Exclude<ReturnType<typeof chartOf>, string> {
+  const drawn = drawnOf(text)
+  if (typeof drawn === 'string') throw new Error(drawn)
   return drawn
 }
 
@@ -202,7 +216,45 @@ describe('a chart as a figure', () => {
       'BPdc in RS rows, FPdc in WS rows',
       'tr: treble crochet',
       'dc: double crochet',
+      'direction of work: RS rows from right to left',
     ])
+  })
+
+  it.each([
+    ['rounds', circle, 'direction of work'],
+    [
+      'rounds that turn',
+      'Rnd 1: 8 sc in magic ring, join, turn.\nRnd 2: Ch 1, sc in each st around, join, turn.',
+      'direction of work of Rnd 2',
+    ],
+    [
+      'rows whose sides are not told',
+      'Foundation: Ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each st across, turn.',
+      'direction of work',
+    ],
+  ])('has arrows in the direction of %s', (_, text, words) => {
+    const { key, drawing } = figureOf(text).figure
+    expect(key.at(-1)?.words).toBe(words)
+    // A shaft and its head.
+    expect(
+      drawing.lines.filter(({ look, path }) => look === 'thin' && path.split('L').length === 3).length,
+    ).toBeGreaterThan(0)
+  })
+
+  it.each([
+    [
+      'along both sides of a chain',
+      'Ch 8.\nRnd 1: Sc in 2nd ch from hook, sc in next 5 ch, 3 sc in last ch, working along opposite side of foundation chain, sc in next 5 ch, 2 sc in last ch.',
+      'both-sides',
+    ],
+    [
+      'that end in the stitch where they began',
+      'Ch 8, join with sl st in first ch to form a ring.\nRnd 1: Ch 1, sc in first ch, sc in next 7 ch, sc in first ch, join with sl st in first sc.',
+      null,
+    ],
+  ])('is none of rounds %s', (_, text, expected) => {
+    const drawn = drawnOf(text)
+    expect(typeof drawn === 'string' ? drawn : null).toBe(expected)
   })
 
   it('says in words what it shows', () => {
@@ -237,7 +289,13 @@ describe('a chart as a figure', () => {
     const text = `## Special stitches\n- **Knot:** a loop drawn up and locked; counts as 1 st.\n- **Loop stitch:** a long loop; counts as 1 st.\n## Mat\n${foundation}Row 2: Ch 1, *knot in next st, loop stitch in next st; rep from * across, turn.`
     const { figure, own } = figureOf(text)
     expect(own).toEqual(['knot', 'loop stitch'])
-    expect(figure.key.map(({ symbol }) => symbol.labels[0]?.lines[0])).toEqual([undefined, undefined, '1', '2'])
+    expect(figure.key.map(({ symbol }) => symbol.labels[0]?.lines[0])).toEqual([
+      undefined,
+      undefined,
+      '1',
+      '2',
+      undefined,
+    ])
     const boxes = figure.drawing.labels.map(({ lines }) => lines[0]).slice(2)
     expect(boxes).toEqual(Array.from({ length: 6 }, () => ['1', '2']).flat())
   })
@@ -247,7 +305,6 @@ describe('a chart as a figure', () => {
     const numbers = drawing.lines.flatMap(({ path }) => (path.match(/-?[\d.]+/g) ?? []).map(Number))
     expect(Math.min(...numbers)).toBeGreaterThan(0)
     expect(Math.max(...numbers)).toBeLessThan(Math.max(drawing.width, drawing.height))
-    const { ledger, rows } = rowsOf('Foundation: Ch 121.\nRow 1: Sc in 2nd ch from hook and in each ch across.')
-    expect(chartOf({ piece: 'Mat', caption: 'Mat', rows }, ledger, dictionaryFor('us'))).toBeNull()
+    expect(drawnOf('Foundation: Ch 121.\nRow 1: Sc in 2nd ch from hook and in each ch across.')).toBe('too-large')
   })
 })

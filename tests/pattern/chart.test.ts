@@ -2,6 +2,7 @@ import { toHtml } from 'hast-util-to-html'
 import { toHast } from 'mdast-util-to-hast'
 import { describe, expect, it } from 'vitest'
 import { readDraft } from '../../plugins/read-draft.ts'
+import type { Outcome } from '../../src/diagnostic/index.ts'
 import { toMdast } from '../../src/html/index.ts'
 import type { BlockOf } from '../../src/pattern/node.ts'
 import type { Pattern } from '../../src/pattern/pattern.ts'
@@ -16,9 +17,13 @@ const rounds = [
   'Rnd 3: *Sc in next st, 2 sc in next st; rep from * around. (18 sc)',
 ]
 
-function resolved(request: string, rows: readonly string[] = rounds, terms = 'us'): Pattern {
+function read(request: string, rows: readonly string[], terms: string): Outcome<Pattern | null> {
   const text = `---\ntitle: Mat\nsizes: [S, M, L]\nterms: ${terms}\n---\n\n## Mat\n\n${[request, ...rows].join('\n\n')}\n`
-  const { value, diagnostics } = readDraft('mat.md', 'mat', text).outcome
+  return readDraft('mat.md', 'mat', text).outcome
+}
+
+function resolved(request: string, rows: readonly string[] = rounds, terms = 'us'): Pattern {
+  const { value, diagnostics } = read(request, rows, terms)
   expect(diagnostics.map(({ message }) => message)).toEqual([])
   if (value === null) throw new Error('no pattern')
   return value
@@ -47,13 +52,38 @@ describe('what a chart is of', () => {
   })
 })
 
+const flat = [
+  'Foundation: Ch 9.',
+  'Row 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (8 sc)',
+  'Row 2: Ch 1, sc in each st across, turn. (8 sc)',
+]
+
+describe('what a chart can’t show is said', () => {
+  it.each([
+    ['::chart', [...flat, 'Row 3 (RS): Ch 1, reverse sc in each st across.'], ['chart-stitch-plain']],
+    ['::chart{rows="1–2"}', [...flat, 'Row 3 (RS): Ch 1, reverse sc in each st across.'], []],
+    [
+      '::chart',
+      [...flat, 'Row 3 (RS): Ch 3 (counts as dc), linked dc in each st across, turn.'],
+      ['chart-stitch-plain'],
+    ],
+    ['::chart{rows="7"}', flat, ['chart-rows-unknown']],
+    ['::chart{rows="first"}', flat, ['chart-rows-unknown']],
+    ['::chart{stitches="9–12"}', flat, ['chart-stitches-unknown']],
+    ['::chart{stitches="all"}', flat, ['chart-stitches-unknown']],
+    ['::chart{rows="1" colour="red"}', flat, ['drawing-words-unknown']],
+  ])('%s', (request, rows, codes) => {
+    expect(read(request, rows, 'us').diagnostics.map(({ code }) => code)).toEqual(codes)
+  })
+})
+
 describe('the key of a chart', () => {
   it('is in the draft’s terms, and has those of the other country with them', () => {
     const uk = ['Rnd 1: 6 dc in magic ring. (6 dc)', 'Rnd 2: 2 dc in each st around. (12 dc)']
     const words = chartIn(resolved('::chart', uk, 'uk')).key.map(({ words }) =>
       words.map((node) => ('text' in node ? node.text : '')).join(''),
     )
-    expect(words).toEqual(['ring', 'dc: double crochet'])
+    expect(words).toEqual(['ring', 'dc: double crochet', 'direction of work'])
     const others = chartIn(resolved('::chart', uk, 'uk')).key.flatMap(({ words }) =>
       words.flatMap((node) => (node.type === 'term' ? [node.term.other] : [])),
     )

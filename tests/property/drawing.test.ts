@@ -117,6 +117,32 @@ function rowsFrom(wanted: readonly (readonly number[])[], begin: string, label: 
   return text.join('\n')
 }
 
+/** Symbols of stitches, an opening chain that counts among them. */
+function symbolsOf(chart: Charted, row: number): readonly string[] {
+  return placesOf(chart, row).flatMap(({ at }) => {
+    const kind = chart.ledger.kinds[chart.rows[row]?.row.row.places[at ?? -1] ?? -1]
+    if (kind?.what === 'space') return [`ch-${kind.chains} sp`]
+    return kind?.what === 'stitch' && kind.stitch !== null ? [kind.stitch.base] : []
+  })
+}
+
+const byName = { sc: 'singleCrochet', dc: 'doubleCrochet', tr: 'treble' } as const
+
+/** As many symbols of each kind as the ledger counts in the row, and as many stitches as its total. */
+function expectCounted(chart: Charted): void {
+  const { ledger } = chart
+  const worked = ledger.rows.filter((_, entry) => chart.rows.some(({ row }) => ledger.fabric[entry]?.[0] === row))
+  expect(worked).toHaveLength(chart.rows.length)
+  worked.forEach(({ total, counts }, index) => {
+    const found = symbolsOf(chart, index)
+    const named = Object.entries(byName).map(([name, base]) => [name, found.filter((each) => each === base).length])
+    expect(Object.fromEntries(named.map(([name]) => [name, counts[name ?? '']?.[0] ?? 0]))).toEqual(
+      Object.fromEntries(named),
+    )
+    expect(found.filter((each) => !each.startsWith('ch-'))).toHaveLength(total[0] ?? -1)
+  })
+}
+
 /** Each place of each row, once. */
 function expectWhole(chart: Charted): void {
   chart.rows.forEach(({ row }, index) => {
@@ -131,6 +157,7 @@ describe('a chart of any rows', () => {
         const begin = `Foundation: Ch ${stitches + 1}.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.`
         const chart = flatChart(rowsFrom(wanted, begin, 'Row', ', turn'))
         expectWhole(chart)
+        expectCounted(chart)
         chart.rows.forEach((_, index) => {
           const direction = index % 2 === 0 ? -1 : 1
           const stands = placesOf(chart, index).filter(({ sign }) => sign.what === 'stitch')
@@ -154,6 +181,7 @@ describe('a chart of any rows', () => {
         const begin = `Rnd 1: ${stitches} sc in magic ring, join with sl st in first sc.`
         const chart = roundChart(rowsFrom(wanted, begin, 'Rnd', ', join with sl st in first sc'))
         expectWhole(chart)
+        expectCounted(chart)
         chart.rows.forEach((_, index) => {
           const heads = placesOf(chart, index).flatMap(({ sign, head }) => (sign.what === 'stitch' ? [head] : []))
           // Of two or three, any order is right.

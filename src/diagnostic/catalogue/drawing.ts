@@ -56,6 +56,19 @@ export const drawingFindings = {
     says: ({ piece }) => `The chart of “${piece}” fits on no page in a size that can be read, so it is left out.`,
     hint: () => 'Chart fewer rows, `rows="1–4"`, or one repeat of them, `stitches="1–12"`.',
   }),
+  'chart-both-sides': entry<{ row: string }>({
+    severity: 'warning',
+    says: ({ row }) =>
+      `${row} goes along both sides of its chain; such an oval can’t be charted, so its chart is left out.`,
+    hint: () =>
+      'Chart later rounds, or one part of them, as in `rows="4–6" stitches="1–12"`; the rows in words are enough.',
+  }),
+  'chart-stitch-plain': entry<{ stitch: string }>({
+    severity: 'note',
+    says: ({ stitch }) =>
+      `The chart shows “${stitch}” with the symbol of the plain stitch: it has none of its own here.`,
+    hint: () => 'Say it in the caption: `::chart[Row 4 in reverse single crochet]`.',
+  }),
   'chart-stitch-own': entry<{ name: string }>({
     severity: 'note',
     says: ({ name }) => `There is no published symbol for “${name}”: the chart shows a box with its number.`,

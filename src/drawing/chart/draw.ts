@@ -30,15 +30,28 @@ function layChart(rows: readonly ChartRow[], { kinds }: Ledger): LaidChart {
   return layRounds(rows, kinds, { corners, chains: below })
 }
 
-/** A stitch chart of worked rows, and the names of stitches that have no symbol; null where it fits on no page. */
+/** A round along both sides of a chain comes back to what it has gone into: an oval, for which there is no layout. */
+function goesBack({ row, places }: ChartRow): boolean {
+  const { below, into } = row.trace()
+  if (places !== null || !row.row.circular) return false
+  const used = into.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0)
+  const left = used.filter((at, index) => at !== used[index + 1])
+  return new Set(left).size < left.length - 1
+}
+
+/** Why there is no chart: it fits on no page, or its first round goes along both sides of a chain. */
+export type NoChart = 'too-large' | 'both-sides'
+
+/** A stitch chart of worked rows, and the names of stitches that have no symbol. */
 export function chartOf(
   { piece, caption, rows }: ChartAsked,
   ledger: Ledger,
   dictionary: Dictionary,
-): { readonly figure: Figure; readonly own: readonly string[] } | null {
+): { readonly figure: Figure; readonly own: readonly string[] } | NoChart {
   const places = rows.reduce((sum, row) => sum + (row.places?.size ?? row.row.row.places.length), 0)
-  if (places > mostPlaces) return null
+  if (places > mostPlaces) return 'too-large'
+  if (rows.slice(0, 1).some(goesBack)) return 'both-sides'
   const laid = layChart(rows, ledger)
   const naming = { terms: ledger.terms, dictionary }
-  return drawChart({ piece, caption, rows, laid, kinds: ledger.kinds, naming })
+  return drawChart({ piece, caption, rows, laid, kinds: ledger.kinds, naming }) ?? 'too-large'
 }

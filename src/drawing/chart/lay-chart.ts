@@ -8,6 +8,7 @@ import { layRow } from './layout.ts'
 import type { ChartRow, Placed } from './model.ts'
 import { placeRow } from './place.ts'
 import { chainLength } from './size.ts'
+import { cutRow, gapsOf } from './stands.ts'
 
 /** A chart whose places are all found, and where each row begins. */
 export interface LaidChart {
@@ -23,6 +24,8 @@ export interface RowPlace {
   readonly fromRight: boolean
   /** In a chart of rounds: where its number stands, before the first stitch. */
   readonly round: Point | null
+  /** 1 where it goes on counter-clockwise, -1 the other way. */
+  readonly ahead: -1 | 1
 }
 
 /** A chart of rounds: `corners` of a motif, 0 for a circle. Its ring has so many chains, none when it is drawn together. */
@@ -64,8 +67,9 @@ export function layRounds(rows: readonly ChartRow[], kinds: readonly PlaceKind[]
 function beforeFirst({ frame }: Laying, lain: Lain): Point | null {
   const [along, up, foot] = [lain.alongs[0], lain.ups[0], lain.feet[0]]
   if (frame.turn === null || along === undefined || up === undefined || foot === undefined) return null
-  const middle = (up + foot) / 2
-  return frame.place(along - (lain.direction * 0.65) / frame.stretch(middle, lain.cornered), middle, lain.cornered)
+  // Over the slip stitch that closes the round before.
+  const high = foot + 0.7 * (up - foot)
+  return frame.place(along - (lain.direction * 0.65) / frame.stretch(high, lain.cornered), high, lain.cornered)
 }
 
 function layAll(rows: readonly ChartRow[], laying: Laying, corners: readonly (readonly number[] | null)[]): LaidChart {
@@ -76,7 +80,13 @@ function layAll(rows: readonly ChartRow[], laying: Laying, corners: readonly (re
     laying.ground = Math.max(laying.ground, ...lain.ups)
     laying.direction = lain.direction
     const first = laying.placed.find((each) => each.row === index) ?? null
-    return { label: row.label, first, fromRight: lain.direction < 0, round: beforeFirst(laying, lain) }
+    return {
+      label: row.label,
+      first,
+      fromRight: lain.direction < 0,
+      round: beforeFirst(laying, lain),
+      ahead: lain.direction,
+    }
   })
   return { placed: laying.placed, rows: places }
 }
@@ -111,15 +121,41 @@ function usedOf({ row, places }: ChartRow): readonly [from: number, to: number] 
   return [Math.min(...found), Math.max(...found)]
 }
 
-/** Lays the places that the first row is worked on, and gives how wide they are. */
-function layGround(first: ChartRow, laying: Laying): number {
+/** The ground is drawn out so far at most. */
+const mostSpread = 1.6
+
+/** Room that the stitches of a row need which go several into a chain space; 0 where none do. */
+function roomOnSpaces(row: ChartRow, kinds: readonly PlaceKind[]): number {
+  const { below, into } = row.row.trace()
+  const shared = into.some((ref, at) => {
+    const kind = kinds[below.places[below.refs.indexOf(ref)] ?? -1]
+    return ref >= 0 && ref === into[at - 1] && kind?.what === 'space'
+  })
+  return shared ? gapsOf(cutRow(row, kinds, new Map())).reduce((sum, gap) => sum + gap, 0) : 0
+}
+
+/** How far the ground is drawn out, so that what goes into chain spaces further up has room over it. */
+function spreadOf(rows: readonly ChartRow[], first: ChartRow, kinds: readonly PlaceKind[]): number {
+  const [from, to] = usedOf(first)
+  const { places } = first.row.trace().below
+  const width = places.slice(from, to + 1).reduce((sum, number) => sum + groundWidth(number, kinds), 0)
+  const room = Math.max(...rows.map((row) => roomOnSpaces(row, kinds)))
+  return Math.min(mostSpread, Math.max(1, room / Math.max(width, 1)))
+}
+
+function groundWidth(number: number, kinds: readonly PlaceKind[]): number {
+  return Math.max(widthOfPlace(kinds[number]), 0.2)
+}
+
+/** Lays the places that the first row is worked on, drawn out so far, and gives how wide they are. */
+function layGround(first: ChartRow, laying: Laying, spread: number): number {
   const { below, opened } = first.row.trace()
   const chain = below.places.every((number) => laying.kinds[number]?.what === 'chain')
   const skipped = chain && opened > 0 ? passedChains(first, laying.kinds) : 0
   const [from, to] = usedOf(first)
   let reached = 0
   below.places.forEach((number, at) => {
-    const width = Math.max(widthOfPlace(laying.kinds[number]), 0.2)
+    const width = spread * groundWidth(number, laying.kinds)
     const along = laying.direction * (reached + width / 2)
     reached += width
     const point = { x: along, y: 0 }
@@ -146,7 +182,7 @@ export function layRows(rows: readonly ChartRow[], kinds: readonly PlaceKind[]):
     ground: 0,
     direction: beginsAtRight(rows) ? -1 : 1,
   }
-  const width = layGround(first, laying)
+  const width = layGround(first, laying, spreadOf(rows, first, kinds))
   if (first.row.row.circular) laying.period = width
   return layAll(
     rows,

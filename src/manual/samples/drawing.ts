@@ -27,6 +27,15 @@ const scarf = [
   'Row 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (200 sc)',
 ]
 
+const oval = [
+  '## Base',
+  'Ch 8.',
+  'Rnd 1: Sc in 2nd ch from hook, sc in next 5 ch, 3 sc in last ch, working along opposite side of foundation chain, sc in next 5 ch, 2 sc in last ch. (16 sc)',
+  'Rnd 2: Sc in each st around. (16 sc)',
+]
+
+const reversed = [...rows, 'Row 3 (RS): Ch 1, reverse sc in each st across, turn.']
+
 const knots = [
   '## Special stitches',
   '- **Knot:** a loop drawn up long and locked; counts as 1 st.',
@@ -46,5 +55,7 @@ export const drawingSamples: Samples<keyof typeof drawingFindings> = {
   'chart-rows-unknown': requests('‹::chart{rows="3–5"}›', '::chart{rows="1–2"}'),
   'chart-stitches-unknown': requests('‹::chart{stitches="30–35"}›', '::chart{stitches="1–8"}'),
   'chart-too-large': requests('‹::chart›', '::chart{stitches="1–20"}', scarf),
+  'chart-both-sides': requests('‹::chart›', '::chart{rows="2"}', oval),
+  'chart-stitch-plain': requests('‹::chart›', '::chart{rows="1–2"}', reversed),
   'chart-stitch-own': requests('‹::chart›', '', knots),
 }

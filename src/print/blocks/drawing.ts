@@ -26,7 +26,6 @@ function looksIn({ ink, soft }: Colours): Readonly<Record<Look, readonly [before
   return {
     shape: [`${operators.stroke(1.3, ink)}${operators.rgb(tint)} rg 1 j\n`, 'B'],
     thin: [operators.stroke(0.6, soft), 'S'],
-    dotted: [`${operators.stroke(0.7, soft)}[3 3] 0 d\n`, 'S [] 0 d'],
     symbol: [`${operators.stroke(0.9, ink)}1 J 1 j\n`, 'S'],
     solid: [`${operators.rgb(ink)} rg\n`, 'f'],
   }
