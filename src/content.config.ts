@@ -31,9 +31,11 @@ const studio = defineCollection({
         qr: z.boolean().default(true),
         /** Numbers of six sizes and more in columns below their rows, or in brackets as on the page. */
         numbers: z.enum(['columns', 'brackets']).default('columns'),
+        /** Print-outs in the draft's own terms alone, or in the other country's too. */
+        terms: z.enum(['own', 'both']).default('own'),
       })
       .strict()
-      .default({ qr: true, numbers: 'columns' }),
+      .default({ qr: true, numbers: 'columns', terms: 'own' }),
   }),
 })
 

@@ -1,5 +1,6 @@
 import type { Listing } from '../finding/shelf.ts'
 import { pathOf } from '../finding/shelf.ts'
+import type { Pattern } from '../pattern/pattern.ts'
 import type { PrintOut } from './print-outs.ts'
 import { printFile } from './print-outs.ts'
 
@@ -28,8 +29,8 @@ export function countsAddress(slug: string): string {
 }
 
 /** One of the files that a pattern is printed from. */
-export function printAddress(slug: string, printOut: PrintOut): string {
-  return `${patternAddress(slug)}${printFile(slug, printOut)}.pdf`
+export function printAddress(pattern: Pick<Pattern, 'slug' | 'terms'>, printOut: PrintOut): string {
+  return `${patternAddress(pattern.slug)}${printFile(pattern, printOut)}.pdf`
 }
 
 /** The patterns that have something in common; all of them on the first page. */

@@ -1,3 +1,4 @@
+export type { Choice } from '../pattern/chosen.ts'
 export type { PageAddress } from './corrections.ts'
 export type { FaceName, FontFile, Fonts } from './face.ts'
 export type { Studio } from './furniture.ts'

@@ -26,7 +26,6 @@ type Handlers = { readonly [T in Inline['type']]: (node: InlineOf<T>, within: Su
 
 const handlers = {
   text: (node, { style }) => [{ text: node.text.replace(/\s*\n\s*/g, ' '), style }],
-  // A print-out is in the draft's own terms.
   term: (node, { style }) => [{ text: node.text, style }],
   value: (node, { style }) => [{ text: textForAll(node.segments), style }],
   emphasis: (node, within) => readInlines(node.children, { ...within, style: slope(within.style) }),

@@ -1,3 +1,4 @@
+import { type Choice, chosen } from '../pattern/chosen.ts'
 import type { Block } from '../pattern/node.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { setBlocks } from './block.ts'
@@ -28,6 +29,8 @@ export interface PrintOptions {
   readonly paper: 'a4' | 'letter'
   /** The usual print-out where it is left out. */
   readonly form?: Form
+  /** One size, terms, units; where it is left out, all sizes as the draft has them. */
+  readonly choice?: Choice
   readonly fonts: Fonts
   readonly studio: Studio
   /** The pattern's page, for corrections; not spoken of where it is left out. */
@@ -59,11 +62,15 @@ const forms: Readonly<Record<Form, { readonly look: Look; readonly words: string
   counts: { look: compact, words: 'Count sheet' },
 }
 
-/** Prints a pattern: an overview page, then the body, for all sizes; or its counts. The same input gives the same bytes. */
-export async function renderPdf(pattern: Pattern, options: PrintOptions): Promise<Printed> {
-  const { studio, form = 'usual', page = null } = options
+const asWritten: Choice = { size: null, terms: 'own', units: 'both' }
+
+/** Prints a pattern: an overview page, then the body; or its counts. The same input gives the same bytes. */
+export async function renderPdf(whole: Pattern, options: PrintOptions): Promise<Printed> {
+  const { studio, form = 'usual', page = null, choice = asWritten } = options
   const sheet = sheets[options.paper]
-  const { look, words } = forms[form]
+  const pattern = chosen(whole, choice)
+  const { look } = forms[form]
+  const words = editionWords(whole, pattern, form)
   const document = createDocument(pattern, studio.name, words)
   const composer = createComposer(pattern, options, look, document, sheet)
   const { area } = composer
@@ -74,6 +81,16 @@ export async function renderPdf(pattern: Pattern, options: PrintOptions): Promis
   const pen = new Pen(document, readAloud(pattern.abbreviations), deflate)
   drawPages(pen, sheet, pages, look.margin.top, area, furniture)
   return { bytes: await finishDocument(document, deflate), missing: [...composer.missing] }
+}
+
+/** What tells this print-out from the usual one, `Large print, Adult S, UK terms`; null for that one. */
+function editionWords(whole: Pattern, { sizes: [size], terms, sizes }: Pattern, form: Form): string | null {
+  const words = [
+    forms[form].words,
+    sizes.length < whole.sizes.length && size !== undefined ? size : null,
+    terms === whole.terms ? null : `${terms.toUpperCase()} terms`,
+  ].filter((each) => each !== null)
+  return words.length === 0 ? null : words.join(', ')
 }
 
 /** The overview, then the instructions and room for notes. */

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { patternAddress, printAddress, siteAddress } from '../../src/layouts/address.ts'
+import type { PrintOut } from '../../src/layouts/print-outs.ts'
 
 afterEach(() => {
   vi.unstubAllEnvs()
@@ -15,7 +16,9 @@ describe.each([
     expect(siteAddress('')).toBe(top)
     expect(patternAddress('tide-line')).toBe(`${top}patterns/tide-line/`)
     const folder = `${top}patterns/tide-line/`
-    expect(printAddress('tide-line', { form: 'usual', paper: 'letter' })).toBe(`${folder}tide-line-letter.pdf`)
-    expect(printAddress('tide-line', { form: 'large', paper: 'a4' })).toBe(`${folder}tide-line-large-a4.pdf`)
+    const address = (printOut: PrintOut): string => printAddress({ slug: 'tide-line', terms: 'us' }, printOut)
+    expect(address({ form: 'usual', paper: 'letter', terms: 'own' })).toBe(`${folder}tide-line-letter.pdf`)
+    expect(address({ form: 'large', paper: 'a4', terms: 'own' })).toBe(`${folder}tide-line-large-a4.pdf`)
+    expect(address({ form: 'counts', paper: 'a4', terms: 'other' })).toBe(`${folder}tide-line-counts-uk-a4.pdf`)
   })
 })

@@ -147,10 +147,14 @@ describe('the same pattern gives the same bytes', () => {
     expect(Buffer.from(await print(name)).equals(Buffer.from(await print(name)))).toBe(true)
   })
 
-  it('in other time zones and languages', () => {
+  it('on another day, in other time zones and languages', () => {
     const places = [
       { TZ: 'Pacific/Kiritimati', LC_ALL: 'de_DE.UTF-8' },
-      { TZ: 'Pacific/Pago_Pago', LC_ALL: 'tr_TR.UTF-8' },
+      {
+        TZ: 'Pacific/Pago_Pago',
+        LC_ALL: 'tr_TR.UTF-8',
+        NODE_OPTIONS: `--import=${join(import.meta.dirname, '../another-day.mjs')}`,
+      },
     ]
     const digests = places.map((place) =>
       execFileSync(process.execPath, [join(import.meta.dirname, 'hash.ts')], {

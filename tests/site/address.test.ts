@@ -2,13 +2,19 @@ import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { siteAddressIn } from '../../plugins/site-address.ts'
+import { readPdf } from '../print/read-pdf.ts'
 import { build, copyProject, emptySite } from './project-copy.ts'
 
 const slug = 'slack-tide-cowl'
 const studio = (address: string): string => `name: Low Water Studio\ntagline: Patterns.\nabout: A shed.\n${address}`
 
 /** A site of one pattern whose studio gives this address. */
-function siteWith(address: string): { root: string; read: (path: string) => string; has: (path: string) => boolean } {
+function siteWith(address: string): {
+  root: string
+  at: (path: string) => string
+  read: (path: string) => string
+  has: (path: string) => boolean
+} {
   const root = copyProject('address', ['content'])
   for (const other of ['bollard-hat', 'causeway-cushion', 'sluice-gate-pullover'])
     rmSync(join(root, 'content/patterns', other), { recursive: true, force: true })
@@ -16,7 +22,7 @@ function siteWith(address: string): { root: string; read: (path: string) => stri
   const { status, stderr } = build(root)
   if (status !== 0) throw new Error(stderr)
   const at = (path: string): string => join(root, 'site', path)
-  return { root, read: (path) => readFileSync(at(path), 'utf8'), has: (path) => existsSync(at(path)) }
+  return { root, at, read: (path) => readFileSync(at(path), 'utf8'), has: (path) => existsSync(at(path)) }
 }
 
 describe('where the site stands', () => {
@@ -70,7 +76,7 @@ describe('a site that does not know its address', () => {
 describe('a site below the top of its host', () => {
   let site: ReturnType<typeof siteWith>
   beforeAll(() => {
-    site = siteWith('address: https://lowwater.example/crochet/')
+    site = siteWith('address: https://lowwater.example/crochet/\nprint: {terms: both}')
   })
   afterAll(() => rmSync(site.root, { recursive: true, force: true }))
 
@@ -83,5 +89,15 @@ describe('a site below the top of its host', () => {
     expect(site.read('robots.txt')).toContain('Sitemap: https://lowwater.example/crochet/sitemap.xml')
     expect(site.read('sitemap.xml')).toContain(`<loc>https://lowwater.example/crochet/patterns/${slug}/</loc>`)
     expect(site.read('feed.xml')).toContain('<id>https://lowwater.example/crochet/</id>')
+  })
+
+  it('prints in the terms of both countries where the studio wants that', async () => {
+    const page = site.read(`patterns/${slug}/index.html`)
+    for (const form of ['', '-large', '-counts'])
+      expect(page).toContain(`href="/crochet/patterns/${slug}/${slug}${form}-uk-letter.pdf"`)
+    const { text } = await readPdf(new Uint8Array(readFileSync(site.at(`patterns/${slug}/${slug}-uk-a4.pdf`))))
+    expect(text).toContain('Edition 1.1 · UK terms')
+    expect(text).toContain('Ch 1, dc in each ch around')
+    expect(text).not.toMatch(/\bsc\b/)
   })
 })

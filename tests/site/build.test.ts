@@ -19,12 +19,14 @@ function hashes(folder: string): Record<string, string> {
   )
 }
 
-describe('a build in another place, time zone and language', () => {
+describe('a build in another place, on another day, in another time zone and language', () => {
   let root: string
   let built: ReturnType<typeof build>
   beforeAll(() => {
     root = copyProject('site', ['content'])
-    built = build(root, { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' })
+    const later = `--import=${join(project, 'tests/another-day.mjs')}`
+    const place = { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' }
+    built = build(root, { ...place, NODE_OPTIONS: later })
   })
   afterAll(() => rmSync(root, { recursive: true, force: true }))
 

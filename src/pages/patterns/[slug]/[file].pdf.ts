@@ -2,19 +2,23 @@ import { getCollection, getEntry } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { printPictures } from '../../../../plugins/print-pictures.ts'
 import { wholeAddress } from '../../../layouts/address.ts'
-import { printFile, printOuts } from '../../../layouts/print-outs.ts'
+import { offeredPrintOuts, printFile } from '../../../layouts/print-outs.ts'
 import { printInBackground } from '../../../print/pool.ts'
 
 /** Every print-out of every pattern: `/patterns/tide-line/tide-line-a4.pdf`. */
 export const getStaticPaths = (async () => {
   const entries = await getCollection('patterns')
+  const studio = await getEntry('studio', 'studio')
   return entries.flatMap(({ id, data, filePath }) => {
     const { pattern } = data
     if (pattern === null) return []
-    return printOuts.map((printOut) => ({
-      params: { slug: id, file: printFile(id, printOut) },
-      props: { pattern, printOut, filePath },
-    }))
+    const offered = offeredPrintOuts(pattern, studio?.data.print.terms ?? 'own')
+    return offered.flatMap(({ printOuts }) =>
+      printOuts.map((printOut) => ({
+        params: { slug: id, file: printFile(pattern, printOut) },
+        props: { pattern, printOut, filePath },
+      })),
+    )
   })
 }) satisfies GetStaticPaths
 
@@ -24,12 +28,15 @@ export const GET: APIRoute<Props> = async ({ props: { pattern, printOut, filePat
   const entry = await getEntry('studio', 'studio')
   const { name, address, print } = entry?.data ?? { name: '', address: null, print: undefined }
   const place = wholeAddress(`patterns/${pattern.slug}/`)
+  const { form, paper, terms } = printOut
   const options = {
-    ...printOut,
+    form,
+    paper,
+    choice: { size: null, terms, units: 'both' },
     studio: { name, address },
     page: place === null ? null : { address: place, code: print?.qr ?? true },
     numbers: print?.numbers ?? 'columns',
-    images: filePath === undefined ? {} : await printPictures(pattern, filePath, printOut.form),
+    images: filePath === undefined ? {} : await printPictures(pattern, filePath, form),
   } as const
   const { bytes } = await printInBackground({ pattern, options })
   return new Response(Buffer.from(bytes), { headers: { 'Content-Type': 'application/pdf' } })
