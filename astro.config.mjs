@@ -13,7 +13,7 @@ export default defineConfig({
   // Print-outs are made on the other cores while pages are made on this one.
   build: { inlineStylesheets: 'never', concurrency: 8 },
   // A page has no script of its own text: its security policy forbids it.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es' } },
   integrations: [sizewright(), webFonts(), offline()],
   devToolbar: { enabled: false },
 })

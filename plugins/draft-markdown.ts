@@ -1,5 +1,4 @@
 import type { AstroUserConfig } from 'astro'
-import type { Element } from 'hast'
 import type { Root } from 'mdast'
 import type { State } from 'mdast-util-to-hast'
 import rehypeStringify from 'rehype-stringify'
@@ -10,7 +9,7 @@ import remarkSmartypants from 'remark-smartypants'
 import { unified } from 'unified'
 import type { Node } from 'unist'
 import { VFile } from 'vfile'
-import type { BlockElement, PhrasingElement } from '../src/html/element.ts'
+import { elementHandlers } from '../src/html/index.ts'
 import { rehypeFitImages } from './rehype-fit-images.ts'
 import { remarkSizewright } from './remark-sizewright.ts'
 
@@ -49,12 +48,6 @@ function foldedBody(state: State, { body }: FoldedBody): ReturnType<State['all']
   return state.all(body)
 }
 
-/** Our own elements as they are: the usual way clones the properties of each, and a page has thousands. */
-function asElement(state: State, node: BlockElement | PhrasingElement): Element {
-  const { hName, hProperties } = node.data
-  return { type: 'element', tagName: hName, properties: hProperties, children: state.all(node) }
-}
-
 function createRenderer() {
   const pipeline = unified()
     .use(remarkParse)
@@ -62,7 +55,7 @@ function createRenderer() {
     .use(remarkSmartypants)
     .use(remarkSizewright)
     .use(foldBody)
-    .use(remarkRehype, { handlers: { foldedBody, blockElement: asElement, phrasingElement: asElement } })
+    .use(remarkRehype, { handlers: { foldedBody, ...elementHandlers } })
     .use(rehypeFitImages)
     .use(rehypeStringify)
     .freeze()

@@ -4,6 +4,7 @@ import { setTimeout } from 'node:timers/promises'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Loader, LoaderContext } from 'astro/loaders'
 import { createSource, type Diagnostic } from '../src/diagnostic/index.ts'
+import type { Recipe } from '../src/own/recipe.ts'
 import { findFrontMatter } from '../src/pattern/front-matter.ts'
 import type { Pattern } from '../src/pattern/pattern.ts'
 import { type Finding, findingsOf } from '../src/proof/finding.ts'
@@ -14,6 +15,8 @@ import { pictureAt } from './read-beside.ts'
 export interface DraftEntry extends Record<string, unknown> {
   readonly pattern: Pattern | null
   readonly findings: readonly Finding[]
+  /** What a reader's own numbers are worked from; null where the draft allows none. */
+  readonly recipe: Recipe | null
   readonly coverImage?: string
 }
 
@@ -44,12 +47,12 @@ async function loadDraft(slug: string, folder: string, context: LoaderContext): 
   const text = readText(path)
   if (text === null) return null
   const rendered = await context.renderMarkdown(forHost(text), { fileURL: pathToFileURL(path) })
-  const { pattern, diagnostics } = resolved(rendered.metadata?.frontmatter)
+  const { pattern, diagnostics, recipe } = resolved(rendered.metadata?.frontmatter)
   const filePath = relative(fileURLToPath(context.config.root), path)
   const findings = findingsOf(createSource(filePath, text), pattern?.sizes ?? [], diagnostics)
   const cover = pattern?.cover?.src
   const isThere = cover !== undefined && pictureAt(resolve(dirname(path), cover)) === 'picture'
-  const entry: DraftEntry = { pattern, findings, ...(isThere ? { coverImage: cover } : {}) }
+  const entry: DraftEntry = { pattern, findings, recipe, ...(isThere ? { coverImage: cover } : {}) }
   const data = await context.parseData({ id: slug, data: entry, filePath })
   const body = { html: rendered.html, metadata: { ...rendered.metadata, frontmatter: {} } }
   context.store.set({ id: slug, data, filePath, rendered: body, assetImports: rendered.metadata?.imagePaths ?? [] })
@@ -97,6 +100,7 @@ function forHost(text: string): string {
 function resolved(frontmatter: Record<string, unknown> | undefined): {
   pattern: Pattern | null
   diagnostics: readonly Diagnostic[]
+  recipe: Recipe | null
 } {
   const left: unknown = frontmatter?.sizewright
   if (!isResolved(left))
@@ -104,8 +108,10 @@ function resolved(frontmatter: Record<string, unknown> | undefined): {
   return left
 }
 
-function isResolved(value: unknown): value is { pattern: Pattern | null; diagnostics: readonly Diagnostic[] } {
-  return typeof value === 'object' && value !== null && 'pattern' in value && 'diagnostics' in value
+function isResolved(value: unknown): value is ReturnType<typeof resolved> {
+  return (
+    typeof value === 'object' && value !== null && 'pattern' in value && 'diagnostics' in value && 'recipe' in value
+  )
 }
 
 /** What a draft is made of beside its text: a body table, pictures. */

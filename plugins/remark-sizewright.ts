@@ -6,7 +6,8 @@ import type { VFile } from 'vfile'
 import { createSource } from '../src/diagnostic/index.ts'
 import type { Solver } from '../src/formula/index.ts'
 import { toMdast } from '../src/html/index.ts'
-import { resolveDraft } from '../src/pattern/resolve.ts'
+import { type Asked, listening, packRecipe } from '../src/own/recipe.ts'
+import { workDraft } from '../src/pattern/resolve.ts'
 import { prints } from '../src/print/printable.ts'
 import { solverFor } from '../src/solver/index.ts'
 import { outcomes } from './outcomes.ts'
@@ -38,10 +39,14 @@ function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver:
   const source = createSource(file.path ?? slug, text)
   const beside = file.path === undefined ? null : besideDraft(file.path)
   const parse = () => ({ tree, shift })
-  const { value: pattern, diagnostics } = resolveDraft({ source, slug, solver, ...beside, prints, parse })
+  const asked: Asked = { beside: new Map(), answers: new Map() }
+  const reach = listening({ solver, readBeside: beside?.readBeside ?? null }, asked)
+  const { value, diagnostics } = workDraft({ source, slug, ...beside, ...reach, prints, parse })
+  const pattern = value?.pattern ?? null
   outcomes.set(slug, { source, pattern, diagnostics })
+  const recipe = value === null || value.pattern.adjustables.length === 0 ? null : packRecipe(value.draft, asked)
   tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
-  handOn(file, { pattern, diagnostics })
+  handOn(file, { pattern, diagnostics, recipe })
 }
 
 interface WholeDraft {

@@ -3,6 +3,7 @@ import { file } from 'astro/loaders'
 import { z } from 'astro/zod'
 import { parse } from 'yaml'
 import { drafts } from '../plugins/drafts.ts'
+import type { Recipe } from './own/recipe.ts'
 import type { Pattern } from './pattern/pattern.ts'
 import type { Finding } from './proof/finding.ts'
 
@@ -13,6 +14,7 @@ const patterns = defineCollection({
     z.object({
       pattern: z.custom<Pattern | null>(),
       findings: z.custom<readonly Finding[]>(),
+      recipe: z.custom<Recipe | null>(),
       coverImage: image().optional(),
     }),
 })

@@ -3,6 +3,7 @@ import { startChoices } from './choices.ts'
 import { startExplained } from './explained.ts'
 import { startFindSize } from './find-size.ts'
 import { memoryOf } from './memory.ts'
+import { startOwnNumbers } from './own-numbers.ts'
 import { startPlace } from './place/index.ts'
 import { readData } from './reader-data.ts'
 import { startWakeLock } from './wake-lock.ts'
@@ -15,6 +16,10 @@ startChoices(memory)
 startExplained()
 startWakeLock(memory)
 if (data !== null) {
-  startFindSize(data, memory)
-  startPlace(data, memory)
+  const findSize = startFindSize(data, memory)
+  const place = startPlace(data, memory)
+  startOwnNumbers(data, memory, (own) => {
+    findSize(own ?? data)
+    place(own ?? data)
+  })
 }

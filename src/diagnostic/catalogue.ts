@@ -5,6 +5,7 @@ import { fitFindings } from './catalogue/fit.ts'
 import { formulaFindings } from './catalogue/formula.ts'
 import { materialFindings } from './catalogue/materials.ts'
 import { pictureFindings } from './catalogue/pictures.ts'
+import { readerChangeFindings } from './catalogue/reader-changes.ts'
 import { readerNeedsFindings } from './catalogue/reader-needs.ts'
 import { rowFindings } from './catalogue/rows.ts'
 import { safetyFindings } from './catalogue/safety.ts'
@@ -19,6 +20,7 @@ const entries = {
   ...yarnFindings,
   ...readerNeedsFindings,
   ...materialFindings,
+  ...readerChangeFindings,
   ...pictureFindings,
   ...drawingFindings,
   ...safetyFindings,

@@ -42,3 +42,8 @@ export function listingAddress({ choice }: Listing): string {
 export function spokenAddress(slug: string, version: string): string {
   return `${patternAddress(slug)}spoken.css?${version}`
 }
+
+/** What a reader's own numbers are worked from; `version` tells one recipe from another. */
+export function recipeAddress(slug: string, version: string): string {
+  return `${patternAddress(slug)}recipe.json?${version}`
+}

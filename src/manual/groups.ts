@@ -10,6 +10,7 @@ import { shapingFindings } from '../diagnostic/catalogue/formula/shaping.ts'
 import { sizesFindings } from '../diagnostic/catalogue/formula/sizes.ts'
 import { writingFindings } from '../diagnostic/catalogue/formula/writing.ts'
 import { pictureFindings } from '../diagnostic/catalogue/pictures.ts'
+import { readerChangeFindings } from '../diagnostic/catalogue/reader-changes.ts'
 import { readerNeedsFindings } from '../diagnostic/catalogue/reader-needs.ts'
 import { repeatFindings } from '../diagnostic/catalogue/rows/again.ts'
 import { countFindings } from '../diagnostic/catalogue/rows/counts.ts'
@@ -37,6 +38,7 @@ const all: readonly (readonly [title: string, findings: object])[] = [
   ['Rows that can’t be read', readingFindings],
   ['Measures', fitFindings],
   ['What a reader needs', readerNeedsFindings],
+  ['What a reader may change', readerChangeFindings],
   ['Pictures', pictureFindings],
   ['Drawings', drawingFindings],
   ['Films', filmFindings],

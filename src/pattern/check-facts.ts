@@ -1,18 +1,19 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
 import { diagnose, nearestTo } from '../diagnostic/index.ts'
-import type { Settled } from '../formula/index.ts'
 import { readQuantity, units } from '../measure/index.ts'
 import type { Draft } from './draft.ts'
 import type { SwatchFacts } from './facts.ts'
+import type { Graded } from './grade.ts'
 import { usualKind } from './kinds.ts'
+import { adjustmentFindings } from './own/findings.ts'
 
 /** What the front matter's schema can't see: measures that are none, and names that are known only from the rest of the draft. */
-export function* checkFacts(draft: Draft, settled: Settled): Generator<Diagnostic> {
+export function* checkFacts(draft: Draft, graded: Graded): Generator<Diagnostic> {
   yield* kindFindings(draft)
   yield* skeinFindings(draft)
   yield* swatchFindings(draft)
   yield* sampleFindings(draft)
-  yield* readerFindings(draft, settled)
+  yield* adjustmentFindings(draft, graded)
 }
 
 function* kindFindings(draft: Draft): Generator<Diagnostic> {
@@ -85,15 +86,5 @@ function* sampleFindings(draft: Draft): Generator<Diagnostic> {
         yield diagnose('yarn-unknown', draft.facts.locate(...path), { name, nearest: nearestTo(name, names) })
       yield* measureFinding(draft, text, 'mass', path)
     }
-  }
-}
-
-function* readerFindings(draft: Draft, { values, unsound }: Settled): Generator<Diagnostic> {
-  for (const name of Object.keys(draft.facts.facts.reader)) {
-    if (values.has(name) || unsound.has(name)) continue
-    yield diagnose('reader-unknown', draft.facts.locate('reader', name), {
-      name,
-      nearest: nearestTo(name, values.keys()),
-    })
   }
 }

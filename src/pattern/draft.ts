@@ -1,6 +1,7 @@
 import type { Nodes, Root } from 'mdast'
 import type {} from 'mdast-util-directive'
 import type { Source, Span } from '../diagnostic/index.ts'
+import type { Own } from './own/changes.ts'
 import type { LocatedFacts } from './read-facts.ts'
 
 /** A draft that has been read: its facts, and its text as a Markdown tree with placeholders as nodes. */
@@ -13,6 +14,8 @@ export interface Draft {
   readonly shift: number
   /** Offset of the first character after the front matter. */
   readonly bodyStart: number
+  /** What its reader has changed; left out for the pattern as it is published. */
+  readonly own?: Own
 }
 
 /** Where a node stands in the file; the tree always comes from a parser, so every node has a place. */

@@ -98,6 +98,11 @@ const kinds = z
 const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
 const acceptance = z.strictObject({ code: words, at: words, why: words })
 const claim = z.strictObject({ claims: words, over: words })
+/** How far a reader may change a length, or how far their gauge may be from the swatch's. */
+const allowance = z.union(
+  [z.strictObject({ from: words, to: words, label: words.optional() }), z.strictObject({ within: percentage })],
+  { error: 'needs how far a reader may go, such as {from: 16 cm, to: 36 cm}, or {within: 15 %} for a gauge' },
+)
 
 const facts = z.strictObject({
   title: words,
@@ -122,7 +127,7 @@ const facts = z.strictObject({
   tolerance: amount.optional(),
   /** Per cent that a closed edge stretches over a head; a fifth where nothing is said (common practice, no source). */
   stretch: percentage.default(20),
-  reader: z.record(z.string(), z.strictObject({ from: words, to: words })).default({}),
+  reader: z.record(z.string(), allowance).default({}),
   cover: z.strictObject({ src: words, alt: words }).optional(),
   video: z.strictObject({ url: words, at: z.record(z.string(), wordsOrNumber).default({}) }).optional(),
   accepted: z.array(acceptance).default([]),
@@ -134,6 +139,7 @@ export type Facts = z.infer<typeof facts>
 export type SwatchFacts = z.infer<typeof swatch>
 export type RepeatFacts = z.infer<typeof repeat>
 export type YarnFacts = z.infer<typeof yarn>
+export type AllowanceFacts = z.infer<typeof allowance>
 export type FinishFacts = z.infer<typeof carried>
 export type FactsIssue = z.core.$ZodIssue
 
@@ -200,7 +206,7 @@ export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
     {
       fits: ['table', 'sizes'],
       sample: ['size', 'used'],
-      reader: ['from', 'to'],
+      reader: ['from', 'to', 'label', 'within'],
       cover: ['src', 'alt'],
       video: ['url', 'at'],
     }[String(first)] ?? []

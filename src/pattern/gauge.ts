@@ -25,7 +25,7 @@ type Words = readonly Segment[]
 export function gaugeLines({ swatch }: Facts, environment: Environment): GaugeLine[] {
   return Object.entries(swatch).flatMap(([key, written]) => {
     const name = key === '' ? null : key
-    const said = [counted(written, name, environment), plain(within(written)), plain(withHook(written))]
+    const said = [gaugeText(written, name, environment), plain(within(written)), plain(withHook(written))]
     const first = between(said.filter(isSaid), ' ')
     const parts = [first, ...beforeBlocking(written, name, environment), ...repeats(written, environment)]
     const text = between(parts.filter(isSaid), '; ')
@@ -39,8 +39,8 @@ const isSaid = (words: Words): boolean => words.length > 0
 
 type Counted = Pick<SwatchFacts, 'stitches' | 'rows'>
 
-/** `gauge` is the name by which formulas reach the same swatch. */
-function counted({ stitches, rows }: Counted, gauge: string | null, environment: Environment): Words {
+/** `12 stitches and 8 rows = 10 cm (4 in)`; `gauge` is the name by which formulas reach the same swatch. */
+export function gaugeText({ stitches, rows }: Counted, gauge: string | null, environment: Environment): Words {
   const across = stitches === undefined ? null : rate(stitches, 'stitches', gauge, environment)
   const up = rows === undefined ? null : rate(rows, 'rows', gauge, environment)
   if (across !== null && up !== null && textForAll(across.over) === textForAll(up.over))
@@ -73,7 +73,7 @@ function rate(
 }
 
 /** A length as it was measured, with the other system: `10 cm (4 in)`, `4.2 cm (1⅝ in)`. */
-function asMeasured(text: string): Words {
+export function asMeasured(text: string): Words {
   const quantity = readQuantity(text)
   if (quantity === null) return plain(text)
   const imperial = quantity.unit === 'in' || quantity.unit === 'yd'
@@ -106,7 +106,7 @@ function withHook({ hook, unblocked }: SwatchFacts): string {
 
 function beforeBlocking({ unblocked }: SwatchFacts, name: string | null, environment: Environment): Words[] {
   if (unblocked === undefined) return []
-  const text = counted(unblocked, name === null ? 'unblocked' : `${name} unblocked`, environment)
+  const text = gaugeText(unblocked, name === null ? 'unblocked' : `${name} unblocked`, environment)
   return isSaid(text) ? [[always('before blocking '), ...text]] : []
 }
 

@@ -14,6 +14,7 @@ import {
 import { type Quantity, readQuantity, units } from '../measure/index.ts'
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import type { RepeatFacts, SwatchFacts } from './facts.ts'
+import { withOwnLengths } from './own/lengths.ts'
 
 /** What the formulas of a draft can see, and what its grading blocks come to. */
 export interface Graded {
@@ -44,7 +45,8 @@ export function gradeDraft(draft: Draft, { solver, readBeside }: Reach, findings
     skein: skeinOf(draft),
     solver,
   })
-  const statements = blocks(draft).flatMap(({ text, origin }) => keep(readGrading(text, origin)))
+  const written = blocks(draft).flatMap(({ text, origin }) => keep(readGrading(text, origin)))
+  const statements = withOwnLengths(written, draft.own)
   return { environment, settled: keep(settle(statements, environment)), body: body ?? null }
 }
 
@@ -110,7 +112,8 @@ function writtenRepeat(draft: Draft, name: string, lines: RepeatFacts, path: Pat
 /** A line that gives one measurement or a list of them, each with its place; none where it is left out. */
 function measurements(draft: Draft, given: string | readonly string[] | undefined, path: Path): WrittenText[] {
   if (given === undefined) return []
-  return typeof given === 'string' ? [written(draft, ...path)] : given.map((_, index) => written(draft, ...path, index))
+  if (typeof given === 'string') return [{ text: given, at: draft.facts.locate(...path) }]
+  return given.map((text, index) => ({ text, at: draft.facts.locate(...path, index) }))
 }
 
 /** Without sizes of its own, `fits` means those of the draft; `none` is a size that is drawn on nobody. */

@@ -26,11 +26,11 @@ export interface OverviewParts {
 /** Everything of a pattern that stands beside its text: sizes, measures, materials, gauge, abbreviations. */
 export function overview(
   parts: OverviewParts,
-): Omit<Pattern, 'measures' | 'cautions' | 'film' | 'body' | 'rows' | 'values'> {
+): Omit<Pattern, 'measures' | 'cautions' | 'film' | 'body' | 'rows' | 'values' | 'adjustables' | 'own'> {
   const { facts } = parts.draft.facts
   const { body } = parts.graded
   const making = makingOf(parts.draft, parts.graded, parts.ledger)
-  const yarn = yarnUse(parts.draft, parts.graded, parts.ledger, making, parts.findings)
+  const yarn = yarnUse({ ...parts, making }, parts.findings)
   const fits = fitsLines(parts)
   return {
     slug: parts.draft.slug,

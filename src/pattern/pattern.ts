@@ -48,6 +48,55 @@ export interface Pattern {
   readonly pieces: readonly PieceUse[]
   readonly values: Readonly<Record<string, NamedValue>>
   readonly yarn: Readonly<Record<string, YarnUse>>
+  /** What a reader may change; empty where the draft allows nothing. */
+  readonly adjustables: readonly Adjustable[]
+  /** What a reader has changed; empty as the pattern is published. */
+  readonly own: readonly OwnNumber[]
+}
+
+/** A length, or the gauge of a swatch, that a reader may give instead of the draft's. */
+export type Adjustable = AdjustableLength | AdjustableGauge
+
+export interface AdjustableLength {
+  readonly kind: 'length'
+  /** As the grading blocks name it. */
+  readonly name: string
+  /** `Body length` */
+  readonly label: string
+  /** As it is published. */
+  readonly text: readonly Segment[]
+  /** In centimetres; null for a size that has no such length. */
+  readonly bySize: PerSize<number | null>
+  /** The unit of the draft. */
+  readonly unit: 'cm' | 'in'
+  /** The least and the most that it may be, in centimetres. */
+  readonly from: number
+  readonly to: number
+}
+
+export interface AdjustableGauge {
+  readonly kind: 'gauge'
+  /** Name of the swatch; empty for the only one. */
+  readonly name: string
+  readonly label: string
+  readonly text: readonly Segment[]
+  readonly stitches: AdjustableRate | null
+  readonly rows: AdjustableRate | null
+  /** Per cent by which a reader's gauge may differ. */
+  readonly within: number
+}
+
+/** So many over a length: `12` over `10 cm`. */
+export interface AdjustableRate {
+  readonly count: number
+  readonly over: readonly Segment[]
+}
+
+/** A number that is a reader's own, beside the published one. */
+export interface OwnNumber {
+  readonly label: string
+  readonly own: readonly Segment[]
+  readonly published: readonly Segment[]
 }
 
 /** The designer's own film, on another site: it is linked to, never loaded. */

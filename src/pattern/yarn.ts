@@ -10,6 +10,7 @@ import {
   type WeighedSample,
   type WeighedSwatch,
   type YarnEstimate,
+  type YarnQuestion,
   type YarnRow,
 } from '../yarn/estimate.ts'
 import type { Strands } from '../yarn/spoken.ts'
@@ -21,6 +22,7 @@ import type { Facts, YarnFacts } from './facts.ts'
 import { finishesOf } from './finish.ts'
 import type { Graded } from './grade.ts'
 import type { YarnUse } from './pattern.ts'
+import type { Worked } from './work.ts'
 import { claimsOf } from './yarn-claims.ts'
 import { fallFindings, unclearFindings } from './yarn-findings.ts'
 import { wordsForSize, type YarnWords, yarnWords } from './yarn-words.ts'
@@ -29,17 +31,33 @@ import { wordsForSize, type YarnWords, yarnWords } from './yarn-words.ts'
  * Yarn for each size, by the yarn's name; one is left out where it can't be told: nothing was weighed, a row was not
  * worked, or the rows don't tell which yarn they take. Findings go to `findings`.
  */
-export function yarnUse(
-  draft: Draft,
-  graded: Graded,
-  ledger: Ledger,
-  { words, times }: Making,
-  findings: Diagnostic[],
-): Record<string, YarnUse> {
+export function yarnUse(work: YarnWork, findings: Diagnostic[]): Record<string, YarnUse> {
+  const { facts } = work.draft.facts
+  const question = questionOf(work, findings)
+  if (question === null) return {}
+  const estimate = estimateYarn(question)
+  findings.push(
+    ...unclearFindings(work.draft, work.ledger, question.rows, estimate),
+    ...fallFindings(work.draft, estimate),
+  )
+  return usesOf(facts, estimate)
+}
+
+/** What yarn is estimated from. */
+export interface YarnWork {
+  readonly draft: Draft
+  readonly graded: Graded
+  readonly ledger: Ledger
+  readonly making: Making
+}
+
+/** Null where there is no yarn, or a row was not worked. */
+function questionOf({ draft, graded, ledger, making }: YarnWork, findings: Diagnostic[]): YarnQuestion | null {
+  const { words, times } = making
   const { facts } = draft.facts
   const beside = besideOf(draft, graded, findings)
   const claims = claimsOf(draft, ledger, findings)
-  if (facts.yarn.length === 0 || ledger.rows.some((row) => row.status !== 'worked')) return {}
+  if (facts.yarn.length === 0 || ledger.rows.some((row) => row.status !== 'worked')) return null
   const strands = strandsOf(
     facts,
     ledger,
@@ -57,15 +75,8 @@ export function yarnUse(
       strands: strands[index] ?? null,
     }),
   )
-  const estimate = estimateYarn({
-    sizes: facts.sizes.length,
-    rows,
-    beside,
-    swatch: weighedSwatch(facts, graded, ledger.rows),
-    samples: weighedSamples(facts),
-  })
-  findings.push(...unclearFindings(draft, ledger, rows, estimate), ...fallFindings(draft, estimate))
-  return usesOf(facts, estimate)
+  const swatch = weighedSwatch(facts, graded, ledger.rows)
+  return { sizes: facts.sizes.length, rows, beside, swatch, samples: weighedSamples(draft, graded) }
 }
 
 /** Entries of the ledger in its own order: the words stand in the order of the text. */
@@ -190,11 +201,40 @@ function averageUse(rows: readonly LedgerRow[], terms: Facts['terms']): number {
   return stitches === 0 || made === 0 ? 1 : made / stitches
 }
 
-function weighedSamples({ sample, sizes, yarn }: Facts): WeighedSample[] {
+function weighedSamples({ facts: { facts }, own }: Draft, graded: Graded): WeighedSample[] {
+  const { sample, sizes, yarn } = facts
+  const made = own === undefined || sample.length === 0 ? null : madeBefore(own.published, graded)
   return sample.flatMap(({ size, used }) => {
     const position = sizes.indexOf(size)
-    return position === -1 ? [] : [{ size: position, grams: yarn.map(({ as }) => grammes(used[as])) }]
+    if (position === -1) return []
+    const grams = yarn.map(({ as }) => grammes(used[as]))
+    return [{ size: position, grams, ...(made === null ? {} : { made: made(position) }) }]
   })
+}
+
+/**
+ * What was in a piece that was weighed before its reader changed the numbers. With another gauge as many stitches as
+ * cover the same area: fabric is taken to weigh what it weighed.
+ */
+function madeBefore(
+  { draft, graded, ledger }: Worked,
+  now: Graded,
+): ((size: number) => NonNullable<WeighedSample['made']>) | null {
+  const question = questionOf({ draft, graded, ledger, making: makingOf(draft, graded, ledger) }, [])
+  if (question === null) return null
+  const { units, whole } = estimateYarn(question)
+  const denser = densityOf(now) / densityOf(graded)
+  return (size) => ({
+    byYarn: units.map((each) => (each[size] ?? 0) * denser),
+    whole: (whole[size] ?? 0) * denser,
+  })
+}
+
+/** Stitches in a square centimetre, or in a centimetre of a swatch that tells only one way. */
+function densityOf({ environment }: Graded): number {
+  const found = environment.gauge(null)
+  if (found.kind !== 'found') return 1
+  return (found.gauge.stitches?.valueOf() ?? 1) * (found.gauge.rows?.valueOf() ?? 1)
 }
 
 function metresPerGram({ skein }: YarnFacts): number | null {

@@ -13,6 +13,8 @@ export interface WeighedSample {
   readonly size: number
   /** For each yarn, null where it was not weighed. */
   readonly grams: readonly (number | null)[]
+  /** What was in it, in single crochets, where that is not what the rows of its size come to now; left out where it is. */
+  readonly made?: { readonly byYarn: readonly number[]; readonly whole: number }
 }
 
 /** A row with its yarn in single crochets, all its workings together. */
@@ -43,6 +45,9 @@ export interface YarnEstimate {
   readonly total: PerSize<number> | null
   /** The rows don't tell the yarns apart: each weighed one is taken to have the same share in every size. */
   readonly byShare: boolean
+  /** What each yarn, and all of them, come to in single crochets. */
+  readonly units: readonly PerSize<number>[]
+  readonly whole: PerSize<number>
 }
 
 /** One amount for each size. */
@@ -62,7 +67,7 @@ export function estimateYarn(question: YarnQuestion): YarnEstimate {
     : (commonRate(question, units, weighed) ??
       (swatch === null ? null : swatch.grams / (swatch.units * usualStrands(question))))
   const byYarn = units.map((each, yarn) => gramsOf(question, yarn, each, weighed[yarn] ?? rate))
-  return { byYarn, total: totalOf(question, byYarn, whole), byShare }
+  return { byYarn, total: totalOf(question, byYarn, whole), byShare, units, whole }
 }
 
 function plus(...all: readonly Amounts[]): Amounts {
@@ -91,7 +96,7 @@ function weighedRate({ samples, beside }: YarnQuestion, yarn: number, units: Amo
     const own = sample.grams[yarn] ?? null
     if (own === null) continue
     grams += Math.max(0, own - (beside[yarn]?.grams[sample.size] ?? 0))
-    made += units[sample.size] ?? 0
+    made += sample.made?.byYarn[yarn] ?? units[sample.size] ?? 0
   }
   return made === 0 ? null : grams / made
 }
@@ -106,10 +111,11 @@ function commonRate(
   let made = 0
   for (const [yarn, rate] of rates.entries()) {
     if (rate === null) continue
-    for (const { size, grams: weighed } of samples) {
+    for (const { size, grams: weighed, made: own } of samples) {
       if ((weighed[yarn] ?? null) === null) continue
-      grams += rate * (units[yarn]?.[size] ?? 0)
-      made += units[yarn]?.[size] ?? 0
+      const amount = own?.byYarn[yarn] ?? units[yarn]?.[size] ?? 0
+      grams += rate * amount
+      made += amount
     }
   }
   return made === 0 ? null : grams / made
@@ -134,7 +140,7 @@ function gramsOf({ samples, beside }: YarnQuestion, yarn: number, units: Amounts
   const extra = beside[yarn]?.grams ?? []
   if (rate === null || (isNothing(units) && isIdle(beside[yarn]))) return null
   return units.map((unit, size) => {
-    const weighed = samples.find((sample) => sample.size === size)?.grams[yarn] ?? null
+    const weighed = samples.find((sample) => sample.size === size && sample.made === undefined)?.grams[yarn] ?? null
     return weighed ?? unit * rate + (extra[size] ?? 0)
   })
 }
@@ -149,7 +155,7 @@ function totalOf(
   if (known.length === byYarn.length && known.length > 0) return plus(...known)
   if (isNothing(whole)) return null
   const all = samples.filter(({ grams }) => grams.every((each) => each !== null))
-  const made = all.reduce((sum, { size }) => sum + (whole[size] ?? 0), 0)
+  const made = all.reduce((sum, sample) => sum + (sample.made?.whole ?? whole[sample.size] ?? 0), 0)
   const weight = all.reduce((sum, { grams }) => grams.reduce<number>((most, each) => most + (each ?? 0), sum), 0)
   if (made > 0) return whole.map((unit) => (unit * weight) / made)
   if (swatch === null || swatch.units === 0) return null

@@ -30,6 +30,8 @@ export function pattern(slug: string, facts: Partial<Pattern> = {}): Pattern {
     pieces: [],
     rows: [],
     values: {},
+    adjustables: [],
+    own: [],
     yarn: {},
     ...facts,
   }

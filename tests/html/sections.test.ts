@@ -32,6 +32,8 @@ const bare: Pattern = {
   pieces: [],
   rows: [],
   values: {},
+  adjustables: [],
+  own: [],
   yarn: {},
 }
 

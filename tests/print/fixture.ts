@@ -234,6 +234,8 @@ export function tideLine(sizes: readonly string[] = threeSizes, changes: Partial
     body: tideLineBody(count),
     rows: [],
     values: {},
+    adjustables: [],
+    own: [],
     yarn: {},
     ...changes,
   }

@@ -9,8 +9,12 @@ import { addControls, focusRow, type RowControls, revealRow } from './row-contro
 import type { WorkRow } from './rows.ts'
 import { currentOf, lineWords, moved, openSession, placeOf, reopened, type Session, saidNext } from './session.ts'
 
-/** Lets rows be ticked off, and remembers how far a reader has come, for each size and edition. */
-export function startPlace(data: ReaderData, memory: Memory): void {
+/**
+ * Lets rows be ticked off, and remembers how far a reader has come, for each size and edition. What comes back hands it
+ * other numbers, and rows that were put into the page anew.
+ */
+export function startPlace(published: ReaderData, memory: Memory): (data: ReaderData) => void {
+  let data = published
   let session: Session | null = null
   let controls: RowControls | null = null
   const line = placeLine({
@@ -48,7 +52,7 @@ export function startPlace(data: ReaderData, memory: Memory): void {
   /** With the size that is in view now. */
   function open(): void {
     const size = ownSize(data, memory)
-    if (session !== null && session.size === size) return
+    if (session !== null && session.size === size && session.of === data) return
     controls?.remove()
     session = size === null ? null : openSession(data, size, memory)
     controls = session === null ? null : addControls(session.work, set)
@@ -65,4 +69,8 @@ export function startPlace(data: ReaderData, memory: Memory): void {
     show()
   })
   open()
+  return (next) => {
+    data = next
+    open()
+  }
 }

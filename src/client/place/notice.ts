@@ -10,9 +10,10 @@ export function addNotice(goOn: (older: Older) => void): Notice {
   const element = document.createElement('p')
   element.className = 'place-notice hint'
   element.hidden = true
-  document.querySelector('.rows')?.before(element)
   return {
     show: (what) => {
+      // The rows may have been put into the page anew.
+      document.querySelector('.rows')?.before(element)
       element.hidden = what === null
       if (what === null) return
       if (what === 'choose') element.textContent = 'Choose your size to tick off rows as you go.'

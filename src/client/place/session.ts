@@ -9,6 +9,8 @@ import { placeName, progressWords, toldNext } from './words.ts'
 
 /** What a reader has in hand: one size of an edition, and how far they have come with it. */
 export interface Session {
+  /** The numbers that it goes by. */
+  readonly of: ReaderData
   readonly size: number
   readonly whose: Whose
   readonly work: Work
@@ -18,7 +20,7 @@ export interface Session {
 /** `size` is a position in the list of sizes. */
 export function openSession(data: ReaderData, size: number, memory: Memory): Session {
   const whose = { slug: data.slug, edition: data.edition, size: data.sizes[size] ?? '' }
-  return { size, whose, work: workFor(data, size), kept: recall(memory, whose) }
+  return { of: data, size, whose, work: workFor(data, size), kept: recall(memory, whose) }
 }
 
 /** The session with another place, which is remembered. */

@@ -94,12 +94,6 @@ export const draftFindings = {
     says: ({ kind, usual }) => `Patterns of the kind “${kind}” are looked for as “${usual}”.`,
     hint: ({ usual }) => `Write \`kind: ${usual}\`, so that it stands with the others.`,
   }),
-  'reader-unknown': entry<{ name: string; nearest: string | null }>({
-    severity: 'error',
-    says: ({ name }) => `A reader can’t change “${name}”: the grading blocks define no such value.`,
-    hint: ({ nearest }) =>
-      nearest === null ? 'Name a value that a grading block defines.' : `Write \`${nearest}\` instead.`,
-  }),
   'placeholder-unclosed': entry<Nothing>({
     severity: 'error',
     says: () => 'A placeholder opens here and is never closed.',

@@ -65,16 +65,6 @@ export const draftSamples: Samples<keyof typeof draftFindings> = {
     faulty: { facts: `${facts}\nkind: ‹mats›`, body: 'A mat.' },
     sound: { facts: `${facts}\nkind: mat`, body: 'A mat.' },
   },
-  'reader-unknown': {
-    faulty: {
-      facts: `${facts}\nreader: {width: ‹{from: 20 cm, to: 40 cm}›}`,
-      body: '```grading\nacross = 30 cm\n```\n\nThe mat is {{across}} wide.',
-    },
-    sound: {
-      facts: `${facts}\nreader: {across: {from: 20 cm, to: 40 cm}}`,
-      body: '```grading\nacross = 30 cm\n```\n\nThe mat is {{across}} wide.',
-    },
-  },
   'placeholder-unclosed': pair('The mat is ‹{{›across wide.', 'The mat is {{30 cm}} wide.'),
   'passage-unclosed': pair(
     '‹:::sizes›{only="M"}\nWork Row 2 once more.',

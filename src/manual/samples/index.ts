@@ -7,6 +7,7 @@ import { fitSamples } from './fit.ts'
 import { formulaSamples } from './formula.ts'
 import { materialSamples } from './materials.ts'
 import { pictureSamples } from './pictures.ts'
+import { readerChangeSamples } from './reader-changes.ts'
 import { readerNeedsSamples } from './reader-needs.ts'
 import { rowSamples } from './rows.ts'
 import { safetySamples } from './safety.ts'
@@ -21,6 +22,7 @@ export const samples: Samples<Code> = {
   ...yarnSamples,
   ...readerNeedsSamples,
   ...materialSamples,
+  ...readerChangeSamples,
   ...pictureSamples,
   ...drawingSamples,
   ...safetySamples,

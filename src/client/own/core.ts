@@ -1,0 +1,44 @@
+import type { Changes } from '../../pattern/own/changes.ts'
+import type { Adjustable } from '../../pattern/pattern.ts'
+import type { Question, Reply } from './messages.ts'
+
+export type Worked = Extract<Reply, { kind: 'worked' }>
+
+/** The core in its worker. What it can't answer, for one without a connection, comes back as null. */
+export interface Core {
+  readonly adjustables: readonly Adjustable[]
+  readonly work: (changes: Changes) => Promise<Worked | null>
+}
+
+/** Loads the core and the recipe at the address. */
+export async function loadCore(recipe: string): Promise<Core | null> {
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
+  const first = await ask(worker, { kind: 'open', recipe })
+  if (first.kind !== 'open') {
+    worker.terminate()
+    return null
+  }
+  // One after the other: the answers come in the order of the questions.
+  let last: Promise<unknown> = Promise.resolve()
+  return {
+    adjustables: first.adjustables,
+    work: (changes) => {
+      const next = last.then(() => ask(worker, { kind: 'work', changes }))
+      last = next
+      return next.then((reply) => (reply.kind === 'worked' ? reply : null))
+    },
+  }
+}
+
+function ask(worker: Worker, question: Question): Promise<Reply> {
+  return new Promise((resolve) => {
+    const once = new AbortController()
+    const end = (reply: Reply): void => {
+      once.abort()
+      resolve(reply)
+    }
+    worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => end(data), { signal: once.signal })
+    worker.addEventListener('error', () => end({ kind: 'failed' }), { signal: once.signal })
+    worker.postMessage(question)
+  })
+}

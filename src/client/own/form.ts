@@ -1,0 +1,146 @@
+import type { OwnMeasure } from '../fit.ts'
+import { lengthWords, rangeWords } from '../measure-words.ts'
+import { type Field, type Given, type Refusal, rateLimits, readField } from './given.ts'
+import { resetButton } from './own-line.ts'
+
+/** The form in which a reader gives their own numbers. */
+export interface OwnForm {
+  readonly element: HTMLFormElement
+  /** Fills the fields; with the unit in which lengths are asked for. */
+  readonly fill: (given: Given, unit: OwnMeasure['unit']) => void
+  /** Says something below the fields, to those who hear the page too. */
+  readonly say: (words: string) => void
+}
+
+interface Row {
+  readonly field: Field
+  readonly input: HTMLInputElement
+  readonly show: (unit: OwnMeasure['unit']) => void
+  readonly refuse: (words: string | null) => void
+}
+
+export function ownForm(fields: readonly Field[], take: (given: Given) => void, reset: () => void): OwnForm {
+  const element = document.createElement('form')
+  element.noValidate = true
+  let unit: OwnMeasure['unit'] = 'cm'
+  const rows = fields.map((field) => fieldRow(field, element))
+  const buttons = document.createElement('p')
+  const submit = document.createElement('button')
+  submit.textContent = 'Work out my numbers'
+  const back = resetButton(() => {
+    rows[0]?.input.focus()
+    reset()
+  })
+  buttons.append(submit, ' ', back)
+  const said = document.createElement('p')
+  said.className = 'own-said'
+  said.setAttribute('role', 'status')
+  element.append(buttons, said)
+  element.addEventListener('submit', (event) => {
+    event.preventDefault()
+    const given = read(rows, unit)
+    if (given !== null) take(given)
+  })
+  return {
+    element,
+    fill: (given, own) => {
+      unit = own
+      back.hidden = given.size === 0
+      for (const { field, input, show, refuse } of rows) {
+        input.value = typed(given.get(field.key), own)
+        show(own)
+        refuse(null)
+      }
+    },
+    say: (words) => {
+      said.textContent = words
+    },
+  }
+}
+
+/** What was given, in the unit asked for. */
+function typed(own: OwnMeasure | number | undefined, unit: OwnMeasure['unit']): string {
+  if (own === undefined || typeof own === 'number') return own === undefined ? '' : String(own)
+  return own.unit === unit ? String(own.amount) : `${own.amount} ${own.unit}`
+}
+
+/** Everything that was typed; null, with the first field that can't be used in hand, where something can't be. */
+function read(rows: readonly Row[], unit: OwnMeasure['unit']): Given | null {
+  const given = new Map<string, OwnMeasure | number>()
+  let first: HTMLInputElement | null = null
+  for (const { field, input, refuse } of rows) {
+    const own = input.value.trim() === '' ? null : readField(field, input.value, unit)
+    refuse(typeof own === 'string' ? refusalWords(field, own, unit) : null)
+    if (typeof own === 'string') first ??= input
+    else if (own !== null) given.set(field.key, own)
+  }
+  first?.focus()
+  return first === null ? given : null
+}
+
+function fieldRow(field: Field, form: HTMLFormElement): Row {
+  const row = document.createElement('div')
+  const label = document.createElement('label')
+  const input = document.createElement('input')
+  const hint = document.createElement('p')
+  const wrong = document.createElement('p')
+  row.className = 'own-field'
+  input.id = field.key
+  input.inputMode = 'decimal'
+  input.autocomplete = 'off'
+  label.htmlFor = input.id
+  hint.id = `${field.key}-hint`
+  hint.className = 'hint'
+  wrong.id = `${field.key}-wrong`
+  wrong.className = 'own-wrong'
+  input.setAttribute('aria-describedby', `${wrong.id} ${hint.id}`)
+  row.append(label, input, hint, wrong)
+  form.append(row)
+  return {
+    field,
+    input,
+    show: (unit) => {
+      label.textContent = labelOf(field, unit)
+      hint.textContent = hintOf(field, unit)
+    },
+    refuse: (words) => {
+      wrong.textContent = words ?? ''
+      wrong.hidden = words === null
+      input.ariaInvalid = words === null ? null : 'true'
+    },
+  }
+}
+
+function labelOf(field: Field, unit: OwnMeasure['unit']): string {
+  if (field.kind === 'length') return `${field.of.label}, in ${unit === 'cm' ? 'cm' : 'inches'}`
+  const over = field.of[field.what]?.over.map(({ text }) => text).join('') ?? ''
+  const whose = field.of.name === '' ? '' : `${field.of.name}: `
+  return `${whose}${field.what} over ${over} of your swatch`.replace(/^./, (letter) => letter.toUpperCase())
+}
+
+function hintOf(field: Field, unit: OwnMeasure['unit']): string {
+  if (field.kind === 'length') {
+    const lengths = field.of.bySize.flatMap((cell) => (cell === null ? [] : [inUnit(cell, unit)]))
+    const published = rangeWords(Math.min(...lengths), Math.max(...lengths), unit)
+    return `From ${rangeWords(inUnit(field.of.from, unit), inUnit(field.of.to, unit), unit)}. As published: ${published}${field.of.bySize.length > 1 && published.includes('–') ? ', by size' : ''}.`
+  }
+  const [least, most] = rateLimits(field)
+  return `From ${least} to ${most}. As published: ${Math.round(field.count * 10) / 10}.`
+}
+
+function inUnit(centimetres: number, unit: OwnMeasure['unit']): number {
+  return unit === 'cm' ? centimetres : centimetres / 2.54
+}
+
+function refusalWords(field: Field, refusal: Refusal, unit: OwnMeasure['unit']): string {
+  if (field.kind === 'length') {
+    if (refusal === 'unreadable')
+      return `Please give a length above 0, such as ${unit === 'cm' ? '30 or 30.5' : '11 or 11½'}.`
+    const { from, to, label } = field.of
+    return `${label} can be from ${lengthWords(inUnit(from, unit), unit)} to ${lengthWords(inUnit(to, unit), unit)}.`
+  }
+  const [least, most] = rateLimits(field)
+  return refusal === 'unreadable'
+    ? 'Please give a number above 0, such as 12 or 12.5.'
+    : `The pattern is made for ${least} to ${most} ${field.what} here. Try another hook, and measure again.`
+}

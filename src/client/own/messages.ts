@@ -1,0 +1,14 @@
+import type { PageNumbers } from '../../own/page.ts'
+import type { Trouble } from '../../own/troubles.ts'
+import type { Changes } from '../../pattern/own/changes.ts'
+import type { Adjustable } from '../../pattern/pattern.ts'
+
+/** What the page asks of the worker in which patterns are worked anew. */
+export type Question =
+  /** The address of the recipe. */
+  { readonly kind: 'open'; readonly recipe: string } | { readonly kind: 'work'; readonly changes: Changes }
+
+export type Reply =
+  | { readonly kind: 'open'; readonly adjustables: readonly Adjustable[] }
+  | { readonly kind: 'worked'; readonly page: PageNumbers; readonly troubles: readonly Trouble[] }
+  | { readonly kind: 'failed' }
