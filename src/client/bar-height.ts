@@ -1,5 +1,8 @@
 import { showChosen } from './choices.ts'
 
+/** What the style sheets guess is left where it is as near, in px: to put it right, every style of the page is worked out anew. */
+const near = 2
+
 /**
  * Tells the style sheets how much of the window the bar covers, which grows with its letters, its sizes and a reader's
  * place: what is led to must not lie under it. In a style sheet of its own, for the page allows no style of an element.
@@ -8,10 +11,12 @@ export function startBarHeight(): void {
   const bar = document.querySelector('.bar')
   if (bar === null) return
   const sheet = new CSSStyleSheet()
-  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet]
   new ResizeObserver(() => {
     const { height } = bar.getBoundingClientRect()
-    sheet.replaceSync(`html{--bar:${Math.ceil(height)}px!important;--bar-doubt:0px!important}`)
+    const told = Number.parseFloat(getComputedStyle(document.documentElement).getPropertyValue('--bar'))
+    if (!(Math.abs(height - told) <= near)) sheet.replaceSync(`html{--bar:${Math.ceil(height)}px!important}`)
+    if (!document.adoptedStyleSheets.includes(sheet) && sheet.cssRules.length > 0)
+      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet]
     showChosen(bar)
   }).observe(bar)
 }

@@ -7,6 +7,7 @@ export const contentSecurityPolicy = [
   "script-src 'self'",
   "style-src 'self'",
   "font-src 'self'",
+  "connect-src 'self'",
   "img-src 'self' data:",
   "worker-src 'self'",
   "base-uri 'none'",

@@ -7,7 +7,7 @@ import { notFoundPage, pages } from './site.ts'
 const visit = visitor()
 
 const policy =
-  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; worker-src 'self'; base-uri 'none'; form-action 'none'"
+  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; connect-src 'self'; img-src 'self' data:; worker-src 'self'; base-uri 'none'; form-action 'none'"
 
 /** What comes compressed from the start. */
 const packed = /woff2|jpeg|png|webp|pdf/

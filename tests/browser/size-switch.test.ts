@@ -96,9 +96,11 @@ describe.each(switchPages)('%s', (path) => {
 
 test('the style sheet has a rule for each of 24 sizes', () => {
   const sheet = readFileSync('src/styles/size-views.css', 'utf8')
-  const rules = Array.from(
-    { length: 24 },
-    (_, size) => `:root:has(#size-${size}:checked) :is(.c, .s:not(.s${size}), .only:not(.s${size})) {`,
+  const rules = Array.from({ length: 24 }, (_, size) =>
+    [
+      `:root:has(#size-all):not(:has(#size-all:checked), :has(#size-${size}:checked)) .s${size}:not(.only),`,
+      `:root:has(#size-${size}:checked) .only:not(.s${size}) {`,
+    ].join('\n'),
   )
   expect(rules.filter((rule) => !sheet.includes(rule))).toEqual([])
 })

@@ -39,6 +39,7 @@ export function placeLine(actions: PlaceActions): PlaceLine | null {
   return {
     show: (words) => {
       line.hidden = words === null
+      line.parentElement?.classList.toggle('bar-with-place', !line.hidden)
       if (words === null) return
       row.textContent = words.row
       progress.textContent = words.progress

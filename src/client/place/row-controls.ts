@@ -35,6 +35,7 @@ export function addControls({ rows }: Work, setDone: SetDone): RowControls {
     },
     remove: () => {
       for (const { row, element } of controls) {
+        element.parentElement?.classList.remove('row-with-box')
         element.remove()
         mark(row, false, false)
       }
@@ -59,6 +60,7 @@ function box(row: WorkRow, parent: HTMLElement, setDone: SetDone): Control {
   input.addEventListener('change', () => setDone(row, input.checked ? 1 : 0))
   element.append(input)
   parent.append(element)
+  parent.classList.add('row-with-box')
   const show = (place: Place): void => {
     input.checked = isDone(place, row)
   }
