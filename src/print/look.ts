@@ -19,6 +19,8 @@ export interface Look {
   readonly section: HeadingLook
   readonly gaps: { readonly paragraph: number; readonly item: number; readonly row: number }
   readonly box: BoxLook
+  /** How much larger drawings are than they were made, where there is room: their words are made for everyday print. */
+  readonly enlarged: number
   /** Smallest type in tables that would be too wide otherwise. */
   readonly tightest: number
   /** Room for the cover beside the title; null where it stands below. */
@@ -115,6 +117,7 @@ export const everyday: Look = {
   section: { role: 'H2', style: { ...everydayStyles.text, ...title, size: 11.5 }, leading: 15.5, gap: 16 },
   gaps: { paragraph: 7, item: 3, row: 6 },
   box: { side: 7.5, pitch: 11, group: 6, thickness: 0.6 },
+  enlarged: 1,
   tightest: 7.5,
   coverBeside: { width: 168, height: 224 },
 }
@@ -157,6 +160,7 @@ export const large: Look = {
   section: { role: 'H2', style: { ...largeStyles.text, ...title, size: 22 }, leading: 29, gap: 24 },
   gaps: { paragraph: 12, item: 8, row: 16 },
   box: { side: 15, pitch: 21, group: 11, thickness: 1.2 },
+  enlarged: 2,
   tightest: 18,
   coverBeside: null,
 }

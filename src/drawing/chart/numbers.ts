@@ -4,7 +4,7 @@ import type { RowPlace } from './lay-chart.ts'
 import type { Sheet } from './sheet.ts'
 import { middle } from './sheet.ts'
 import type { Stage } from './stage.ts'
-import { stroke } from './stage.ts'
+import { stemFrom, stroke } from './stage.ts'
 
 /** Lines and words of a chart that are no symbols. */
 export interface Marks {
@@ -61,16 +61,8 @@ function besideRow({ label, first, fromRight }: RowPlace, { stage, sides }: Shee
 /** An arrow over the beginning of the last round, along its way. */
 function overRound({ first, ahead }: RowPlace, stage: Stage): readonly Line[] {
   if (first === null) return []
-  const { x, y } = first.head
-  const far = Math.hypot(x, y)
-  const [out, on] = [
-    { x: x / far, y: y / far },
-    { x: (-ahead * y) / far, y: (ahead * x) / far },
-  ]
-  const place = (along: number): Point => ({
-    x: x + overLast * out.x + along * on.x,
-    y: y + overLast * out.y + along * on.y,
-  })
+  const stem = stemFrom(first.feet[0] ?? { x: 0, y: 0 }, first.head)
+  const place = (along: number): Point => stem.at(stem.length + overLast, -ahead * along)
   return arrow(stage, place(beforeArrow), place(beforeArrow + arrowLength))
 }
 

@@ -9,7 +9,7 @@ import type { Look as PageLook } from '../look.ts'
 import * as operators from '../operators.ts'
 import type { Pen } from '../pen.ts'
 import type { Strip } from '../strip.ts'
-import { after, drawLine, keptWithNext, lineStrips, together } from '../strip.ts'
+import { after, drawLine, heightOf, keptWithNext, lineStrips, together } from '../strip.ts'
 import type { Style } from '../style.ts'
 import type { Tag } from '../tag.ts'
 import { tag } from '../tag.ts'
@@ -118,35 +118,65 @@ export function drawDrawing(
   }
 }
 
+/** Room for the heading above a drawing, and the space between them. */
+function headingRoom({ look }: Composer): number {
+  return (look.headings[2]?.leading ?? look.leading.text) * 2
+}
+
+const gap = 12
+/** A drawing may be so much smaller than it could be to have all of its list on its page. */
+const leastShare = 0.6
+
+/** As large as the look wants it, where caption and list, or the first of its list, have room on its page. */
+function scaleFor(
+  drawing: Drawing,
+  width: number,
+  below: { readonly words: Strips; readonly list: Strips },
+  composer: Composer,
+): number {
+  const height = composer.area - headingRoom(composer) - gap - heightOf(below.words, false) - roomBelow
+  const over = (list: Strips): number => (height - heightOf(list, false)) / drawing.height
+  const free = Math.min(composer.look.enlarged, width / drawing.width, tallest / drawing.height)
+  const withAll = over(below.list)
+  return Math.min(free, withAll > leastShare * free ? withAll : over(firstOf(below.list)))
+}
+
 /** A drawing with its caption and, where its labels are letters, its measures; below a chart the key to its symbols. */
 export function setDrawing({ figure, caption, key }: BlockOf<'drawing'>, composer: Composer): Strips {
-  const { frame, parent } = composer
+  const { frame, parent, area } = composer
   const { drawing, alt, kind } = figure
   const lettered = isLettered(figure)
   // A chart may take the gutter too.
   const start = kind === 'chart' ? frame.start : frame.text
-  const room = frame.end - start
-  const scale = Math.min(1, room / drawing.width, tallest / drawing.height)
-  const x = start + (room - drawing.width * scale) / 2
+  const within = { ...composer, frame: { ...frame, text: start } }
   const element = tag('Figure', parent, { alt })
-  const strip: Strip = {
+  const words = captionStrips(caption, within)
+  const list = [...(lettered ? measureStrips(figure, composer) : []), ...(key.length > 0 ? setKey(key, within) : [])]
+  const scale = scaleFor(drawing, frame.end - start, { words, list }, composer)
+  const x = start + (frame.end - start - drawing.width * scale) / 2
+  const picture: Strip = {
     height: drawing.height * scale,
-    gap: 12,
+    gap,
     keep: true,
     draw: (pen, y) => drawDrawing(pen, drawing, element, { x, y, scale }, { composer, lettered }),
   }
-  const within = { ...composer, frame: { ...frame, text: start } }
-  const below = [
-    ...captionStrips(caption, within),
-    ...(lettered ? measureStrips(figure, composer) : []),
-    ...(key.length > 0 ? setKey(key, within) : []),
-  ]
-  return together(withRoomBelow([strip, ...below]))
+  const all = withRoomBelow([picture, ...words, ...list])
+  // What is longer than a page goes on after the first of its list.
+  return heightOf(all, true) + headingRoom(composer) <= area ? together(all) : all
 }
+
+/** As many strips as stay with the first. */
+function firstOf(strips: Strips): Strips {
+  return strips.slice(0, strips.findIndex(({ keep }) => !keep) + 1)
+}
+
+const roomBelow = 6
 
 /** What follows stands clear of the drawing's last line. */
 function withRoomBelow(strips: Strips): Strips {
-  return strips.map((strip, index) => (index < strips.length - 1 ? strip : { ...strip, height: strip.height + 6 }))
+  return strips.map((strip, index) =>
+    index < strips.length - 1 ? strip : { ...strip, height: strip.height + roomBelow },
+  )
 }
 
 function captionStrips(caption: BlockOf<'drawing'>['caption'], composer: Composer): Strips {
