@@ -31,14 +31,14 @@ const looks: Readonly<Record<Look, Properties>> = {
 /** Drawn this much larger than its own points, where there is room: letters are then as large as the page's small ones. */
 const enlarged = 1.3
 
-/** A drawing with its caption, and below it what it does not say itself. */
+/** A drawing under its caption, and below it what it does not say itself. */
 export function drawing({ id, caption, figure, key }: BlockOf<'drawing'>, context: Context): BlockContent {
   const { drawing, alt, kind } = figure
   const lettered = isLettered(figure)
   const picture = svg(drawing, { role: 'img', ariaLabel: alt }, enlarged, lettered)
   return blockElement('figure', { className: ['drawing', kind], id }, [
-    kind === 'chart' ? boxed(picture) : picture,
     blockElement('figcaption', {}, context.inlines(caption)),
+    kind === 'chart' ? boxed(picture) : picture,
     ...(lettered ? [measures(figure, context)] : []),
     ...(key.length > 0 ? [keyList(key, context)] : []),
   ])
