@@ -1,5 +1,6 @@
 import { defineConfig } from 'astro/config'
 import { sizewright } from './plugins/astro.ts'
+import { withoutNode } from './plugins/for-browsers.ts'
 import { offline } from './plugins/offline.ts'
 import { siteAddressIn } from './plugins/site-address.ts'
 import { webFonts } from './plugins/web-fonts.ts'
@@ -13,7 +14,7 @@ export default defineConfig({
   // Print-outs are made on the other cores while pages are made on this one.
   build: { inlineStylesheets: 'never', concurrency: 8 },
   // A page has no script of its own text: its security policy forbids it.
-  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es' } },
+  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es', plugins: () => [withoutNode()] } },
   integrations: [sizewright(), webFonts(), offline()],
   devToolbar: { enabled: false },
 })

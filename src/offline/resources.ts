@@ -12,12 +12,15 @@ export function versionIn(html: string): PageVersion | null {
   return version === null ? null : { version, edition: attribute(main, 'data-edition') }
 }
 
-/** What a page needs to be shown: style sheets, scripts, pictures, its icon; addresses as they are written. */
+/**
+ * What a page needs to be shown: style sheets, scripts, pictures, its icon; and the recipe of its pattern, which has to be of the
+ * same edition. Addresses as they are written.
+ */
 export function resourcesOfPage(html: string): readonly string[] {
-  const tags = html.match(/<(?:link|script|img)\b[^>]*>/g) ?? []
+  const tags = html.match(/<(?:link|script|img|details)\b[^>]*>/g) ?? []
   return tags.flatMap((tag) => {
     if (tag.startsWith('<link')) return /rel="(?:stylesheet|icon)"/.test(tag) ? (attribute(tag, 'href') ?? []) : []
-    return attribute(tag, 'src') ?? []
+    return attribute(tag, tag.startsWith('<details') ? 'data-recipe' : 'src') ?? []
   })
 }
 

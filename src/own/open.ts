@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostic/index.ts'
+import type { Solver } from '../formula/index.ts'
 import type { Block } from '../pattern/node.ts'
 import type { Changes } from '../pattern/own/changes.ts'
 import { rework } from '../pattern/own/rework.ts'
@@ -19,9 +20,12 @@ export interface OwnPattern {
   readonly troubles: readonly Trouble[]
 }
 
-/** Works a recipe as it was published, and then as often as wanted with what a reader changes. */
-export function openRecipe(recipe: Recipe): OpenPattern {
-  const { draft, reach } = unpackRecipe(recipe)
+/**
+ * Works a recipe as it was published, and then as often as wanted with what a reader changes. `solver` is for linked counts that
+ * come to other problems then.
+ */
+export function openRecipe(recipe: Recipe, solver: Solver | null = null): OpenPattern {
+  const { draft, reach } = unpackRecipe(recipe, solver)
   const findings: Diagnostic[] = []
   const published = workPattern(draft, reach, findings)
   return {

@@ -1,6 +1,6 @@
 import type { Nodes, Root } from 'mdast'
 import { createSource, type Span } from '../diagnostic/index.ts'
-import type { Answer, Program } from '../formula/index.ts'
+import type { Answer, Program, Solver } from '../formula/index.ts'
 import type { FileBeside } from '../grading/index.ts'
 import { type Draft, textAt, walk } from '../pattern/draft.ts'
 import type { Facts } from '../pattern/facts.ts'
@@ -65,8 +65,11 @@ export function packRecipe(draft: Draft, asked: Asked): Recipe {
   const facts: Facts = { ...draft.facts.facts, accepted: [] }
   const paths = pathsIn(facts)
   const places = paths.map((path): [string, Span] => [JSON.stringify(path), draft.facts.locate(...path)])
-  // Groups of the front matter may have remarks between their lines.
-  const kept = places.flatMap(([, at], index) => (isGroup(facts, paths[index] ?? []) ? [] : [at]))
+  // Groups of the front matter may have remarks between their lines, and what is not there is placed at all of it.
+  const whole = draft.facts.locate()
+  const kept = places.flatMap(([, at], index) =>
+    isGroup(facts, paths[index] ?? []) || (at.start === whole.start && at.end === whole.end) ? [] : [at],
+  )
   return {
     slug,
     text: withoutRemarks(draft, kept),
@@ -135,8 +138,8 @@ function withoutFormulas(tree: Root): Root {
   return copy
 }
 
-/** A recipe as the draft that it was packed from. A linked problem that was not solved then is left undecided. */
-export function unpackRecipe(recipe: Recipe): { readonly draft: Draft; readonly reach: Reach } {
+/** A recipe as the draft that it was packed from. Without a solver, linked problems that were not solved then stay undecided. */
+export function unpackRecipe(recipe: Recipe, solver: Solver | null): { readonly draft: Draft; readonly reach: Reach } {
   const { slug, text, facts, places, tree, shift, bodyStart, beside, answers } = recipe
   const draft: Draft = {
     slug,
@@ -149,7 +152,7 @@ export function unpackRecipe(recipe: Recipe): { readonly draft: Draft; readonly 
   return {
     draft,
     reach: {
-      solver: (program) => answers[keyOf(program)] ?? { kind: 'undecided' },
+      solver: (program) => answers[keyOf(program)] ?? solver?.(program) ?? { kind: 'undecided' },
       readBeside: (path) => beside[path] ?? { kind: 'missing' },
     },
   }

@@ -63,6 +63,18 @@ const newEdition = (html: string): string =>
     .replaceAll('Slack Tide Cowl', 'Slacker Tide Cowl')
 
 describe('without a connection', () => {
+  test('numbers of a reader’s own are worked where they were worked before', async () => {
+    const asked = `${cowl}?my-depth=33cm`
+    const own = () => page.getByRole('region', { name: 'Your own numbers' })
+    await open(cowl)
+    await page.goto(asked)
+    await own().waitFor()
+    await context.setOffline(true)
+    await page.goto(asked.replace('33', '30'))
+    await own().waitFor()
+    expect(await own().textContent()).toContain('Depth: 30 cm')
+  })
+
   test('an opened pattern is there, styled, with its size switch, its counts and its print-outs', async () => {
     await open(cowl)
     await context.setOffline(true)

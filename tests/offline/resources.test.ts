@@ -17,11 +17,18 @@ const page = `<html><head>
 <main id="main" data-folder="/patterns/mat/" data-edition="1.0 &quot;b&quot;" data-version="abc">
 <a href="/patterns/mat/mat-a4.pdf" type="application/pdf">A4</a> <a href="/patterns/mat/counts/">Counts</a>
 <a href="/patterns/mat/">Here</a> <a href="/patterns/mat/counts.csv">CSV</a> <a href="/patterns/mats/">Others</a> <a href="#a">a</a>
-<img alt="A" src="/_astro/a.webp" srcset="/_astro/b.webp 360w"></main></html>`
+<img alt="A" src="/_astro/a.webp" srcset="/_astro/b.webp 360w">
+<details><summary>More</summary></details><details data-recipe="/patterns/mat/recipe.json?1"></details></main></html>`
 
 describe('what is read from files that are kept', () => {
   it('finds what a page needs to be shown', () => {
-    expect(resourcesOfPage(page)).toEqual(['/icon.svg', '/_astro/a.css?x=1&y=2', '/_astro/a.js', '/_astro/a.webp'])
+    expect(resourcesOfPage(page)).toEqual([
+      '/icon.svg',
+      '/_astro/a.css?x=1&y=2',
+      '/_astro/a.js',
+      '/_astro/a.webp',
+      '/patterns/mat/recipe.json?1',
+    ])
   })
 
   it('finds print-outs and pages below a pattern', () => {

@@ -24,5 +24,5 @@ export function recipeFor(slug: string, text: string): Recipe {
 }
 
 export function openDraft(slug: string, text: string): OpenPattern {
-  return openRecipe(recipeFor(slug, text))
+  return openRecipe(recipeFor(slug, text), solver)
 }

@@ -52,6 +52,7 @@ describe('a reader’s gauge comes to the numbers that the draft comes to with t
   test.each([
     ['slack-tide-cowl', 12, 10, 14],
     ['sluice-gate-pullover', 14, 11, 4],
+    ['mooring-ring-pullover', 15, 11, 3],
   ])('%s', (slug, stitches, rows, percent) => {
     const open = openDraft(slug, demoText(slug))
     const near = (count: number) =>
@@ -70,7 +71,7 @@ describe('a reader’s gauge comes to the numbers that the draft comes to with t
         expect(numbersOf(pattern)).toEqual(numbersOf({ ...edited, body: pattern.body, cautions: pattern.cautions }))
         expect(valuesIn(pattern)).toEqual(valuesIn(edited))
       }),
-      { seed: 20_261_125, numRuns: 5 },
+      { seed: 20_261_125, numRuns: slug === 'slack-tide-cowl' ? 8 : 3 },
     )
   })
 })

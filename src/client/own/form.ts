@@ -23,15 +23,20 @@ export function ownForm(fields: readonly Field[], take: (given: Given) => void, 
   const element = document.createElement('form')
   element.noValidate = true
   let unit: OwnMeasure['unit'] = 'cm'
+  const hint = document.createElement('p')
+  hint.className = 'hint'
+  hint.textContent = 'What you leave empty stays as published.'
+  element.append(hint)
   const rows = fields.map((field) => fieldRow(field, element))
   const buttons = document.createElement('p')
+  buttons.className = 'own-buttons'
   const submit = document.createElement('button')
   submit.textContent = 'Work out my numbers'
   const back = resetButton(() => {
     rows[0]?.input.focus()
     reset()
   })
-  buttons.append(submit, ' ', back)
+  buttons.append(submit, back)
   const said = document.createElement('p')
   said.className = 'own-said'
   said.setAttribute('role', 'status')
@@ -122,10 +127,10 @@ function hintOf(field: Field, unit: OwnMeasure['unit']): string {
   if (field.kind === 'length') {
     const lengths = field.of.bySize.flatMap((cell) => (cell === null ? [] : [inUnit(cell, unit)]))
     const published = rangeWords(Math.min(...lengths), Math.max(...lengths), unit)
-    return `From ${rangeWords(inUnit(field.of.from, unit), inUnit(field.of.to, unit), unit)}. As published: ${published}${field.of.bySize.length > 1 && published.includes('–') ? ', by size' : ''}.`
+    return `${rangeWords(inUnit(field.of.from, unit), inUnit(field.of.to, unit), unit)}. As published: ${published}${field.of.bySize.length > 1 && published.includes('–') ? ', by size' : ''}.`
   }
   const [least, most] = rateLimits(field)
-  return `From ${least} to ${most}. As published: ${Math.round(field.count * 10) / 10}.`
+  return `${least}–${most}. As published: ${Math.round(field.count * 10) / 10}.`
 }
 
 function inUnit(centimetres: number, unit: OwnMeasure['unit']): number {

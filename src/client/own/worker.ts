@@ -1,6 +1,9 @@
-import { type OpenPattern, openRecipe } from '../../own/open.ts'
+import type { Answer, Program, Solver } from '../../formula/index.ts'
+import { type OpenPattern, type OwnPattern, openRecipe } from '../../own/open.ts'
 import { pageNumbers } from '../../own/page.ts'
 import type { Recipe } from '../../own/recipe.ts'
+import type { Changes } from '../../pattern/own/changes.ts'
+import { loadSolver } from '../../solver/highs.ts'
 import type { Question, Reply } from './messages.ts'
 
 /**
@@ -8,6 +11,10 @@ import type { Question, Reply } from './messages.ts'
  * functions that made its HTML.
  */
 let pattern: OpenPattern | null = null
+
+/** Loaded for linked counts that come to a problem which the build did not solve. */
+let solver: Solver | null = null
+let lacksSolver = false
 
 addEventListener('message', ({ data }: MessageEvent<Question>) => {
   answer(data).then(
@@ -18,12 +25,25 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
 
 async function answer(question: Question): Promise<Reply> {
   if (question.kind === 'open') {
-    pattern = openRecipe(await load(question.recipe))
+    pattern = openRecipe(await load(question.recipe), solve)
     return { kind: 'open', adjustables: pattern.published.adjustables }
   }
   if (pattern === null) return { kind: 'failed' }
-  const worked = pattern.work(question.changes)
+  const worked = await work(pattern, question.changes)
   return { kind: 'worked', page: pageNumbers(worked.pattern), troubles: worked.troubles }
+}
+
+async function work({ work }: OpenPattern, changes: Changes): Promise<OwnPattern> {
+  lacksSolver = false
+  const worked = work(changes)
+  if (!lacksSolver) return worked
+  solver = await loadSolver()
+  return work(changes)
+}
+
+function solve(program: Program): Answer {
+  lacksSolver = solver === null
+  return solver?.(program) ?? { kind: 'undecided' }
 }
 
 async function load(address: string): Promise<Recipe> {
