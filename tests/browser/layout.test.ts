@@ -65,9 +65,12 @@ test.each(patternPages)('%s leads from its list of contents to every section, cl
 test('a print shows the size that was chosen, and none of the page’s furniture', async () => {
   await at(1280, switchPages[0] ?? '', async (page) => {
     await page.locator('#size-1').check()
+    await page.locator('.tick input:visible').first().check()
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.size-switch .choice-option:visible').allInnerTexts()).toHaveLength(1)
     expect(await page.locator('.contents').isVisible()).toBe(false)
     expect(await page.locator('.row').first().isVisible()).toBe(true)
+    const controls = 'button, input:not(.choice-button), select, summary, progress, .hint'
+    expect(await page.locator(controls).filter({ visible: true }).count()).toBe(0)
   })
 })
