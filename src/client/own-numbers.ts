@@ -1,11 +1,12 @@
 import type { ReaderData } from '../html/reader-data.ts'
 import type { Memory } from './memory.ts'
+import type { Renew } from './own/index.ts'
 
 /**
  * The panel for a reader's own length and gauge. What it takes is loaded when it is opened, or when the address or the
  * device has numbers of the reader's own; before that, nothing.
  */
-export function startOwnNumbers({ slug }: ReaderData, memory: Memory, renew: (data: ReaderData | null) => void): void {
+export function startOwnNumbers({ slug }: ReaderData, memory: Memory, renew: Renew): void {
   const panel = document.querySelector<HTMLDetailsElement>('.own-numbers')
   const body = panel?.querySelector<HTMLElement>('.own-body')
   if (!panel || !body) return

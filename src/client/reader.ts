@@ -2,6 +2,7 @@ import { startBarHeight } from './bar-height.ts'
 import { startChoices } from './choices.ts'
 import { startExplained } from './explained.ts'
 import { startFindSize } from './find-size.ts'
+import { startJustMine } from './just-mine.ts'
 import { memoryOf } from './memory.ts'
 import { startOwnNumbers } from './own-numbers.ts'
 import { startPlace } from './place/index.ts'
@@ -18,8 +19,10 @@ startWakeLock(memory)
 if (data !== null) {
   const findSize = startFindSize(data, memory)
   const place = startPlace(data, memory)
-  startOwnNumbers(data, memory, (own) => {
+  const justMine = startJustMine(data)
+  startOwnNumbers(data, memory, (own, pattern) => {
     findSize(own ?? data)
     place(own ?? data)
+    justMine(own === null ? null : pattern)
   })
 }

@@ -3,7 +3,17 @@ import type { PerSize } from '../measure/value.ts'
 import type { LedgerRow } from '../rows/ledger.ts'
 import type { Choice } from './chosen-nodes.ts'
 import { chosenBlocks, chosenSegments, chosenValue } from './chosen-nodes.ts'
-import type { Abbreviation, Fit, Measure, MeasureLine, NamedValue, Pattern, YarnUse } from './pattern.ts'
+import type {
+  Abbreviation,
+  Adjustable,
+  AdjustableRate,
+  Fit,
+  Measure,
+  MeasureLine,
+  NamedValue,
+  Pattern,
+  YarnUse,
+} from './pattern.ts'
 
 export type { Choice } from './chosen-nodes.ts'
 
@@ -37,7 +47,7 @@ export function chosen(pattern: Pattern, wanted: Choice): Pattern {
       })),
     },
     gauge: pattern.gauge.map((line) => ({ ...line, text: chosenSegments(line.text, choice) })),
-    abbreviations: swapped ? pattern.abbreviations.flatMap(otherAbbreviation) : pattern.abbreviations,
+    abbreviations: swapped ? otherAbbreviations(pattern.abbreviations) : pattern.abbreviations,
     readings: swapped
       ? pattern.readings.map(({ own, other, ...rest }) => ({ ...rest, own: other, other: own }))
       : pattern.readings,
@@ -51,6 +61,12 @@ export function chosen(pattern: Pattern, wanted: Choice): Pattern {
     rows: pattern.rows.map((row) => pickRow(row, pick)),
     pieces: pattern.pieces.map((piece) => ({ ...piece, times: pick(piece.times) })),
     values: eachOf(pattern.values, (value): NamedValue => ({ ...value, bySize: pick(value.bySize) })),
+    adjustables: pattern.adjustables.map((each) => chosenAdjustable(each, choice, pick)),
+    own: pattern.own.map(({ label, own, published }) => ({
+      label,
+      own: chosenSegments(own, choice),
+      published: chosenSegments(published, choice),
+    })),
     yarn: eachOf(pattern.yarn, (use) => pickYarn(use, choice.units, pick)),
   }
 }
@@ -72,6 +88,17 @@ function chosenLine({ label, value, cells }: MeasureLine, choice: Choice, pick: 
   }
 }
 
+function chosenAdjustable(adjustable: Adjustable, choice: Choice, pick: Pick): Adjustable {
+  const text = chosenSegments(adjustable.text, choice)
+  if (adjustable.kind === 'length') return { ...adjustable, text, bySize: pick(adjustable.bySize) }
+  const { stitches, rows } = adjustable
+  return { ...adjustable, text, stitches: chosenRate(stitches, choice), rows: chosenRate(rows, choice) }
+}
+
+function chosenRate(rate: AdjustableRate | null, choice: Choice): AdjustableRate | null {
+  return rate === null ? null : { ...rate, over: chosenSegments(rate.over, choice) }
+}
+
 function pickMeasure(measure: Measure, pick: Pick): Measure {
   const maybe = <T>(each: PerSize<T> | null): PerSize<T> | null => (each === null ? null : pick(each))
   return {
@@ -79,6 +106,7 @@ function pickMeasure(measure: Measure, pick: Pick): Measure {
     target: maybe(measure.target),
     made: pick(measure.made),
     difference: maybe(measure.difference),
+    head: measure.head === null ? null : { ...measure.head, around: pick(measure.head.around) },
   }
 }
 
@@ -109,7 +137,13 @@ function pickYarn(use: YarnUse, units: Choice['units'], pick: Pick): YarnUse {
   }
 }
 
-/** An abbreviation as the other country writes it; none where the word is written in full there. */
-function otherAbbreviation({ abbreviation, meaning, special, other }: Abbreviation): readonly Abbreviation[] {
-  return other === null ? [] : [{ ...other, special, other: { abbreviation, meaning } }]
+const alphabet = new Intl.Collator('en')
+
+/** Abbreviations as the other country writes them, in the order of the alphabet; none where the word is written in full there. */
+function otherAbbreviations(abbreviations: readonly Abbreviation[]): readonly Abbreviation[] {
+  return abbreviations
+    .flatMap(({ abbreviation, meaning, special, other }) =>
+      other === null ? [] : [{ ...other, special, other: { abbreviation, meaning } }],
+    )
+    .toSorted((a, b) => alphabet.compare(a.abbreviation, b.abbreviation))
 }

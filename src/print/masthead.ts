@@ -1,3 +1,4 @@
+import { textForAll } from '../measure/segment.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { alone, beside, pictureArtwork } from './artwork.ts'
 import { setRuns } from './blocks/paragraph.ts'
@@ -42,6 +43,7 @@ function setWords(pattern: Pattern, studio: string, composer: Composer): Strips 
     ...title.map((strip, index) => (index === 0 ? bookmarked(strip, pattern.title) : strip)),
     ...(pattern.summary === null ? [] : after(8, paragraph(pattern.summary, look.styles.text))),
     ...after(8, paragraph(factWords(pattern), look.styles.soft)),
+    ...pattern.own.flatMap((own) => after(4, paragraph(ownWords(own), look.styles.text))),
   ]
 }
 
@@ -60,6 +62,11 @@ function titleSize(title: string, { titles }: Look): number {
 }
 
 const skills = { basic: 'Basic', easy: 'Easy', intermediate: 'Intermediate', complex: 'Complex' } as const
+
+/** `Your own depth: 33 cm (13 in) instead of 26 cm (10¼ in)` */
+function ownWords({ label, own, published }: Pattern['own'][number]): string {
+  return `Your own ${label.toLowerCase()}: ${textForAll(own)} instead of ${textForAll(published)}`
+}
 
 /** `Edition 1.1 · 14 March 2026 · Easy · US terms` */
 function factWords({ edition, published, skill, terms }: Pattern): string {

@@ -1,14 +1,14 @@
 import type { ReaderData } from '../../html/reader-data.ts'
 import type { Memory } from '../memory.ts'
-import { type Core, loadCore, type Worked } from './core.ts'
+import { type Core, loadCore, type OwnPattern, type Worked } from './core.ts'
 import { ownForm } from './form.ts'
 import { changesOf, fieldsOf, type Given, givenIn, givenText, givesAny, withGiven } from './given.ts'
 import { addOwnLine, type Told } from './own-line.ts'
 import { partsOfPage } from './parts.ts'
 import { shownSize, shownUnit } from './shown.ts'
 
-/** What the rest of the page's script does when its numbers change; null for those that it came with. */
-export type Renew = (data: ReaderData | null) => void
+/** What the rest of the page's script does when its numbers change; null for those that it came with. `pattern` gives all of them. */
+export type Renew = (data: ReaderData | null, pattern: OwnPattern) => void
 
 /**
  * Puts the form for a reader's own numbers into its panel, and shows what they come to. False where the core can't be had:
@@ -55,7 +55,7 @@ function runOwn(core: Core, panel: HTMLElement, kept: string, memory: Memory, re
     else line.show({ own: worked.page.own, ...view })
     if (worked !== null && view?.comesOut === true) parts.show(worked.page)
     else parts.showPublished()
-    renew(worked !== null && view?.comesOut === true ? worked.page.data : null)
+    renew(worked !== null && view?.comesOut === true ? worked.page.data : null, core.pattern)
   }
 
   document.querySelector('[data-choice=size]')?.addEventListener('change', () => {

@@ -3,6 +3,7 @@ import { type OpenPattern, type OwnPattern, openRecipe } from '../../own/open.ts
 import { pageNumbers } from '../../own/page.ts'
 import type { Recipe } from '../../own/recipe.ts'
 import type { Changes } from '../../pattern/own/changes.ts'
+import type { Pattern } from '../../pattern/pattern.ts'
 import { loadSolver } from '../../solver/highs.ts'
 import type { Question, Reply } from './messages.ts'
 
@@ -11,6 +12,7 @@ import type { Question, Reply } from './messages.ts'
  * functions that made its HTML.
  */
 let pattern: OpenPattern | null = null
+let last: Pattern | null = null
 
 /** Loaded for linked counts that come to a problem which the build did not solve. */
 let solver: Solver | null = null
@@ -28,8 +30,10 @@ async function answer(question: Question): Promise<Reply> {
     pattern = openRecipe(await load(question.recipe), solve)
     return { kind: 'open', adjustables: pattern.published.adjustables }
   }
+  if (question.kind === 'pattern') return last === null ? { kind: 'failed' } : { kind: 'pattern', pattern: last }
   if (pattern === null) return { kind: 'failed' }
   const worked = await work(pattern, question.changes)
+  last = worked.pattern
   return { kind: 'worked', page: pageNumbers(worked.pattern), troubles: worked.troubles }
 }
 

@@ -1,8 +1,8 @@
 import { getCollection, getEntry } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { printPictures } from '../../../../plugins/print-pictures.ts'
-import { wholeAddress } from '../../../layouts/address.ts'
 import { offeredPrintOuts, printFile } from '../../../layouts/print-outs.ts'
+import { printWords } from '../../../layouts/print-words.ts'
 import { printInBackground } from '../../../print/pool.ts'
 
 /** Every print-out of every pattern: `/patterns/tide-line/tide-line-a4.pdf`. */
@@ -25,17 +25,12 @@ export const getStaticPaths = (async () => {
 type Props = InferGetStaticPropsType<typeof getStaticPaths>
 
 export const GET: APIRoute<Props> = async ({ props: { pattern, printOut, filePath } }) => {
-  const entry = await getEntry('studio', 'studio')
-  const { name, address, print } = entry?.data ?? { name: '', address: null, print: undefined }
-  const place = wholeAddress(`patterns/${pattern.slug}/`)
   const { form, paper, terms } = printOut
   const options = {
+    ...(await printWords(pattern)),
     form,
     paper,
     choice: { size: null, terms, units: 'both' },
-    studio: { name, address },
-    page: place === null ? null : { address: place, code: print?.qr ?? true },
-    numbers: print?.numbers ?? 'columns',
     images: filePath === undefined ? {} : await printPictures(pattern, filePath, form),
   } as const
   const { bytes } = await printInBackground({ pattern, options })
