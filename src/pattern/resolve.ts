@@ -10,6 +10,8 @@ import { characterFindings, type Prints } from './checks/characters.ts'
 import { completenessFindings } from './checks/complete.ts'
 import { materialFindings } from './checks/materials.ts'
 import { type LookBeside, pictureFindings } from './checks/pictures.ts'
+import { textListFindings } from './checks/text-lists.ts'
+
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
@@ -69,6 +71,7 @@ export function workDraft(text: DraftText): Outcome<Worked | null> {
     ...checkFacts(draft, graded),
     ...abbreviationFindings(draft, ledger),
     ...completenessFindings(draft),
+    ...textListFindings(draft, ledger),
     ...materialFindings(draft, graded.environment, ledger),
   )
   return { value, diagnostics: inOrder(withAccepted(draft, ledger, findings)) }
@@ -87,7 +90,6 @@ function factsOf({ source, given = {} }: DraftText): Outcome<Pick<Draft, 'facts'
     ? { value: null, diagnostics: fences.diagnostics }
     : { value: { facts, bodyStart: 0 }, diagnostics: [] }
 }
-
 /** What is wrong with the text itself: things left open, passages for sizes that there are not. */
 function* textFindings(draft: Draft): Generator<Diagnostic> {
   for (const node of walk(bodyNodes(draft))) {

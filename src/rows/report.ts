@@ -106,11 +106,18 @@ export function specialUnread(reporting: Reporting, row: ReadRow): string | null
   return null
 }
 
-function inOtherTerms({ dictionary }: Reporting, words: string): string | null {
-  const { foreign, terms } = dictionary
-  const own = foreign.get(words.split(' ').find((word) => foreign.has(word)) ?? '')
-  const other = terms === 'us' ? 'UK' : 'US'
-  return own === undefined ? null : `This looks like ${other} terms; in the draft’s terms it is “${own}”.`
+/** A word among those that could not be read which only the other terms have. */
+function foreignFinding(
+  { dictionary: { foreign, terms }, words: written }: Reporting,
+  { at, words }: NonNullable<ReadRow['unread']>,
+  row: string,
+): Diagnostic | null {
+  const word = words.split(' ').find((each) => foreign.has(each))
+  const own = foreign.get(word ?? '')
+  if (word === undefined || own === undefined) return null
+  const from = written(at).toLowerCase().indexOf(word)
+  const place = from < 0 ? at : { start: at.start + from, end: at.start + from + word.length }
+  return diagnose('word-of-other-terms', place, { row, word, other: terms === 'us' ? 'UK' : 'US', own })
 }
 
 function spelling({ dictionary, names }: Reporting, words: string): string | null {
@@ -123,7 +130,9 @@ export function unreadFinding(reporting: Reporting, row: ReadRow, name: string):
   if (row.broken || row.unread === null || specialUnread(reporting, row) !== null) return null
   const { at, words, expected, mark } = row.unread
   if (mark !== null) return diagnose('repeat-without-mark', at, { row: name, mark })
-  const instead = inOtherTerms(reporting, words) ?? spelling(reporting, words)
+  const foreign = foreignFinding(reporting, row.unread, name)
+  if (foreign !== null) return foreign
+  const instead = spelling(reporting, words)
   return diagnose('row-unread', at, { row: name, words: wordsUnread(reporting, row.unread), expected, instead })
 }
 

@@ -34,6 +34,22 @@ describe('the draft’s own list of abbreviations', () => {
       'a table',
       `\n## Abbreviations\n\n| abbr | means |\n|---|---|\n| ch | chain |\n| sc | single crochet |\n| hdc | half double crochet |\n| sl st | slip stitch |\n| tog | together |\n${hat}`,
     ],
+    [
+      'one line',
+      `\n## Abbreviations\n\nch: chain; sc: single crochet; **hdc**: half double crochet; sl st: slip stitch; tog: together\n${hat}`,
+    ],
+    [
+      'one line with commas',
+      `\n## Abbreviations\n\nch = chain, sc = single crochet (insert hook, pull up a loop), hdc = half double crochet, sl st = slip stitch, tog = together.\n${hat}`,
+    ],
+    [
+      'words that formulas print',
+      `\n## Abbreviations\n\n${[...full, '- inc: increase'].join('\n')}\n${hat}\nHere {{evenly(2, 20)}} is meant loosely.\n`,
+    ],
+    [
+      'spaces of any size',
+      `\n## Abbreviations\n\n${[...full, '- ch-sp: chain space'].join('\n')}\n${hat}\nMind the ch-2 sps.\n`,
+    ],
     ['none at all', hat],
     ['a list below the rows', `${hat}\n### Abbreviations used\n\n${full.join('\n')}\n`],
   ])('that holds what the rows use is right: %s', (_, body) => {

@@ -212,8 +212,8 @@ const reading: readonly Planted[] = [
   plant(
     'blanket',
     'Dc in 2nd ch from hook and in each ch across',
-    '‹Sc in 2nd ch from hook and in each ch across›',
-    'row-unread',
+    '‹Sc› in 2nd ch from hook and in each ch across',
+    'word-of-other-terms',
     null,
   ),
   plant('jelly', 'Inc in each st around', '‹Ink in each st around›', 'row-unread', null),

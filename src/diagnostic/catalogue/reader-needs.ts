@@ -18,6 +18,19 @@ export const readerNeedsFindings = {
     says: ({ name, other }) => `“${name}” is a word of ${other} terms, which this draft is not written in.`,
     hint: ({ own }) => `Write “${own}”, or change \`terms\` at the top of the draft.`,
   }),
+  'abbreviation-means-other': entry<{ abbreviation: string; meaning: string; name: string; terms: string }>({
+    severity: 'warning',
+    says: ({ abbreviation, meaning, name, terms }) =>
+      `“${abbreviation}” is listed as “${meaning}”, but in ${terms} terms it is “${name}”.`,
+    hint: ({ abbreviation, name }) =>
+      `Write “${abbreviation}: ${name}”, or change \`terms\` at the top of the draft if the rows are written in the others.`,
+  }),
+  'text-list-length': entry<{ given: number; sizes: number }>({
+    severity: 'warning',
+    says: ({ given, sizes }) => `This list has ${given} numbers, but the draft has ${sizes} sizes.`,
+    hint: () =>
+      'Give one number for each size, in the order of `sizes`; for some sizes, say which: “for M and L only”.',
+  }),
   'character-unprinted': entry<{ text: string; count: number }>({
     severity: 'warning',
     says: ({ text, count }) =>

@@ -20,6 +20,14 @@ export const readerNeedsSamples: Samples<keyof typeof readerNeedsFindings> = {
     faulty: listed(['- sc: single crochet', '- ‹hdc›: half treble']),
     sound: listed(both),
   },
+  'abbreviation-means-other': {
+    faulty: listed(['- sc: single crochet', '- ‹hdc›: double crochet']),
+    sound: listed(both),
+  },
+  'text-list-length': {
+    faulty: { body: 'You need ‹5 (6, 7)› buttons.' },
+    sound: { body: 'You need 5 (6) buttons.' },
+  },
   'character-unprinted': {
     faulty: { body: 'Yarn by ‹털실› of Busan.' },
     sound: { body: 'Yarn by Teolsil of Busan.' },

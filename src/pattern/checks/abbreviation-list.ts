@@ -42,19 +42,31 @@ function entryIn(line: string, start: number): Listed | null {
   return { written, meaning: meaning.trim(), at: { start: from, end: from + written.length } }
 }
 
+/** `ch: chain; sc: single crochet`, `ch = chain, sc = single crochet`: between two entries on one line. */
+const between = /;|[,.](?=[ \t]+[*_]*[\p{L}\d][\p{L}\d\s()/-]{0,24}?[*_]*[ \t]*(?:[:=–—]|[ \t]-[ \t]))/gu
+
+/** The entries of a line. What follows a break stands for itself. */
+function entriesIn(line: string, start: number): readonly Listed[] {
+  const breaks = [...line.matchAll(between)].map(({ index }) => index)
+  return [-1, ...breaks].flatMap((from, index) => {
+    const part = line.slice(from + 1, breaks[index])
+    return entryIn(part, start + from + 1) ?? []
+  })
+}
+
 /** The row below the head of a table. */
 const tableRule = /^[ \t]*\|?[ \t]*:?-{2,}:?[ \t]*\|/
 
-/** The abbreviations that the draft lists itself, in a list, a table or lines of their own; empty where it has no list. */
+/** The abbreviations that the draft lists itself, in a list, a table, lines of their own or one after another; empty where it has no list. */
 export function listedAbbreviations(draft: Draft): readonly Listed[] {
   return abbreviationSections(draft).flatMap((section) => {
     let { start } = section
     return textAt(draft, section)
       .split('\n')
       .flatMap((line, index, lines) => {
-        const found = tableRule.test(lines[index + 1] ?? '') ? null : entryIn(line, start)
+        const found = tableRule.test(lines[index + 1] ?? '') ? [] : entriesIn(line, start)
         start += line.length + 1
-        return found ?? []
+        return found
       })
   })
 }

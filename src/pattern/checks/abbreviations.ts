@@ -59,28 +59,58 @@ function elsewhere(draft: Draft): string {
   return [...parts, draft.source.text.slice(from)].join('\n')
 }
 
+/** Formulas that print steps, and the words that they print. */
+const shaping = /\b(?:evenly|spaced|taper|waist_taper|armhole_steps|neck_steps|shoulder_steps|yoke_rounds)\(/
+const shapingWords = 'inc increase dec decrease st sts rnds'
+
+/** `ch-sp` stands for `ch-2 sp` as well. */
+function isUsed(name: string, text: string): boolean {
+  const space = /^ch[- ]?(?:sps?|spaces?)$/.test(name)
+  return space ? /\bch[- ]?\d*[- ]?sps?\b/i.test(text) : holds(text, name)
+}
+
 function* unused(draft: Draft, listed: readonly Listed[]): Generator<Diagnostic> {
-  const text = elsewhere(draft)
+  const body = elsewhere(draft)
+  const text = shaping.test(body) ? `${body} ${shapingWords}` : body
   for (const each of listed) {
     const names = [...spellings(each), each.meaning.toLowerCase()]
-    if (!names.some((name) => holds(text, name)))
+    if (!names.some((name) => isUsed(name, text)))
       yield diagnose('abbreviation-unused', each.at, { abbreviation: each.written })
   }
 }
 
-/** A line of the list whose abbreviation or meaning only the other country uses. */
-function* fromOtherTerms(listed: readonly Listed[], { terms, foreign }: Dictionary): Generator<Diagnostic> {
+function meaningOf({ meaning }: Listed): string {
+  return meaning
+    .toLowerCase()
+    .replace(/[.;,]+$/, '')
+    .trim()
+}
+
+/** A line of the list whose abbreviation or meaning only the other country uses, or which makes another stitch of it. */
+function* wronglyListed(listed: readonly Listed[], dictionary: Dictionary): Generator<Diagnostic> {
+  const { terms, foreign } = dictionary
   for (const each of listed) {
-    const meaning = each.meaning
-      .toLowerCase()
-      .replace(/[.;,]+$/, '')
-      .trim()
-    const names = [...spellings(each), meaning]
+    const names = [...spellings(each), meaningOf(each)]
     const name = names.find((word) => foreign.has(word))
-    if (name === undefined) continue
     const other = terms === 'us' ? 'UK' : 'US'
-    yield diagnose('abbreviation-of-other-terms', each.at, { name, other, own: foreign.get(name) ?? '' })
+    if (name === undefined) yield* otherStitch(each, dictionary)
+    else yield diagnose('abbreviation-of-other-terms', each.at, { name, other, own: foreign.get(name) ?? '' })
   }
+}
+
+/** `tr: double crochet` */
+function* otherStitch(each: Listed, { stitches, byBase, terms }: Dictionary): Generator<Diagnostic> {
+  const meaning = meaningOf(each)
+  const meant = stitches.get(meaning)
+  const own = stitches.get(spellings(each)[0] ?? '')
+  if (meant === undefined || own === undefined || meant.base === own.base) return
+  const name = byBase.get(own.base)?.name ?? ''
+  yield diagnose('abbreviation-means-other', each.at, {
+    abbreviation: each.written,
+    meaning,
+    name,
+    terms: terms === 'us' ? 'US' : 'UK',
+  })
 }
 
 /** The draft's own list of abbreviations against its rows; nothing where it brings no list, for the page then makes one. */
@@ -89,5 +119,5 @@ export function* abbreviationFindings(draft: Draft, ledger: Ledger): Generator<D
   if (listed.length === 0) return
   yield* unlisted(draft, ledger, listed)
   yield* unused(draft, listed)
-  yield* fromOtherTerms(listed, dictionaryFor(draft.facts.facts.terms))
+  yield* wronglyListed(listed, dictionaryFor(draft.facts.facts.terms))
 }

@@ -27,9 +27,9 @@ export function leftOver(work: Work): number {
   if (work.around && remaining === 1) return work.unsaid
   // `* miss 2, 1 dc; repeat`: the round ends with what the next pass would skip.
   if (work.below?.circular === true && remaining > 0 && remaining === work.skipsFirst) return work.unsaid
-  // `…, ch 3, join`: the last chains lie over the stitches that are left.
+  // `…, ch 3, join`: the last chains lie over the stitches that are left; of `…, ch 3, sk 3, join` over those that are skipped.
   const last = work.kinds.list[work.made.places.at(-1) ?? -1]
-  const bridged = work.joined && last?.what === 'space' && remaining <= last.chains
+  const bridged = work.joined && work.skipped !== work.cursor && last?.what === 'space' && remaining <= last.chains
   if (bridged && goesByStitch(work.lastTarget)) return work.unsaid
   return remaining + elsewhere(work, work.lastTarget) + work.unsaid
 }

@@ -30,7 +30,7 @@ export const repeatFindings = {
     hint: () => 'Change the numbers of the rows, or how often they are repeated.',
   }),
   'row-gauge-missing': entry<{ row: string }>({
-    severity: 'warning',
+    severity: 'note',
     says: ({ row }) =>
       `${row} is worked to a length, but the swatch gives no row gauge; one repeat of it has been worked.`,
     hint: () => 'Add `rows: … per 10 cm` to the swatch.',

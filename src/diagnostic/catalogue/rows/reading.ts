@@ -10,6 +10,12 @@ export const readingFindings = {
         : `${row} could not be read from “${words}” on, where ${expected} was expected. It and the rows after it have not been checked.`,
     hint: ({ instead }) => instead ?? undefined,
   }),
+  'word-of-other-terms': entry<{ row: string; word: string; other: string; own: string }>({
+    severity: 'warning',
+    says: ({ row, word, other }) =>
+      `“${word}” is a word of ${other} terms, which this draft is not written in. ${row} and the rows after it have not been checked.`,
+    hint: ({ own }) => `Write “${own}”, or change \`terms\` at the top of the draft.`,
+  }),
   'repeat-without-mark': entry<{ row: string; mark: string }>({
     severity: 'error',
     says: ({ row, mark }) => `${row} says to repeat from ${mark}, but no ${mark} stands before it.`,

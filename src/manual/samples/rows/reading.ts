@@ -11,6 +11,10 @@ export const readingSamples: Samples<keyof typeof readingFindings> = {
     ['Row 2: Ch 1, sc in next 10 sts, ‹shel in next st›, sc in next 9 sts, turn.'],
     ['Row 2: Ch 1, sc in next 10 sts, 5 dc in next st, sc in next 9 sts, turn.'],
   ),
+  'word-of-other-terms': onMat(
+    ['Row 2: Ch 1, sc in next 10 sts, ‹htr› in next 10 sts, turn.'],
+    ['Row 2: Ch 1, sc in next 10 sts, hdc in next 10 sts, turn.'],
+  ),
   'repeat-without-mark': onMat(
     ['Row 2: Ch 1, sc in next st, ch 1, sk next st; ‹rep from * across›, turn.'],
     ['Row 2: Ch 1, *sc in next st, ch 1, sk next st; rep from * across, turn.'],
