@@ -1,7 +1,7 @@
 import type { Diagnostic, Outcome, Span } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
 import type { ChartRow, Figure } from '../drawing/index.ts'
-import { chartOf, chartRows, cutToStitches, namesOfRows, rowsAsked } from '../drawing/index.ts'
+import { chartOf, chartRows, cutToStitches, isInRing, namesOfRows, rowsAsked } from '../drawing/index.ts'
 import { dictionaryFor } from '../rows/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import type { Asked } from './drawings.ts'
@@ -31,10 +31,13 @@ function chosenRows(asked: Asked, { ledger }: ChartSource): Outcome<readonly Cha
   const rows = chosen === null ? [] : chartRows(ledger, chosen, size)
   if (rows.length === 0) return refused(diagnose('chart-rows-unknown', at, { rows: words.rows ?? '', piece }))
   if (words.stitches === undefined) return { value: rows, diagnostics: [] }
+  const [first] = rows
+  if (first !== undefined && isInRing(first, ledger.kinds))
+    return refused(diagnose('chart-stitches-ring', at, { row: first.name }))
   const range = stitchRange(words.stitches)
   const cut = range === null ? null : cutToStitches(rows, ledger.kinds, ...range)
   if (cut !== null) return { value: cut, diagnostics: [] }
-  return refused(diagnose('chart-stitches-unknown', at, { stitches: words.stitches, row: rows[0]?.name ?? '' }))
+  return refused(diagnose('chart-stitches-unknown', at, { stitches: words.stitches, row: first?.name ?? '' }))
 }
 
 /** Whether every size works the rows with the same stitches, so that a chart is for all of them. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { cornersByRow } from '../../src/drawing/chart/corners.ts'
 import { chartOf } from '../../src/drawing/chart/draw.ts'
+import { layRows } from '../../src/drawing/chart/lay-chart.ts'
 import { chainLength } from '../../src/drawing/chart/size.ts'
 import { dictionaryFor } from '../../src/rows/terms/dictionary.ts'
 import { angleOf, flatChart, placesOf, roundChart, rowsOf } from './laid.ts'
@@ -176,6 +177,17 @@ describe('rounds', () => {
     const round = laid.placed.filter(({ row }) => row === 1)
     expect(round.filter(({ sign }) => sign.what === 'chains')).toHaveLength(6)
     expect(round.filter(({ sign }) => sign.what === 'slip').length).toBeGreaterThanOrEqual(5)
+  })
+
+  it('that are picked up here and there stand on what they use, as they use it', () => {
+    const body =
+      'Ch 40, join with sl st in first ch to form a ring.\nRnd 1: Sc in each ch around.\nRnd 2: Sc in next 4 sts, sk next 12 sts, sc in next 4 sts, sk next 20 sts.'
+    const { ledger, rows } = rowsOf(body)
+    const { placed } = layRows(rows.slice(1), ledger.kinds)
+    const ground = placed.flatMap(({ row, at }) => (row < 0 ? [at] : []))
+    expect(ground).toEqual([0, 1, 2, 3, 16, 17, 18, 19])
+    const across = placed.flatMap(({ row, feet }) => (row < 0 ? [feet[0]?.x ?? 0] : []))
+    expect(Math.max(...across) - Math.min(...across)).toBeLessThan(8)
   })
 
   it('that begin on a long chain are drawn as rows, all from the right', () => {

@@ -7,12 +7,17 @@ import { work } from '../rows/draft.ts'
 /** Single crochet: as high as it is wide, nearly. */
 const density = { stitches: 1.4, rows: 1.6 }
 
-function planOf(text: string, gauge = density): NonNullable<ReturnType<typeof roundPlans>[number]> {
+/** The plan of all rows, or of those of one piece. */
+function planOf(
+  text: string,
+  gauge = density,
+  piece: string | null = null,
+): NonNullable<ReturnType<typeof roundPlans>[number]> {
   const { ledger, codes } = work(text)
   expect(codes).toEqual([])
-  const rows = ledger.rows.flatMap(({ side }, index): FlatRow[] => {
+  const rows = ledger.rows.flatMap(({ side, piece: own }, index): FlatRow[] => {
     const row = ledger.fabric[index]?.[0] ?? null
-    return row === null ? [] : [{ row, side }]
+    return row === null || (piece !== null && own !== piece) ? [] : [{ row, side }]
   })
   const [plan = null] = roundPlans([rows], 0, ledger.kinds, gauge)
   if (plan === null) throw new Error('no rounds')
@@ -120,6 +125,13 @@ describe('how it is drawn', () => {
     expect(crown?.to).toBeCloseTo(20 / density.rows)
     const tapered = planOf(`${ring(60)}${even(2, 10)}\nRnd 11: Decrease 12 evenly around.${even(12, 20)}`)
     expect(tapered.spans.map(({ name, side }) => `${name} ${side}`)).toContain('Around the lower edge below')
+  })
+
+  it('what narrows from stitches of another piece hangs from there, as a sleeve does', () => {
+    const yoke = `## Yoke\n${ring(60)}${even(2, 10)}\nFasten off.`
+    const sleeve = `## Sleeve\nRnd 1: Join yarn with sl st in any st of Rnd 10 of yoke, ch 1, sc in each st around. (60 sc)${even(2, 10)}\nRnd 11: Decrease 12 evenly around.${even(12, 20)}`
+    const spans = planOf(`${yoke}\n${sleeve}`, density, 'Sleeve').spans.map(({ name, count }) => `${name} ${count}`)
+    expect(spans).toEqual(expect.arrayContaining(['Around the upper edge 60', 'Around the lower edge 48']))
   })
 
   it.each([

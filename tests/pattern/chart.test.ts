@@ -44,7 +44,7 @@ describe('what a chart is of', () => {
   it.each([
     ['::chart', rounds, 'Mat, Rnds 1–3'],
     ['::chart{rows="2–3"}', rounds, 'Mat, Rnds 2–3'],
-    ['::chart{stitches="1–4"}', rounds, 'Mat, Rnds 1–3, stitches 1–4'],
+    ['::chart{rows="2–3" stitches="1–4"}', rounds, 'Mat, Rnds 2–3, stitches 1–4'],
     ['::chart', differing, 'Mat, Row 1, size M'],
     ['::chart{size="L"}', differing, 'Mat, Row 1, size L'],
   ])('%s', (request, rows, caption) => {
@@ -67,6 +67,7 @@ describe('what a chart can’t show is said', () => {
       [...flat, 'Row 3 (RS): Ch 3 (counts as dc), linked dc in each st across, turn.'],
       ['chart-stitch-plain'],
     ],
+    ['::chart{stitches="1–4"}', rounds, ['chart-stitches-ring']],
     ['::chart{rows="7"}', flat, ['chart-rows-unknown']],
     ['::chart{rows="first"}', flat, ['chart-rows-unknown']],
     ['::chart{stitches="9–12"}', flat, ['chart-stitches-unknown']],

@@ -51,6 +51,11 @@ export const drawingFindings = {
     says: ({ stitches, row }) => `${row} has no stitches “${stitches}” to chart.`,
     hint: () => 'Give the first and the last, counted along the first row that is charted: `stitches="1–12"`.',
   }),
+  'chart-stitches-ring': entry<{ row: string }>({
+    severity: 'error',
+    says: ({ row }) => `${row} is worked into a ring, so that its chart can’t be cut to some stitches.`,
+    hint: () => 'Leave `stitches` out, or begin with a later round.',
+  }),
   'chart-too-large': entry<{ piece: string }>({
     severity: 'warning',
     says: ({ piece }) => `The chart of “${piece}” fits on no page in a size that can be read, so it is left out.`,

@@ -112,13 +112,28 @@ function passedChains({ row }: ChartRow, kinds: readonly PlaceKind[]): number {
   return first >= opened ? first : 0
 }
 
-/** First and last place below that is shown: all, or as far as what is charted of the row goes into them. */
-function usedOf({ row, places }: ChartRow): readonly [from: number, to: number] {
+/** A way this far along the row below is not passed over: what is worked on lies in another place. */
+const farthest = 8
+
+/** Positions below that the charted places of a row go into, each once, in the order of work. */
+function usedBy({ row, places }: ChartRow): readonly number[] {
   const { below, into, again } = row.trace()
-  if (places === null) return [0, below.places.length]
-  const used = [...places].flatMap((at) => [into[at] ?? -1, ...(again.get(at) ?? [])])
-  const found = used.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0)
-  return [Math.min(...found), Math.max(...found)]
+  const charted = row.row.places.flatMap((_, at) => (places === null || places.has(at) ? [at] : []))
+  const refs = charted.flatMap((at) => [into[at] ?? -1, ...(again.get(at) ?? [])])
+  return [...new Set(refs.map((ref) => below.refs.indexOf(ref)).filter((at) => at >= 0))]
+}
+
+/**
+ * Positions below that are laid, in their order: all, or as far as what is charted of the row goes into them. Where it is
+ * picked up here and there only those that it uses, as it uses them.
+ */
+function groundOf(first: ChartRow): readonly number[] {
+  const used = usedBy(first)
+  const { below } = first.row.trace()
+  if (first.row.row.circular && used.some((at, index) => index > 0 && Math.abs(at - (used[index - 1] ?? 0)) > farthest))
+    return used
+  const [from, to] = first.places === null ? [0, below.places.length - 1] : [Math.min(...used), Math.max(...used)]
+  return below.places.flatMap((_, at) => (at >= from && at <= to ? [at] : []))
 }
 
 /** The ground is drawn out so far at most. */
@@ -136,9 +151,8 @@ function roomOnSpaces(row: ChartRow, kinds: readonly PlaceKind[]): number {
 
 /** How far the ground is drawn out, so that what goes into chain spaces further up has room over it. */
 function spreadOf(rows: readonly ChartRow[], first: ChartRow, kinds: readonly PlaceKind[]): number {
-  const [from, to] = usedOf(first)
   const { places } = first.row.trace().below
-  const width = places.slice(from, to + 1).reduce((sum, number) => sum + groundWidth(number, kinds), 0)
+  const width = groundOf(first).reduce((sum, at) => sum + groundWidth(places[at] ?? -1, kinds), 0)
   const room = Math.max(...rows.map((row) => roomOnSpaces(row, kinds)))
   return Math.min(mostSpread, Math.max(1, room / Math.max(width, 1)))
 }
@@ -152,20 +166,18 @@ function layGround(first: ChartRow, laying: Laying, spread: number): number {
   const { below, opened } = first.row.trace()
   const chain = below.places.every((number) => laying.kinds[number]?.what === 'chain')
   const skipped = chain && opened > 0 ? passedChains(first, laying.kinds) : 0
-  const [from, to] = usedOf(first)
   let reached = 0
-  below.places.forEach((number, at) => {
+  for (const at of groundOf(first)) {
+    const [number, ref] = [below.places[at] ?? -1, below.refs[at] ?? -1]
     const width = spread * groundWidth(number, laying.kinds)
     const along = laying.direction * (reached + width / 2)
     reached += width
-    const point = { x: along, y: 0 }
-    laying.spots.set(below.refs[at] ?? -1, { along, up: 0, point })
-    if (at < skipped || laying.kinds[number]?.what === 'turning') return
-    if (at < from || at > to) return
+    laying.spots.set(ref, { along, up: 0, point: { x: along, y: 0 } })
+    if (at < skipped || laying.kinds[number]?.what === 'turning') continue
     const half = (laying.direction * chainLength) / 2
     const sign = chain ? ({ what: 'chains', count: 1, bend: null } as const) : ({ what: 'ground' } as const)
     laying.placed.push({ row: -1, at, sign, feet: [{ x: along - half, y: 0 }], head: { x: along + half, y: 0 } })
-  })
+  }
   return reached
 }
 

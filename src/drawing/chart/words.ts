@@ -71,7 +71,7 @@ function lineWords(line: Followed, told: Told): string {
 }
 
 /** A round around a ring: its stitches go into no place, but for its opening chain. */
-function isInRing({ row }: ChartRow, kinds: readonly PlaceKind[]): boolean {
+export function isInRing({ row }: ChartRow, kinds: readonly PlaceKind[]): boolean {
   const { into } = row.trace()
   const stitches = row.row.places.flatMap((number, at) => {
     const kind = kinds[number]

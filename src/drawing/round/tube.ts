@@ -13,6 +13,12 @@ export interface Closed {
   readonly last: boolean
 }
 
+/** How a tube ends, and whether it begins on stitches of another piece. */
+export interface Ends {
+  readonly closed: Closed
+  readonly pickedUp: boolean
+}
+
 /**
  * A piece worked in rounds as it lies on a table, pressed flat: half of each round is in front. Across in stitches from
  * its middle line, along in rounds from the first.
@@ -126,11 +132,15 @@ function outlineOf(tube: Tube, density: Density, upward: boolean): Outline {
   }
 }
 
-/** Whether its first round is drawn at the top: it begins in its middle, or grows as a skirt or a yoke does. */
-function beginsAtTop({ rounds, closed }: Tube): boolean {
+/**
+ * Whether its first round is drawn at the top: it begins in its middle, grows as a skirt or a yoke does, or narrows from
+ * where it was picked up, as a sleeve does.
+ */
+function beginsAtTop({ rounds, closed }: Tube, pickedUp: boolean): boolean {
   if (closed.first !== closed.last) return closed.first
   const [first, last] = [rounds[0]?.around ?? 0, rounds.at(-1)?.around ?? 0]
   const widest = Math.max(...rounds.map(({ around }) => around))
+  if (pickedUp && !closed.last && first > last * 1.05) return true
   return !closed.first && (last > first * 1.05 || widest > Math.max(first, last) * 1.05)
 }
 
@@ -229,9 +239,9 @@ function nameOfPart(index: number, last: number): string {
 }
 
 /** A piece in rounds that does not lie flat, with its lengths around and its heights. */
-export function tubePlan(rounds: readonly Round[], closed: Closed, density: Density): Plan {
+export function tubePlan(rounds: readonly Round[], { closed, pickedUp }: Ends, density: Density): Plan {
   const tube = tubeOf(rounds, closed, density)
-  const upward = !beginsAtTop(tube)
+  const upward = !beginsAtTop(tube, pickedUp)
   const height = rounds.length / density.rows
   const level = (at: number): number => (upward ? at / density.rows : height - at / density.rows)
   const { edge, front } = outlineOf(tube, density, upward)

@@ -27,6 +27,8 @@ const scarf = [
   'Row 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (200 sc)',
 ]
 
+const circle = ['## Coaster', 'Rnd 1: 6 sc in magic ring. (6 sc)', 'Rnd 2: 2 sc in each st around. (12 sc)']
+
 const oval = [
   '## Base',
   'Ch 8.',
@@ -54,6 +56,7 @@ export const drawingSamples: Samples<keyof typeof drawingFindings> = {
   },
   'chart-rows-unknown': requests('‹::chart{rows="3–5"}›', '::chart{rows="1–2"}'),
   'chart-stitches-unknown': requests('‹::chart{stitches="30–35"}›', '::chart{stitches="1–8"}'),
+  'chart-stitches-ring': requests('‹::chart{stitches="1–3"}›', '::chart', circle),
   'chart-too-large': requests('‹::chart›', '::chart{stitches="1–20"}', scarf),
   'chart-both-sides': requests('‹::chart›', '::chart{rows="2"}', oval),
   'chart-stitch-plain': requests('‹::chart›', '::chart{rows="1–2"}', reversed),
