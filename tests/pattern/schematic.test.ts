@@ -146,6 +146,8 @@ describe.each([
 
   it('bring no style and no colour of their own to the page', () => {
     expect(html).not.toMatch(/style=|#[0-9a-f]{3,6}\b/)
-    expect(html).toMatch(/^<figure class="drawing schematic" id="schematic-panel"><svg viewBox=/)
+    expect(html).toMatch(
+      /^<figure class="drawing schematic" id="schematic-panel"><figcaption>.*?<\/figcaption><svg viewBox=/,
+    )
   })
 })
