@@ -44,7 +44,7 @@ function resolveIn(tree: Root, file: VFile, { text, shift }: WholeDraft, solver:
   const { value, diagnostics } = workDraft({ source, slug, ...beside, ...reach, prints, parse })
   const pattern = value?.pattern ?? null
   outcomes.set(slug, { source, pattern, diagnostics })
-  const recipe = value === null || value.pattern.adjustables.length === 0 ? null : packRecipe(value.draft, asked)
+  const recipe = value === null || value.pattern.adjustables.length === 0 ? null : packRecipe(value, asked)
   tree.children = pattern === null ? [] : toMdast(pattern.body, pattern.sizes)
   handOn(file, { pattern, diagnostics, recipe })
 }

@@ -1,7 +1,7 @@
 import type { Properties } from 'hast'
 import type { BlockContent, PhrasingContent } from 'mdast'
+import { isLettered, lineStep } from '../drawing/drawing.ts'
 import type { Drawing, DrawnValue, Label, Look } from '../drawing/index.ts'
-import { isLettered, lineStep } from '../drawing/index.ts'
 import type { BlockOf } from '../pattern/node.ts'
 import type { Context } from './context.ts'
 import { type BlockElement, blockElement, phrasingElement } from './element.ts'

@@ -5,6 +5,8 @@ import type { FileBeside } from '../grading/index.ts'
 import { type Draft, textAt, walk } from '../pattern/draft.ts'
 import type { Facts } from '../pattern/facts.ts'
 import type { Reach } from '../pattern/grade.ts'
+import type { Worked } from '../pattern/work.ts'
+import { type Anchors, anchorsIn } from './anchors.ts'
 
 /**
  * A draft that has been read, with all that working it needs and without what reading it needed, as plain data: the facts
@@ -24,6 +26,7 @@ export interface Recipe {
   readonly beside: Readonly<Record<string, FileBeside>>
   /** What linked counts came to, by their problems. */
   readonly answers: Readonly<Record<string, Answer>>
+  readonly anchors: Anchors
 }
 
 /** What a draft asked for from outside the core as it was worked, and what it got. */
@@ -60,7 +63,7 @@ function keyOf(program: Program): string {
 
 type Path = readonly (string | number)[]
 
-export function packRecipe(draft: Draft, asked: Asked): Recipe {
+export function packRecipe({ draft, pattern }: Pick<Worked, 'draft' | 'pattern'>, asked: Asked): Recipe {
   const { slug, shift, bodyStart } = draft
   const facts: Facts = { ...draft.facts.facts, accepted: [] }
   const paths = pathsIn(facts)
@@ -80,6 +83,7 @@ export function packRecipe(draft: Draft, asked: Asked): Recipe {
     bodyStart,
     beside: Object.fromEntries(asked.beside),
     answers: Object.fromEntries(asked.answers),
+    anchors: anchorsIn(pattern),
   }
 }
 
@@ -162,4 +166,9 @@ export function unpackRecipe(recipe: Recipe, solver: Solver | null): { readonly 
 function placeOf(path: Path, places: Recipe['places']): Span {
   const [start, end] = places[JSON.stringify(path)] ?? [0, 0]
   return { start, end }
+}
+
+/** Whether the text asks for drawings. */
+export function asksForDrawings({ anchors }: Recipe): boolean {
+  return anchors.drawing.length > 0
 }

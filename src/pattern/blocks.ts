@@ -1,25 +1,27 @@
-import GithubSlugger from 'github-slugger'
 import type { List, Nodes, Paragraph, RootContent, Table } from 'mdast'
 import { toString as plainText } from 'mdast-util-to-string'
 import type { Span } from '../diagnostic/index.ts'
 import type { Ledger, WrittenRow } from '../rows/ledger.ts'
 import { bodyNodes, spanOf, textAt } from './draft.ts'
-import { type DrawingRequest, isDrawingRequest } from './drawings.ts'
+import { type DrawingRequest, isDrawingRequest } from './drawing-request.ts'
 import { cutInlines, cutsOf, inlines, opening, type Printing, sourceInlines } from './inlines.ts'
 import type { Block, Inline, RowBlock } from './node.ts'
 import { isOnlySizes, sizesOf } from './only.ts'
 
+/** Makes an anchor of words; words that come again get one of their own. */
+export type Anchor = (words: string) => string
+
 interface Building {
   readonly printing: Printing
   readonly ledger: Ledger
-  readonly slugger: GithubSlugger
+  readonly anchor: Anchor
   /** Whether a passage for some sizes stands around, which says so itself. */
   readonly forSome: boolean
 }
 
 /** The text of a pattern in our own nodes: rows as rows, all else as the designer's prose. */
-export function buildBlocks(ledger: Ledger, printing: Printing): Block[] {
-  const building: Building = { printing, ledger, slugger: new GithubSlugger(), forSome: false }
+export function buildBlocks(ledger: Ledger, printing: Printing, anchor: Anchor): Block[] {
+  const building: Building = { printing, ledger, anchor, forSome: false }
   return bodyNodes(printing.draft).flatMap((node) => block(node, building))
 }
 
@@ -27,7 +29,7 @@ function block(node: RootContent, building: Building): Block[] {
   const { printing } = building
   switch (node.type) {
     case 'heading': {
-      const id = building.slugger.slug(plainText(node))
+      const id = building.anchor(plainText(node))
       // The page's own title is the only heading of depth 1.
       return [{ type: 'heading', depth: Math.max(node.depth, 2), id, children: inlines(node.children, printing) }]
     }
@@ -60,7 +62,7 @@ function asWritten(node: Nodes, { printing }: Building): Block[] {
 }
 
 /** A drawing under the words in its brackets, or a caption of its own; nothing where it can't be drawn. */
-function drawing(node: DrawingRequest, { printing, slugger }: Building): Block[] {
+function drawing(node: DrawingRequest, { printing, anchor }: Building): Block[] {
   const drawn = printing.drawn(node)
   if (drawn === null) return []
   const { key, ...figure } = drawn
@@ -69,7 +71,7 @@ function drawing(node: DrawingRequest, { printing, slugger }: Building): Block[]
   return [
     {
       type: 'drawing',
-      id: slugger.slug(`${figure.kind} ${figure.piece}`),
+      id: anchor(`${figure.kind} ${figure.piece}`),
       caption: caption.length > 0 ? caption : text(figure.caption),
       figure,
       key: key.map(({ symbol, words }) => ({ symbol, words: text(words) })),
@@ -104,14 +106,14 @@ function rowsWithin(at: Span, ledger: Ledger): WrittenRow[] {
   return ledger.written.filter((row) => row.at.start >= at.start && row.at.end <= at.end)
 }
 
-function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, slugger, forSome }: Building): RowBlock {
+function rowBlock(row: WrittenRow, node: Nodes, { printing, ledger, anchor, forSome }: Building): RowBlock {
   const cuts = cutsOf([node], row.lists, printing)
   const show = (at: Span | null) => (at === null ? [] : cutInlines(at, cuts, printing))
   const entry = ledger.rows[row.entries[0]]
   const name = `${entry?.piece ?? ''} ${entry?.label ?? 'row'}`.trim()
   return {
     type: 'row',
-    id: slugger.slug(name),
+    id: anchor(name),
     label: show(row.label),
     steps: opening(show(row.steps)),
     stated: show(row.stated),

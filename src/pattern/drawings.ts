@@ -1,18 +1,10 @@
-import type { Nodes } from 'mdast'
-import type { LeafDirective } from 'mdast-util-directive'
 import { toString as plainText } from 'mdast-util-to-string'
 import type { Diagnostic, Span } from '../diagnostic/index.ts'
 import { diagnose, nearestTo } from '../diagnostic/index.ts'
 import { bareName, entriesOf, isWorked, middleSize, pieceNames } from '../drawing/index.ts'
 import type { Ledger } from '../rows/ledger.ts'
 import { bodyNodes, type Draft, spanOf } from './draft.ts'
-
-/** `::schematic{piece="Back"}`, `::chart{rows="1–4"}`: a drawing that the draft asks for, where it is to stand. */
-export type DrawingRequest = LeafDirective & { name: 'schematic' | 'chart' }
-
-export function isDrawingRequest(node: Nodes): node is DrawingRequest {
-  return node.type === 'leafDirective' && (node.name === 'schematic' || node.name === 'chart')
-}
+import type { DrawingRequest } from './drawing-request.ts'
 
 /** A request whose words are known and whose piece and size there are. */
 export interface Asked {

@@ -1,3 +1,4 @@
+import GithubSlugger from 'github-slugger'
 import type { Root } from 'mdast'
 import type { Diagnostic, Outcome, Source } from '../diagnostic/index.ts'
 import { diagnose } from '../diagnostic/index.ts'
@@ -13,6 +14,7 @@ import { type LookBeside, pictureFindings } from './checks/pictures.ts'
 import { textListFindings } from './checks/text-lists.ts'
 
 import { bodyNodes, type Draft, spanOf, textAt, walk } from './draft.ts'
+import { drawFigure } from './figures.ts'
 import { findFrontMatter } from './front-matter.ts'
 import { isOnlySizes, isUnclosed, sizesOf } from './only.ts'
 import type { Pattern } from './pattern.ts'
@@ -65,7 +67,7 @@ export function workDraft(text: DraftText): Outcome<Worked | null> {
     ...pictureFindings(draft, lookBeside),
     ...characterFindings(draft, prints),
   ]
-  const value = workPattern(draft, { solver, readBeside }, findings)
+  const value = workPattern(draft, { solver, readBeside, draw: drawFigure, anchors: anchorsOfPage }, findings)
   const { ledger, graded } = value
   findings.push(
     ...checkFacts(draft, graded),
@@ -75,6 +77,11 @@ export function workDraft(text: DraftText): Outcome<Worked | null> {
     ...materialFindings(draft, graded.environment, ledger),
   )
   return { value, diagnostics: inOrder(withAccepted(draft, ledger, findings)) }
+}
+
+function anchorsOfPage(): (words: string) => string {
+  const slugger = new GithubSlugger()
+  return (words) => slugger.slug(words)
 }
 
 /** The facts at the top of a draft, and where its body starts; those given where it has none. */

@@ -2,11 +2,10 @@ import type { Diagnostic } from '../diagnostic/index.ts'
 import { findRow, lastOf, workRows } from '../rows/index.ts'
 import type { Ledger, LedgerRow } from '../rows/ledger.ts'
 import { askAll } from './answers.ts'
-import { buildBlocks } from './blocks.ts'
-import { chartFor } from './chart.ts'
+import { type Anchor, buildBlocks } from './blocks.ts'
 import { cautionsOf } from './checks/safety.ts'
-import { type Draft, spanOf, textAt } from './draft.ts'
-import { readRequest } from './drawings.ts'
+import { type Draft, spanOf } from './draft.ts'
+import type { DrawFigure } from './figures.ts'
 import { readFilm } from './film.ts'
 import { finishedMeasures } from './finished.ts'
 import { type Graded, gradeDraft, type Reach } from './grade.ts'
@@ -17,7 +16,6 @@ import { adjustablesOf } from './own/adjustables.ts'
 import { ownNumbers } from './own/numbers.ts'
 import type { Pattern, ValueNode } from './pattern.ts'
 import type { Placeholder } from './placeholder.ts'
-import { type DrawingSource, schematicFor } from './schematic.ts'
 import { cutSections } from './sections.ts'
 import { rowSettings } from './settings.ts'
 import { inBothTerms } from './terms.ts'
@@ -35,12 +33,20 @@ export interface Worked extends WorkedDraft {
   readonly graded: Graded
 }
 
+/** What working a draft may need beside the core: a page's script has only what its draft asks for. */
+export interface Means extends Reach {
+  /** Null where the draft asks for no drawing. */
+  readonly draw: DrawFigure | null
+  /** Anchors for one page. */
+  readonly anchors: () => Anchor
+}
+
 /**
  * From a draft that has been read to its pattern: grading, placeholders, rows, text. All that has to be done anew when a
  * number changes, and nothing else; it needs neither YAML nor Markdown. Findings go to `findings`.
  */
-export function workPattern(draft: Draft, reach: Reach, findings: Diagnostic[]): Worked {
-  const graded = gradeDraft(draft, reach, findings)
+export function workPattern(draft: Draft, means: Means, findings: Diagnostic[]): Worked {
+  const graded = gradeDraft(draft, means, findings)
   const answers = askAll(draft, graded.settled, graded.environment, findings)
   const sections = cutSections(draft, answers.holeOf)
   const worked = workRows(sections, rowSettings(draft, graded))
@@ -54,7 +60,8 @@ export function workPattern(draft: Draft, reach: Reach, findings: Diagnostic[]):
     draft,
     value,
     printed: (placeholder) => answers.print(placeholder, rows, () => here(placeholder)),
-    drawn: drawer(draft, { ledger, environment: graded.environment, sizes: draft.facts.facts.sizes, value }, findings),
+    drawn: (request) =>
+      means.draw?.(request, { draft, ledger, environment: graded.environment, value, findings }) ?? null,
     momentOf: filmed.value.momentOf,
   }
   const finished = finishedMeasures(draft, graded, findings)
@@ -62,27 +69,13 @@ export function workPattern(draft: Draft, reach: Reach, findings: Diagnostic[]):
   const facts = overview({ draft, graded, ledger, finished, value, findings })
   const { value: cautions, diagnostics: unsafe } = cautionsOf(draft, sections, ledger)
   findings.push(...unsafe, ...filmed.diagnostics)
-  const body = buildBlocks(ledger, printing)
+  const body = buildBlocks(ledger, printing, means.anchors())
   const { film } = filmed.value
   const adjustables = adjustablesOf(draft, graded)
   const own = draft.own === undefined ? [] : ownNumbers(adjustables, draft.own.published.pattern.adjustables)
   const values = namedValues(graded.settled)
   const pattern = { ...facts, measures, cautions, film, body, rows: ledger.rows, values, adjustables, own }
   return { pattern: inBothTerms(pattern, ledger), ledger, draft, graded }
-}
-
-/** Draws what the draft asks for, and puts down what can't be drawn. */
-function drawer(draft: Draft, source: DrawingSource, findings: Diagnostic[]): Printing['drawn'] {
-  return (request) => {
-    const asked = readRequest(draft, source.ledger, request, findings)
-    if (asked === null) return null
-    const { value, diagnostics } =
-      asked.drawing === 'schematic'
-        ? schematicFor(asked, source)
-        : chartFor(asked, { ...source, terms: draft.facts.facts.terms, textAt: (at) => textAt(draft, at) })
-    findings.push(...diagnostics)
-    return value
-  }
 }
 
 /** Value nodes numbered in the order of the page. */

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { openRecipe } from '../../src/own/open.ts'
 import { pageNumbers } from '../../src/own/page.ts'
+import { drawFigure } from '../../src/pattern/figures.ts'
 import type { Changes } from '../../src/pattern/own/changes.ts'
 import { visitor } from './browser.ts'
 import { siteFolder } from './site.ts'
@@ -51,6 +52,8 @@ test('nothing of the core is loaded before it is asked for, and nothing from els
       '/_astro/own',
       '/_astro/worker',
       `${cowl}recipe.json`,
+      // There is a chart on this page.
+      '/_astro/figures',
     ])
     expect(asked.every((url) => new URL(url).origin === new URL(page.url()).origin)).toBe(true)
     expect(told.filter((each) => !each.includes('blocked by Playwright'))).toEqual([])
@@ -168,7 +171,10 @@ const asked: readonly [path: string, changes: fc.Arbitrary<Changes>][] = [
 
 describe('what the built core comes to in a browser is what the build comes to', () => {
   test.each(asked)('%s', async (path, changes) => {
-    const node = openRecipe(JSON.parse(readFileSync(join(siteFolder, path, 'recipe.json'), 'utf8')))
+    const node = openRecipe(JSON.parse(readFileSync(join(siteFolder, path, 'recipe.json'), 'utf8')), {
+      solver: null,
+      draw: drawFigure,
+    })
     await visit(path, {}, async (page) => {
       const loading = page.waitForEvent('worker')
       await open(page)

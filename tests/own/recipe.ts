@@ -4,6 +4,7 @@ import { besideDraft } from '../../plugins/read-beside.ts'
 import { createSource } from '../../src/diagnostic/index.ts'
 import { type OpenPattern, openRecipe } from '../../src/own/open.ts'
 import { type Asked, listening, packRecipe, type Recipe } from '../../src/own/recipe.ts'
+import { drawFigure } from '../../src/pattern/figures.ts'
 import { workDraft } from '../../src/pattern/resolve.ts'
 import { loadSolver } from '../../src/solver/index.ts'
 
@@ -20,9 +21,9 @@ export function recipeFor(slug: string, text: string): Recipe {
     parse: (bodyStart) => ({ tree: parseMarkdown(withoutFacts(text, bodyStart)), shift: 0 }),
   })
   if (value === null) throw new Error(diagnostics.map(({ message }) => message).join('\n'))
-  return JSON.parse(JSON.stringify(packRecipe(value.draft, asked)))
+  return JSON.parse(JSON.stringify(packRecipe(value, asked)))
 }
 
 export function openDraft(slug: string, text: string): OpenPattern {
-  return openRecipe(recipeFor(slug, text), solver)
+  return openRecipe(recipeFor(slug, text), { solver, draw: drawFigure })
 }

@@ -1,7 +1,7 @@
 import type { Answer, Program, Solver } from '../../formula/index.ts'
 import { type OpenPattern, type OwnPattern, openRecipe } from '../../own/open.ts'
 import { pageNumbers } from '../../own/page.ts'
-import type { Recipe } from '../../own/recipe.ts'
+import { asksForDrawings, type Recipe } from '../../own/recipe.ts'
 import type { Changes } from '../../pattern/own/changes.ts'
 import type { Pattern } from '../../pattern/pattern.ts'
 import { loadSolver } from '../../solver/highs.ts'
@@ -27,7 +27,9 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
 
 async function answer(question: Question): Promise<Reply> {
   if (question.kind === 'open') {
-    pattern = openRecipe(await load(question.recipe), solve)
+    const recipe = await load(question.recipe)
+    const draw = asksForDrawings(recipe) ? (await import('../../pattern/figures.ts')).drawFigure : null
+    pattern = openRecipe(recipe, { solver: solve, draw })
     return { kind: 'open', adjustables: pattern.published.adjustables }
   }
   if (question.kind === 'pattern') return last === null ? { kind: 'failed' } : { kind: 'pattern', pattern: last }
