@@ -11,7 +11,11 @@ interface Acceptance {
 }
 
 function plain(text: string): string {
-  return text.toLowerCase().replace(/\s+/g, ' ').trim()
+  return text
+    .toLowerCase()
+    .replace(/[–—]/g, '-')
+    .replace(/[\s*_]+/g, ' ')
+    .trim()
 }
 
 function lineAt(source: Source, offset: number): string {
@@ -34,11 +38,22 @@ function holds(text: string, words: string): boolean {
   return false
 }
 
-/** Whether a finding is where an acceptance says: in a row or piece of that name, or outside of rows on a line with those words. */
+/** Whether a row begins with a label as it is written: `Rows 5–18`. */
+function opensWith({ at }: LedgerRow, label: string, { text }: Source): boolean {
+  const rest = plain(text.slice(at.start, at.end))
+  return rest.startsWith(label) && /^[\s:.(]/.test(rest.slice(label.length))
+}
+
+/**
+ * Whether a finding is where an acceptance says: in a row or piece of that name, on a line of that number, or outside of
+ * rows on a line with those words.
+ */
 function isAt({ at }: Diagnostic, place: string, source: Source, rows: readonly LedgerRow[]): boolean {
   const wanted = plain(place)
+  const line = /^(?:line )?(\d+)$/.exec(wanted)?.[1]
+  if (line !== undefined) return placeOf(source, at.start).line === Number(line)
   const here = rows.filter((row) => row.at.start <= at.start && at.start < row.at.end)
-  if (here.length > 0) return here.some((row) => namesOf(row).includes(wanted))
+  if (here.length > 0) return here.some((row) => namesOf(row).includes(wanted) || opensWith(row, wanted, source))
   return wanted !== '' && holds(plain(lineAt(source, at.start)), wanted)
 }
 

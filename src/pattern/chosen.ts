@@ -99,6 +99,10 @@ function chosenRate(rate: AdjustableRate | null, choice: Choice): AdjustableRate
   return rate === null ? null : { ...rate, over: chosenSegments(rate.over, choice) }
 }
 
+function pickHead(head: Measure['head'], pick: Pick): Measure['head'] {
+  return head === null ? null : { ...head, around: pick(head.around), stretched: pick(head.stretched) }
+}
+
 function pickMeasure(measure: Measure, pick: Pick): Measure {
   const maybe = <T>(each: PerSize<T> | null): PerSize<T> | null => (each === null ? null : pick(each))
   return {
@@ -106,7 +110,7 @@ function pickMeasure(measure: Measure, pick: Pick): Measure {
     target: maybe(measure.target),
     made: pick(measure.made),
     difference: maybe(measure.difference),
-    head: measure.head === null ? null : { ...measure.head, around: pick(measure.head.around) },
+    head: pickHead(measure.head, pick),
   }
 }
 

@@ -96,7 +96,7 @@ const kinds = z
   .default([])
 
 const change = z.strictObject({ edition: wordsOrNumber, date: date.optional(), note: words })
-const acceptance = z.strictObject({ code: words, at: words, why: words })
+const acceptance = z.strictObject({ code: words, at: wordsOrNumber, why: words })
 const claim = z.strictObject({ claims: words, over: words })
 /** How far a reader may change a length, or how far their gauge may be from the swatch's. */
 const allowance = z.union(

@@ -35,6 +35,18 @@ describe('an accepted finding', () => {
     expect(read(accept('count-mismatch', at), rows).found).toEqual([['count-mismatch', 'note', why], gap, last])
   })
 
+  it.each(['8', 'line 8'])('is named by its line: %j', (at) => {
+    expect(read(accept('count-mismatch', at), rows).found).toEqual([['count-mismatch', 'note', why], gap, last])
+  })
+
+  it('is named by a label as it is written, and its line may be a bare number', () => {
+    const body =
+      '\n## Mat\nRow 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10 sc)\n\n**Rows 2–5:** Ch 1, sc in each st across. (12 sc)\n'
+    expect(read(accept('count-mismatch', 'Rows 2-5'), body).found).toEqual([['count-mismatch', 'note', why]])
+    const bare = `accepted: [{code: count-mismatch, at: 10, why: ${why}}]`
+    expect(read(bare, body).found).toEqual([['count-mismatch', 'note', why]])
+  })
+
   it('is not one of another row whose label begins alike', () => {
     expect(read(accept('count-mismatch', 'Row 2'), rows).found).toEqual([
       ['accepted-nothing', 'warning', null],
