@@ -5,8 +5,10 @@ import {
   givenIn,
   givenText,
   givesAny,
+  lengthLimits,
   rateLimits,
   readField,
+  refusedIn,
   withGiven,
 } from '../../src/client/own/given.ts'
 import type { Adjustable } from '../../src/pattern/pattern.ts'
@@ -48,6 +50,7 @@ describe('what is typed into a field', () => {
     ['11', 'in', 'outside'],
     ['50', 'cm', { amount: 50, unit: 'cm' }],
     ['50.5', 'cm', 'outside'],
+    ['19½', 'in', { amount: 19.5, unit: 'in' }],
     ['19¾', 'in', 'outside'],
     ['0', 'cm', 'unreadable'],
     ['-30', 'cm', 'unreadable'],
@@ -76,6 +79,13 @@ describe('what is typed into a field', () => {
   })
 
   test('its limits are said as they are kept to', () => {
+    for (const unit of ['cm', 'in'] as const) {
+      const [least, most] = length?.kind === 'length' ? lengthLimits(length, unit) : []
+      for (const limit of [least, most]) {
+        expect(length && readField(length, String(limit), unit)).toEqual({ amount: limit, unit })
+      }
+    }
+    expect(length?.kind === 'length' && lengthLimits(length, 'in')).toEqual([11.25, 19.5])
     expect(stitches?.kind === 'rate' && rateLimits(stitches)).toEqual([12.6, 15.4])
   })
 })
@@ -98,6 +108,8 @@ describe('an address', () => {
     '%j gives nothing',
     (text) => {
       expect(givenIn(text, fields).size).toBe(0)
+      const refused = refusedIn(text, fields).map(([{ key }]) => key)
+      expect(refused).toEqual([...new URLSearchParams(text).keys()].filter((key) => key.startsWith('my-')))
     },
   )
 

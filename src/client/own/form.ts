@@ -1,13 +1,13 @@
 import type { OwnMeasure } from '../fit.ts'
-import { lengthWords, rangeWords } from '../measure-words.ts'
-import { type Field, type Given, type Refusal, rateLimits, readField } from './given.ts'
+import { hintOf, labelOf, refusalWords, type Shown } from './form-words.ts'
+import { type Field, type Given, readField } from './given.ts'
 import { resetButton } from './own-line.ts'
 
 /** The form in which a reader gives their own numbers. */
 export interface OwnForm {
   readonly element: HTMLFormElement
-  /** Fills the fields; with the unit in which lengths are asked for. */
-  readonly fill: (given: Given, unit: OwnMeasure['unit']) => void
+  /** Fills the fields, asking in the unit and telling of the size that the page shows. */
+  readonly fill: (given: Given, shown: Shown) => void
   /** Says something below the fields, to those who hear the page too. */
   readonly say: (words: string) => void
 }
@@ -15,7 +15,7 @@ export interface OwnForm {
 interface Row {
   readonly field: Field
   readonly input: HTMLInputElement
-  readonly show: (unit: OwnMeasure['unit']) => void
+  readonly show: (shown: Shown) => void
   readonly refuse: (words: string | null) => void
 }
 
@@ -48,12 +48,12 @@ export function ownForm(fields: readonly Field[], take: (given: Given) => void, 
   })
   return {
     element,
-    fill: (given, own) => {
-      unit = own
+    fill: (given, shown) => {
+      unit = shown.unit
       back.hidden = given.size === 0
       for (const { field, input, show, refuse } of rows) {
-        input.value = typed(given.get(field.key), own)
-        show(own)
+        input.value = typed(given.get(field.key), shown.unit)
+        show(shown)
         refuse(null)
       }
     },
@@ -104,9 +104,9 @@ function fieldRow(field: Field, form: HTMLFormElement): Row {
   return {
     field,
     input,
-    show: (unit) => {
-      label.textContent = labelOf(field, unit)
-      hint.textContent = hintOf(field, unit)
+    show: (shown) => {
+      label.textContent = labelOf(field, shown.unit)
+      hint.textContent = hintOf(field, shown)
     },
     refuse: (words) => {
       wrong.textContent = words ?? ''
@@ -114,38 +114,4 @@ function fieldRow(field: Field, form: HTMLFormElement): Row {
       input.ariaInvalid = words === null ? null : 'true'
     },
   }
-}
-
-function labelOf(field: Field, unit: OwnMeasure['unit']): string {
-  if (field.kind === 'length') return `${field.of.label}, in ${unit === 'cm' ? 'cm' : 'inches'}`
-  const over = field.of[field.what]?.over.map(({ text }) => text).join('') ?? ''
-  const whose = field.of.name === '' ? '' : `${field.of.name}: `
-  return `${whose}${field.what} over ${over} of your swatch`.replace(/^./, (letter) => letter.toUpperCase())
-}
-
-function hintOf(field: Field, unit: OwnMeasure['unit']): string {
-  if (field.kind === 'length') {
-    const lengths = field.of.bySize.flatMap((cell) => (cell === null ? [] : [inUnit(cell, unit)]))
-    const published = rangeWords(Math.min(...lengths), Math.max(...lengths), unit)
-    return `${rangeWords(inUnit(field.of.from, unit), inUnit(field.of.to, unit), unit)}. As published: ${published}${field.of.bySize.length > 1 && published.includes('–') ? ', by size' : ''}.`
-  }
-  const [least, most] = rateLimits(field)
-  return `${least}–${most}. As published: ${Math.round(field.count * 10) / 10}.`
-}
-
-function inUnit(centimetres: number, unit: OwnMeasure['unit']): number {
-  return unit === 'cm' ? centimetres : centimetres / 2.54
-}
-
-function refusalWords(field: Field, refusal: Refusal, unit: OwnMeasure['unit']): string {
-  if (field.kind === 'length') {
-    if (refusal === 'unreadable')
-      return `Please give a length above 0, such as ${unit === 'cm' ? '30 or 30.5' : '11 or 11½'}.`
-    const { from, to, label } = field.of
-    return `${label} can be from ${lengthWords(inUnit(from, unit), unit)} to ${lengthWords(inUnit(to, unit), unit)}.`
-  }
-  const [least, most] = rateLimits(field)
-  return refusal === 'unreadable'
-    ? 'Please give a number above 0, such as 12 or 12.5.'
-    : `The pattern is made for ${least} to ${most} ${field.what} here. Try another hook, and measure again.`
 }

@@ -44,8 +44,24 @@ export type Refusal = 'unreadable' | 'outside'
 
 const inCentimetres = { cm: 1, in: 2.54 } as const
 
-/** A hair's breadth: what is shown of a limit is rounded. */
-const hair = 0.05
+/** Lengths are said to half a centimetre or a quarter of an inch. */
+const steps = { cm: 0.5, in: 0.25 } as const
+
+/** What is lost between centimetres and inches. */
+const hair = 1e-6
+
+export function inUnit(centimetres: number, unit: OwnMeasure['unit']): number {
+  return centimetres / inCentimetres[unit]
+}
+
+/** The least and the most that a length may be, in a unit: rounded inwards, so that what is said can be given. */
+export function lengthLimits(
+  { of: { from, to } }: Extract<Field, { kind: 'length' }>,
+  unit: OwnMeasure['unit'],
+): readonly [least: number, most: number] {
+  const step = steps[unit]
+  return [Math.ceil(inUnit(from, unit) / step - hair) * step, Math.floor(inUnit(to, unit) / step + hair) * step]
+}
 
 /** Reads what was typed into a field; `unit` is meant where none is written. */
 export function readField(field: Field, text: string, unit: OwnMeasure['unit']): OwnMeasure | number | Refusal {
@@ -98,6 +114,16 @@ export function givenText(given: Given): string {
     typeof own === 'number' ? String(own) : `${own.amount}${own.unit}`,
   ])
   return new URLSearchParams(parts).toString()
+}
+
+/** What such a text asks for and can't be had, with why. */
+export function refusedIn(text: string, fields: readonly Field[]): readonly (readonly [Field, Refusal])[] {
+  const asked = new URLSearchParams(text)
+  return fields.flatMap((field) => {
+    const typed = asked.get(field.key)
+    const own = typed === null ? null : readField(field, typed, 'cm')
+    return typeof own === 'string' ? [[field, own] as const] : []
+  })
 }
 
 /** What such a text gives; what can't be used is left out. */

@@ -2,7 +2,8 @@ import type { ReaderData } from '../../html/reader-data.ts'
 import type { Memory } from '../memory.ts'
 import { type Core, loadCore, type OwnPattern, type Worked } from './core.ts'
 import { ownForm } from './form.ts'
-import { changesOf, fieldsOf, type Given, givenIn, givenText, givesAny, withGiven } from './given.ts'
+import { refusalWords } from './form-words.ts'
+import { changesOf, fieldsOf, type Given, givenIn, givenText, givesAny, refusedIn, withGiven } from './given.ts'
 import { addOwnLine, type Told } from './own-line.ts'
 import { partsOfPage } from './parts.ts'
 import { shownSize, shownUnit } from './shown.ts'
@@ -30,13 +31,14 @@ function runOwn(core: Core, panel: HTMLElement, kept: string, memory: Memory, re
     panel.querySelector('summary')?.focus()
     reset()
   })
+  const shown = () => ({ unit: shownUnit(core.adjustables), size: shownSize() })
   let given: Given = new Map()
   let worked: Worked | null = null
 
   /** `own`: by the reader, and not by an address that was sent or what is remembered. */
   async function take(next: Given, own: boolean): Promise<void> {
     given = next
-    form.fill(next, shownUnit(core.adjustables))
+    form.fill(next, shown())
     if (own) keep(next, kept, memory)
     if (next.size > 0) form.say('Working it out …')
     const answer = next.size === 0 ? null : await core.work(changesOf(fields, next))
@@ -59,16 +61,22 @@ function runOwn(core: Core, panel: HTMLElement, kept: string, memory: Memory, re
   }
 
   document.querySelector('[data-choice=size]')?.addEventListener('change', () => {
+    form.fill(given, shown())
     if (worked === null) return
     show()
     form.say(saidOf(worked))
   })
   document.querySelector('[data-choice=units]')?.addEventListener('change', () => {
-    form.fill(given, shownUnit(core.adjustables))
+    form.fill(given, shown())
   })
   panel.querySelector('.own-body')?.replaceChildren(form.element)
   const asked = givesAny(location.search) ? location.search : (memory.read(kept) ?? '')
-  void take(givenIn(asked, fields), false)
+  void take(givenIn(asked, fields), false).then(() => {
+    const refused = refusedIn(asked, fields).map(([field, why]) => refusalWords(field, why, shown().unit))
+    if (refused.length === 0) return
+    line.refuse(refused)
+    form.say(refused.join(' '))
+  })
 }
 
 /** On the device and in the address. */

@@ -3,6 +3,8 @@ import type { PageNumbers } from '../../own/page.ts'
 /** What stands at the top of the text while a reader has numbers of their own, in print too. */
 export interface OwnLine {
   readonly show: (told: Told) => void
+  /** What an address asks for, or the device remembers, and can't be had. */
+  readonly refuse: (words: readonly string[]) => void
   readonly hide: () => void
 }
 
@@ -15,7 +17,7 @@ export interface Told {
 }
 
 const elsewhere =
-  'Rows, counts, measures and yarn follow your numbers; yarn is reckoned as if your fabric weighs the same for its area. The PDFs and the page of counts have the published numbers.'
+  'Rows, counts, measures and yarn follow your numbers; yarn is reckoned as if your fabric weighs the same for its area. “Just mine” prints them; the other print-outs and the page of counts have the published numbers.'
 
 export function addOwnLine(reset: () => void): OwnLine {
   const element = document.createElement('section')
@@ -36,6 +38,12 @@ export function addOwnLine(reset: () => void): OwnLine {
         ...(comesOut ? [made('p', elsewhere, 'hint')] : []),
         resetButton(reset),
       )
+      element.hidden = false
+    },
+    refuse: (words) => {
+      const lead = 'Some numbers that were asked for can’t be used, and what is published stands instead:'
+      element.prepend(made('p', lead), list(words.map(escaped)))
+      if (element.hidden) element.append(resetButton(reset))
       element.hidden = false
     },
     hide: () => {
