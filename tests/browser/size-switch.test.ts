@@ -27,17 +27,12 @@ async function sizesOf(page: Page): Promise<string[]> {
 }
 
 describe.each(switchPages)('%s', (path) => {
-  test('shows every size, side by side, before a size is chosen', async () => {
+  test('shows every size before one is chosen, one after one tap, and all of them again after another', async () => {
     await visit(path, phone, async (page) => {
       const names = await sizesOf(page)
-      expect(await page.locator('#size-all').isChecked()).toBe(true)
-      expect((await shown(page)).sizes).toEqual(names.map((_, position) => position))
-    })
-  })
-
-  test('shows one size after one tap, and all of them again after another', async () => {
-    await visit(path, phone, async (page) => {
       const before = await shown(page)
+      expect(await page.locator('#size-all').isChecked()).toBe(true)
+      expect(before.sizes).toEqual(names.map((_, position) => position))
       await page.locator('.size-switch .choice-option').nth(2).tap()
       const one = await shown(page)
       expect(one.sizes).toEqual([1])
@@ -60,7 +55,7 @@ describe.each(switchPages)('%s', (path) => {
     })
   })
 
-  test('says its sizes as one group of buttons with the chosen one', async () => {
+  test('is one group of buttons, large enough for a thumb, at the foot of a phone’s screen', async () => {
     await visit(path, phone, async (page) => {
       const names = await sizesOf(page)
       await page.getByRole('radio', { name: names[0] ?? '', exact: true }).check()
@@ -77,11 +72,6 @@ describe.each(switchPages)('%s', (path) => {
           ]),
         ].join('\n'),
       )
-    })
-  })
-
-  test('keeps its buttons large enough for a thumb, at the foot of a phone’s screen', async () => {
-    await visit(path, phone, async (page) => {
       await page.mouse.wheel(0, 1500)
       const bar = await page.locator('.bar').boundingBox()
       expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBeCloseTo(740, 0)

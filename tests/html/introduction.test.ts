@@ -19,6 +19,16 @@ const cases: readonly [what: string, body: Block[], introduction: Block[], instr
   ['nothing', [], [], []],
 ]
 
+test('above the first row there is a place for a notice', () => {
+  const { instructions } = cutIntroduction(
+    '<h2 id="a">A</h2><ol class="rows" role="list"></ol><ol class="rows"></ol>',
+    [],
+  )
+  expect(instructions).toMatch(
+    /^<h2 id="a">A<\/h2><p class="place-notice hint" hidden>[^<]+<\/p><ol class="rows" role="list"><\/ol><ol class="rows"><\/ol>$/,
+  )
+})
+
 test.each(cases)('%s', (_, body, introduction, instructions) => {
   expect(cutIntroduction(htmlOf(...body), body)).toEqual({
     introduction: htmlOf(...introduction),

@@ -1,7 +1,7 @@
 import type { ReaderData } from '../../html/reader-data.ts'
 import type { Memory } from '../memory.ts'
 import { fromOlder, isPlaceOf, type Kept, stepped, steppedBack } from './keep.ts'
-import { addNotice } from './notice.ts'
+import { placeNotice } from './notice.ts'
 import { ownSize } from './own-size.ts'
 import { nothingDone, withDone } from './place.ts'
 import { placeLine } from './place-line.ts'
@@ -26,7 +26,7 @@ export function startPlace(published: ReaderData, memory: Memory): (data: Reader
     },
     undo: () => session !== null && move(steppedBack(session.kept)),
   })
-  const notice = addNotice(({ place }) => session !== null && move(stepped(session.kept, place)))
+  const notice = placeNotice(({ place }) => session !== null && move(stepped(session.kept, place)))
   const startOver = document.querySelector<HTMLElement>('.start-over')
   const current = () => (session === null ? null : currentOf(session))
 

@@ -2,22 +2,21 @@ import type { Older } from './keep.ts'
 
 /** What stands above the first row as long as nothing is ticked. */
 export interface Notice {
-  /** `choose`: a size must be chosen first. An older edition's place may be gone on from. */
+  /** `choose`: a size must be chosen first, as the page says. An older edition's place may be gone on from. */
   readonly show: (what: 'choose' | Older | null) => void
 }
 
-export function addNotice(goOn: (older: Older) => void): Notice {
-  const element = document.createElement('p')
-  element.className = 'place-notice hint'
-  element.hidden = true
+export function placeNotice(goOn: (older: Older) => void): Notice {
+  const words = document.querySelector('.place-notice')?.textContent ?? ''
   return {
     show: (what) => {
       // The rows may have been put into the page anew.
-      document.querySelector('.rows')?.before(element)
+      const element = document.querySelector<HTMLElement>('.place-notice')
+      if (element === null) return
       element.hidden = what === null
-      if (what === null) return
-      if (what === 'choose') element.textContent = 'Choose your size to tick off rows as you go.'
-      else element.replaceChildren(`You have ticked rows of edition ${what.edition}. `, button(what, goOn))
+      if (what === 'choose' && element.textContent !== words) element.textContent = words
+      if (what !== null && what !== 'choose')
+        element.replaceChildren(`You have ticked rows of edition ${what.edition}. `, button(what, goOn))
     },
   }
 }
