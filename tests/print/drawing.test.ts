@@ -4,8 +4,9 @@ import type { Pattern } from '../../src/pattern/pattern.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import { renderPdf } from '../../src/print/index.ts'
 import { studio } from './fixture.ts'
-import type { FoundDocument, FoundText } from './read-pdf.ts'
+import type { FoundDocument } from './read-pdf.ts'
 import { readPdf } from './read-pdf.ts'
+import { offPage, overlapping } from './reading/overlapping.ts'
 import { workedPattern } from './worked.ts'
 
 /** A flat piece with both drawings, in so many sizes. */
@@ -58,17 +59,6 @@ const extremes: readonly (readonly [what: string, pattern: Pattern, drawings: nu
   ['a motif too large for a chart', drafted(1, '## Motif', '::chart', '::schematic', ...rounds(60)), 1],
 ]
 
-/** Words on words: nearly on one line, and beside each other by less than nothing. */
-function overlapping(found: readonly FoundText[]): readonly (readonly [string, string])[] {
-  const words = found.filter(({ text }) => text.trim() !== '')
-  return words.flatMap((first, index) =>
-    words.slice(index + 1).flatMap((second) => {
-      const shared = Math.min(first.x + first.width, second.x + second.width) - Math.max(first.x, second.x)
-      return Math.abs(first.y - second.y) < 4.5 && shared > 1 ? [[first.text, second.text] as const] : []
-    }),
-  )
-}
-
 const drawingsIn = ({ body }: Pattern): readonly BlockOf<'drawing'>[] =>
   body.flatMap((block) => (block.type === 'drawing' ? [block] : []))
 
@@ -86,10 +76,7 @@ describe.each(extremes)('drawings of %s', (_, pattern, count) => {
     const { bytes } = await renderPdf(pattern, { form, paper, fonts: loadFonts(), studio })
     const { pages } = await readPdf(bytes)
     expect(pages.flatMap(({ found }) => overlapping(found))).toEqual([])
-    const off = pages.flatMap(({ found, width, height }) =>
-      found.filter(({ x, y, width: length }) => x < 36 || x + length > width - 36 || y < 18 || y > height - 18),
-    )
-    expect(off).toEqual([])
+    expect(pages.flatMap((page) => offPage(page, 36, 18))).toEqual([])
   })
 })
 
