@@ -21,7 +21,7 @@ const bodyRoom: Room = { width: 1200, height: 920 }
 
 /**
  * The pictures of a pattern as its print-out takes them, by the `src` that the draft gives them: no larger than they are
- * printed, photographs as JPEG, drawings as PNG, whatever kind of file they were. `draft` is the draft's path.
+ * printed, whatever kind of file they were. `draft` is the draft's path.
  */
 export async function printPictures(
   pattern: Pattern,
@@ -49,17 +49,18 @@ function picture(path: string, room: Room): Promise<Uint8Array | null> {
   return before
 }
 
+/** Whatever it was, as the kind of file that is smaller for it: a photograph as JPEG, a plain drawing as PNG. */
 async function fitted(file: Uint8Array, room: Room): Promise<Uint8Array> {
   const image = sharp(file)
   const { format } = await image.metadata()
-  const drawn = format === 'svg' || format === 'png' || format === 'gif'
   const small = image
     .rotate()
     .flatten({ background: '#ffffff' })
     .resize({ ...room, fit: 'inside', withoutEnlargement: format !== 'svg' })
-  return drawn
-    ? small.png({ palette: true, colours: 128, effort: 10, compressionLevel: 9 }).toBuffer()
-    : small.jpeg({ quality: 78, mozjpeg: true }).toBuffer()
+  const jpeg = await small.clone().jpeg({ quality: 80, mozjpeg: true }).toBuffer()
+  if (format === 'jpeg') return jpeg
+  const png = await small.png({ palette: true, colours: 128, effort: 10, compressionLevel: 9 }).toBuffer()
+  return png.length < jpeg.length ? png : jpeg
 }
 
 function picturesIn(blocks: readonly Block[]): readonly string[] {

@@ -20,7 +20,23 @@ export function qrArtwork(address: string, side: number, colour: string): Artwor
   }
 }
 
-function modulesOf(address: string): readonly (readonly boolean[])[] {
+type Modules = readonly (readonly boolean[])[]
+
+const known = new Map<string, Modules>()
+
+/** The print-outs of a pattern all lead to one page. */
+const mostKnown = 32
+
+function modulesOf(address: string): Modules {
+  const before = known.get(address)
+  if (before !== undefined) return before
+  if (known.size >= mostKnown) known.clear()
+  const modules = makeModules(address)
+  known.set(address, modules)
+  return modules
+}
+
+function makeModules(address: string): Modules {
   const code = qrcode(0, 'M')
   code.addData(new TextDecoder('latin1').decode(new TextEncoder().encode(address)), 'Byte')
   code.make()

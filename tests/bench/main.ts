@@ -24,7 +24,7 @@ console.log(
   `  remark's parse and HTML of the file ${rows.remark.toFixed(1)} ms: ratio ${(rows.milliseconds / rows.remark).toFixed(2)}`,
 )
 
-for (const slug of ['slack-tide-cowl', 'sluice-gate-pullover']) {
+for (const slug of ['causeway-cushion', 'slack-tide-cowl', 'sluice-gate-pullover']) {
   const figures = await printFigures(slug)
   console.log(`${slug}: PDF in ${figures.ours.toFixed(0)} ms, Chromium's print ${figures.chromium.toFixed(0)} ms:`)
   console.log(
@@ -32,11 +32,19 @@ for (const slug of ['slack-tide-cowl', 'sluice-gate-pullover']) {
   )
 }
 
+const few = runNode(['tests/bench/editions.ts', String(Math.ceil(count / 10))], project)
+const many = runNode(['tests/bench/editions.ts', String(count)], project)
+const rate = (many.seconds - few.seconds) / (0.9 * count * 6)
+console.log(
+  `All six print-outs of ${count} patterns on all cores: ${describe(many)}, ${(rate * 1000).toFixed(1)} ms for each more;`,
+)
+console.log(`  memory ${(many.megabytes / few.megabytes).toFixed(2)} times that of a tenth of them`)
+
 const drafts = Array.from({ length: count }, (_, index) => generateDraft(index))
 const plain = measured(plainSite(drafts), ['node_modules/astro/bin/astro.mjs', 'build'])
 const whole = measured(patternSite(drafts), ['src/cli/main.ts', 'build'])
 console.log(
-  `${count} patterns, page and two PDFs each: ${describe(whole)}; plain Astro and unified: ${describe(plain)}`,
+  `${count} patterns, page and six PDFs each: ${describe(whole)}; plain Astro and unified: ${describe(plain)}`,
 )
 console.log(
   `  time ${(whole.seconds / plain.seconds).toFixed(2)} times, memory ${(whole.megabytes / plain.megabytes).toFixed(2)} times`,

@@ -1,9 +1,13 @@
 import { readFileSync, statSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { chromium } from 'playwright-core'
+import { printPictures } from '../../plugins/print-pictures.ts'
+import { besideDraft } from '../../plugins/read-beside.ts'
 import { readDraft } from '../../plugins/read-draft.ts'
+import { deflate } from '../../src/print/deflate.ts'
 import { loadFonts } from '../../src/print/fonts.ts'
 import { renderPdf } from '../../src/print/index.ts'
+import { loadSolver } from '../../src/solver/index.ts'
 import { serveFolder } from '../browser/serve.ts'
 
 const project = resolve(import.meta.dirname, '../..')
@@ -24,12 +28,20 @@ export async function printFigures(slug: string): Promise<PrintFigures> {
   return { slug, ours, chromium: theirs.milliseconds, bytes, chromiumBytes: theirs.bytes }
 }
 
+/** As the site's build does it, on one core: pictures are ready, and the file is packed. */
 async function ownPrint(slug: string): Promise<number> {
+  const { pattern, images } = await readDemo(slug)
+  const page = { address: `https://studio.example/patterns/${slug}/`, code: true }
+  const options = { paper: 'a4', studio: { name: 'Studio', address: null }, page, images, deflate } as const
+  return medianOf(() => renderPdf(pattern, { ...options, fonts: loadFonts() }), 15)
+}
+
+async function readDemo(slug: string) {
   const path = join(project, 'content/patterns', slug, 'index.md')
-  const pattern = readDraft(path, slug, readFileSync(path, 'utf8')).outcome.value
+  const solver = await loadSolver()
+  const pattern = readDraft(path, slug, readFileSync(path, 'utf8'), solver, besideDraft(path)).outcome.value
   if (pattern === null) throw new Error(`${path} can't be read`)
-  const print = () => renderPdf(pattern, { paper: 'a4', fonts: loadFonts(), studio: { name: 'Studio', address: null } })
-  return medianOf(print, 15)
+  return { pattern, images: await printPictures(pattern, path, 'usual') }
 }
 
 async function chromiumPrint(slug: string): Promise<{ milliseconds: number; bytes: number }> {
