@@ -5,6 +5,7 @@ import type { FileBeside } from '../grading/index.ts'
 import { type Draft, textAt, walk } from '../pattern/draft.ts'
 import type { Facts } from '../pattern/facts.ts'
 import type { Reach } from '../pattern/grade.ts'
+import type { Pattern } from '../pattern/pattern.ts'
 import type { Worked } from '../pattern/work.ts'
 import { type Anchors, anchorsIn } from './anchors.ts'
 
@@ -27,6 +28,8 @@ export interface Recipe {
   /** What linked counts came to, by their problems. */
   readonly answers: Readonly<Record<string, Answer>>
   readonly anchors: Anchors
+  /** What its readers may change. */
+  readonly adjustables: Pattern['adjustables']
 }
 
 /** What a draft asked for from outside the core as it was worked, and what it got. */
@@ -84,6 +87,7 @@ export function packRecipe({ draft, pattern }: Pick<Worked, 'draft' | 'pattern'>
     beside: Object.fromEntries(asked.beside),
     answers: Object.fromEntries(asked.answers),
     anchors: anchorsIn(pattern),
+    adjustables: pattern.adjustables,
   }
 }
 

@@ -38,7 +38,7 @@ describe('a reader’s length comes to the numbers that the draft comes to with 
         expect(numbersOf(pattern)).toEqual(numbersOf({ ...edited, body: pattern.body, cautions: pattern.cautions }))
         expect(valuesIn(pattern)).toEqual(valuesIn(edited))
       }),
-      { seed: 20_261_125, numRuns: 8 },
+      { seed: 20_261_125, numRuns: 5 },
     )
   })
 })
@@ -71,7 +71,7 @@ describe('a reader’s gauge comes to the numbers that the draft comes to with t
         expect(numbersOf(pattern)).toEqual(numbersOf({ ...edited, body: pattern.body, cautions: pattern.cautions }))
         expect(valuesIn(pattern)).toEqual(valuesIn(edited))
       }),
-      { seed: 20_261_125, numRuns: slug === 'slack-tide-cowl' ? 8 : 3 },
+      { seed: 20_261_125, numRuns: slug === 'slack-tide-cowl' ? 6 : 2 },
     )
   })
 })
@@ -80,6 +80,6 @@ test.each(['slack-tide-cowl', 'mooring-ring-pullover', 'lugsail-bonnet'])(
   '%s comes out of its recipe as it was published, formulas chosen together and tables beside it included',
   (slug) => {
     const published = readDemo(slug, demoText(slug)).outcome.value
-    expect(openDraft(slug, demoText(slug)).published).toEqual(published)
+    expect(openDraft(slug, demoText(slug)).published()).toEqual(published)
   },
 )

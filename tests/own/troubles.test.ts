@@ -72,7 +72,7 @@ test('a weighed sample goes on telling what its own stitches took', () => {
   const text = draft(mat, 'sample: {size: S, used: {main: 40 g}}\n')
   const grams = ({ pattern }: OwnPattern) => pattern.yarn.main?.grams
   const open = openDraft('mat', text)
-  expect(open.published.yarn.main?.grams).toEqual([40, 118])
+  expect(open.published().yarn.main?.grams).toEqual([40, 118])
   // Twice as long takes a little less than twice as much: the foundation is worked once.
   expect(grams(withLength(text, '20 cm'))?.[0]).toBeGreaterThan(70)
   // Finer stitches over the same area: the fabric is taken to weigh the same.

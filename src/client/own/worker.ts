@@ -30,7 +30,9 @@ async function answer(question: Question): Promise<Reply> {
     const recipe = await load(question.recipe)
     const draw = asksForDrawings(recipe) ? (await import('../../pattern/figures.ts')).drawFigure : null
     pattern = openRecipe(recipe, { solver: solve, draw })
-    return { kind: 'open', adjustables: pattern.published.adjustables }
+    // Worked while the reader fills in the form.
+    setTimeout(pattern.published)
+    return { kind: 'open', adjustables: recipe.adjustables }
   }
   if (question.kind === 'pattern') return last === null ? { kind: 'failed' } : { kind: 'pattern', pattern: last }
   if (pattern === null) return { kind: 'failed' }

@@ -66,7 +66,9 @@ function* gaugeFindings(draft: Draft, name: string, hasLines: boolean): Generato
   if (!hasLines) yield diagnose('reader-gauge-lines', at, {})
   const repeats = Object.values(swatch).flatMap((each) => Object.keys(each.repeats ?? {}))
   const claims = Object.entries(finished).flatMap(([label, formula]) => (typeof formula === 'string' ? [] : [label]))
+  const unblocked = Object.values(swatch).some((each) => each.unblocked !== undefined)
   const fixed = [
+    ...(unblocked ? ['The gauge before blocking'] : []),
     ...repeats.map((each) => `The measured repeat “${each}”`),
     ...claims.map((each) => `The claimed measure “${each}”`),
   ]
