@@ -25,9 +25,11 @@ export interface FurnitureWords {
   readonly form: string | null
   /** The address of the pattern's page; null where it is not printed. */
   readonly page: string | null
+  /** The size alone that is printed of several; null where all are. */
+  readonly size: string | null
 }
 
-/** Head: the piece, and the sizes over their columns, or their order where it fits. Foot: title, edition, page, studio. */
+/** Head: the piece, and the sizes over their columns, or their order where it fits, or the one that was chosen. Foot: title, edition, page, studio. */
 export function setFurniture(pattern: Pattern, words: FurnitureWords, composer: Composer, sheet: Sheet): Furniture {
   const { frame, look, parent } = composer
   const width = frame.end - frame.start
@@ -41,7 +43,7 @@ export function setFurniture(pattern: Pattern, words: FurnitureWords, composer: 
   const name = firstFitting(composer, [[words.studio.name, address], [address ?? words.studio.name]], width)
   const left = { tag: parent, x: frame.start, width, leading }
   const right = { ...left, align: 'right' } as const
-  const sizes = headOfSizes(pattern.sizes, composer)
+  const sizes = headOfSizes(words.size ?? (pattern.sizes.length < 2 ? null : sizeOrder(pattern.sizes)), composer)
   return {
     draw: (pen, page, pages, piece) =>
       pen.artifact('Pagination', () => {
@@ -65,11 +67,12 @@ interface SizesHead {
   readonly draw: (pen: Pen, top: number) => void
 }
 
-function headOfSizes(sizes: readonly string[], composer: Composer): SizesHead {
+/** `words` name the sizes where these have no columns; null where there is no need. */
+function headOfSizes(words: string | null, composer: Composer): SizesHead {
   const { frame, look, columns, parent } = composer
   const width = frame.end - frame.start
   if (columns !== null) return headOfColumns(columns, composer)
-  const order = sizes.length < 2 ? null : wholeOrNothing(composer, sizeOrder(sizes), width * 0.7)
+  const order = words === null ? null : wholeOrNothing(composer, words, width * 0.7)
   if (order === null) return { room: width, draw: () => {} }
   const setting = { tag: parent, x: frame.start, width, leading: look.leading.foot, align: 'right' } as const
   return { room: width * 0.28, draw: (pen, top) => drawLine(pen, order, setting, top) }

@@ -70,27 +70,25 @@ export async function renderPdf(whole: Pattern, options: PrintOptions): Promise<
   const sheet = sheets[options.paper]
   const pattern = chosen(whole, choice)
   const { look } = forms[form]
-  const words = editionWords(whole, pattern, form)
+  const size = pattern.sizes.length < whole.sizes.length ? (pattern.sizes[0] ?? null) : null
+  const words = editionWords(form, size, pattern.terms === whole.terms ? null : pattern.terms)
   const document = createDocument(pattern, studio.name, words)
   const composer = createComposer(pattern, options, look, document, sheet)
   const { area } = composer
   const parts = form === 'counts' ? setCountSheet(pattern, composer) : setSheet(pattern, options, composer)
   const pages = paginate(parts, area)
-  const furniture = setFurniture(pattern, { studio, form: words, page: page?.address ?? null }, composer, sheet)
+  const furniture = setFurniture(pattern, { studio, form: words, page: page?.address ?? null, size }, composer, sheet)
   const deflate = options.deflate ?? null
   const pen = new Pen(document, readAloud(pattern.abbreviations), deflate)
   drawPages(pen, sheet, pages, look.margin.top, area, furniture)
   return { bytes: await finishDocument(document, deflate), missing: [...composer.missing] }
 }
 
-/** What tells this print-out from the usual one, `Large print, Adult S, UK terms`; null for that one. */
-function editionWords(whole: Pattern, { sizes: [size], terms, sizes }: Pattern, form: Form): string | null {
-  const words = [
-    forms[form].words,
-    sizes.length < whole.sizes.length && size !== undefined ? size : null,
-    terms === whole.terms ? null : `${terms.toUpperCase()} terms`,
-  ].filter((each) => each !== null)
-  return words.length === 0 ? null : words.join(', ')
+/** What tells a print-out from the usual one, `Large print, Adult S, UK terms`; null for that one. */
+function editionWords(form: Form, size: string | null, terms: Pattern['terms'] | null): string | null {
+  const words = [forms[form].words, size, terms === null ? null : `${terms.toUpperCase()} terms`]
+  const said = words.filter((each) => each !== null)
+  return said.length === 0 ? null : said.join(', ')
 }
 
 /** The overview, then the instructions and room for notes. */

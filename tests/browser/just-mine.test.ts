@@ -72,5 +72,7 @@ test('numbers of the reader’s own are in it, and large letters', async () => {
     expect(name).toBe('slack-tide-cowl-adult-s-us-both-large-print-a4.pdf')
     expect(found.text).toContain('Your own depth: 33 cm (13 in) instead of 26 cm [10¼ in]')
     expect(printedRows(found.pages).map(({ label }) => label)).toContain('Rnds 6–33:')
+    // The size stands at the head of every page but the first.
+    for (const { text } of found.pages.slice(1)) expect(text).toContain('Adult S')
   })
 })
