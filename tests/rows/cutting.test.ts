@@ -26,6 +26,15 @@ describe('what is said beside the steps', () => {
     ])
   })
 
+  it.each([
+    'Ch 1 does not count as a stitch.',
+    'Chain 1 doesn’t count as a stitch throughout.',
+    '- Ch 3 counts as dc.',
+    'Chain 3 is always the first dc.',
+  ])('begins no piece: %s', (note) => {
+    expect(rows(`## Notes\n\n${note}\n\n${ring}`)).toEqual(['–: 0', 'Rnd 1: 6'])
+  })
+
   it.each(['Then sc in each of the 3 sparkly bits.', '3 sc wherever you like.', 'Skip the marked places.'])(
     'is not passed over where it may be one: %s',
     (words) => {

@@ -222,7 +222,12 @@ const cases: readonly Case[] = [
     says: /Row 2/,
     hint: /“shel” may be “shell”/,
   },
-  { code: 'row-unread', text: `${twenty}Row 2: ‹htr in each st›.`, says: /Row 2/, hint: /UK terms.*hdc/ },
+  {
+    code: 'word-of-other-terms',
+    text: `${twenty}Row 2: ‹htr› in each st.`,
+    says: /“htr” is a word of UK terms.* Row 2/,
+    hint: /“hdc”/,
+  },
   {
     code: 'repeat-without-mark',
     text: `${twenty}Row 2: Sc in next st; ‹rep from * across›.`,

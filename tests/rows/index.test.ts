@@ -4,6 +4,7 @@ import * as rows from '../../src/rows/index.ts'
 it('the module opens these functions and no others', () => {
   expect(Object.keys(rows).sort()).toEqual([
     'definesStitches',
+    'dictionaryFor',
     'findRow',
     'indexesOf',
     'lastOf',

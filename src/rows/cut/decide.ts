@@ -5,6 +5,7 @@ import type { Read } from '../row-reading.ts'
 import { isFoundation, isRow } from '../row-reading.ts'
 import type { Step } from '../step.ts'
 import { isRowOfItsOwn } from './chunks.ts'
+import { speaksOfChain } from './foundation.ts'
 import type { Chunk } from './passage-text.ts'
 import { prepare } from './prepare.ts'
 import { readPrepared } from './read-parts.ts'
@@ -32,7 +33,7 @@ export function isLabelledRow(cutter: Cutter, state: SectionState, { prepared, f
 }
 
 export function isUnlabelledRow(cutter: Cutter, state: SectionState, { chunk, prepared }: Found, read: Read): boolean {
-  if (prepared.label !== null) return false
+  if (prepared.label !== null || speaksOfChain(wordsOf(prepared))) return false
   if (isRow(read.content)) return state.rows > 0 || isFoundation(read.content) || goesOnWith(cutter, read)
   if (read.content !== null || state.rows === 0) return false
   // `*Black*`: a line in italics is a heading of the designer's own.

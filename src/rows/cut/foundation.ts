@@ -20,6 +20,15 @@ export function soundsLikeFoundation(words: readonly Word[]): boolean {
   })
 }
 
+const counts = /^(?:counts?|counted|does|do|doesn['’]t|don['’]t|is|isn['’]t|will|always|never)$/
+
+/** `Ch 2 does not count as a stitch.`, `Ch 3 counts as dc throughout.`: said of chains, and none is made. */
+export function speaksOfChain(words: readonly Word[]): boolean {
+  const [first, second, third] = words
+  if (first === undefined || !chain.test(first.text) || second?.kind !== 'number') return false
+  return counts.test(third?.text ?? '')
+}
+
 /** `Work same as back to armholes.`: the rows of another piece, which are not known here. */
 export function soundsLikeOtherPiece(words: readonly Word[]): boolean {
   const [first] = words
