@@ -127,6 +127,21 @@ describe('how it is drawn', () => {
     expect(tapered.spans.map(({ name, side }) => `${name} ${side}`)).toContain('Around the lower edge below')
   })
 
+  it('many increases every few rounds as a slope, as many in one round alone as a step', () => {
+    const grown = (times: number): string =>
+      Array.from(
+        { length: times },
+        (_, index) => `\nRnd ${index * 4 + 4}: Increase 30 evenly around.${even(index * 4 + 5, index * 4 + 7)}`,
+      ).join('')
+    const corners = (text: string): number => {
+      const [outline] = planOf(text).lines({ place: (x, y) => ({ x, y }), length: (length) => length })
+      return outline?.path.split('L').length ?? 0
+    }
+    const tube = ring(60) + even(2, 3)
+    expect(corners(tube + grown(5))).toBe(corners(tube))
+    expect(corners(tube + grown(1))).toBeGreaterThan(corners(tube))
+  })
+
   it('what narrows from stitches of another piece hangs from there, as a sleeve does', () => {
     const yoke = `## Yoke\n${ring(60)}${even(2, 10)}\nFasten off.`
     const sleeve = `## Sleeve\nRnd 1: Join yarn with sl st in any st of Rnd 10 of yoke, ch 1, sc in each st around. (60 sc)${even(2, 10)}\nRnd 11: Decrease 12 evenly around.${even(12, 20)}`

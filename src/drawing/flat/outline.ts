@@ -1,6 +1,6 @@
 import type { Point } from '../path.ts'
 import type { Part } from './parts.ts'
-import { simplified } from './simplified.ts'
+import { simplified, usualTolerance } from './simplified.ts'
 import { stepsAt } from './steps.ts'
 
 type Edge = 'left' | 'right'
@@ -20,7 +20,7 @@ function edgeOf({ rows }: Part, edge: Edge): readonly Point[] {
   const [first, last] = [rows[0], rows.at(-1)]
   if (first !== undefined) stretches[0]?.unshift({ x: first[edge], y: first.bottom })
   if (last !== undefined) stretches.at(-1)?.push({ x: last[edge], y: last.top })
-  return stretches.flatMap(simplified)
+  return stretches.flatMap((points) => simplified(points, usualTolerance))
 }
 
 /** The outline of a piece from its lower left corner, clockwise; across in stitches, up in rows. */

@@ -1,7 +1,7 @@
 import type { Point } from '../path.ts'
 
 /** Increases every few rows make a staircase of whole stitches; closer to a line than this it is that line. */
-const tolerance = 0.8
+export const usualTolerance = 0.8
 
 function distance(point: Point, from: Point, to: Point): number {
   const rise = to.y - from.y
@@ -11,7 +11,7 @@ function distance(point: Point, from: Point, to: Point): number {
 }
 
 /** An edge with as few corners as tell its course, its ends kept (Ramer, 1972; Douglas and Peucker, 1973). */
-export function simplified(points: readonly Point[]): readonly Point[] {
+export function simplified(points: readonly Point[], tolerance: number): readonly Point[] {
   const [first, last] = [points[0], points.at(-1)]
   if (first === undefined || last === undefined || points.length < 3) return points
   let [worst, most] = [0, tolerance]
@@ -20,5 +20,5 @@ export function simplified(points: readonly Point[]): readonly Point[] {
     if (off > most) [worst, most] = [at, off]
   })
   if (worst === 0) return [first, last]
-  return [...simplified(points.slice(0, worst + 1)), ...simplified(points.slice(worst)).slice(1)]
+  return [...simplified(points.slice(0, worst + 1), tolerance), ...simplified(points.slice(worst), tolerance).slice(1)]
 }

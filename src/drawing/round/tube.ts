@@ -1,6 +1,6 @@
 import { orderOf } from '../../rows/past.ts'
 import { lastAlike, turnsOf } from '../flat/course.ts'
-import { simplified } from '../flat/simplified.ts'
+import { simplified, usualTolerance } from '../flat/simplified.ts'
 import type { Point } from '../path.ts'
 import { closed as closedPath, open } from '../path.ts'
 import type { Density, Plan, Span } from '../plan.ts'
@@ -68,6 +68,19 @@ function dome(half: number, rounds: number): readonly Point[] {
   })
 }
 
+/** So many rounds of increases, with plain rounds between them, make a slope; fewer are corners. */
+const fewestJumps = 3
+
+/** An edge with few corners: what grows by many stitches in every so many rounds, as a yoke does, is a slope. */
+function slope(points: readonly Point[]): readonly Point[] {
+  const jumps = points
+    .slice(1)
+    .map(({ x }, at) => x - (points[at]?.x ?? 0))
+    .filter((jump) => Math.abs(jump) > usualTolerance)
+  const even = jumps.length >= fewestJumps && (jumps.every((jump) => jump > 0) || jumps.every((jump) => jump < 0))
+  return simplified(points, even ? 1.05 * Math.max(...jumps.map(Math.abs)) : usualTolerance)
+}
+
 /** The right edge of a tube, from its first round to its last. */
 function edgeOf({ rounds, crown, closed, steps }: Tube): readonly Point[] {
   const half = (at: number): number => (rounds[at]?.around ?? 0) / 4
@@ -91,7 +104,7 @@ function edgeOf({ rounds, crown, closed, steps }: Tube): readonly Point[] {
   else add(half(to), to)
   const head = from === 0 ? [] : dome(half(from - 1), from)
   const foot = crown.last === 0 ? [] : dome(half(to), crown.last).map(({ x, y }) => ({ x, y: count - y }))
-  return [...head, ...stretches.flatMap(simplified), ...foot.toReversed()]
+  return [...head, ...stretches.flatMap(slope), ...foot.toReversed()]
 }
 
 /** How deep the ellipse of an open edge is drawn, as a part of its width. */
