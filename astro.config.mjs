@@ -14,7 +14,12 @@ export default defineConfig({
   // Print-outs are made on the other cores while pages are made on this one.
   build: { inlineStylesheets: 'never', concurrency: 8 },
   // A page has no script of its own text: its security policy forbids it.
-  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es', plugins: () => [withoutNode()] } },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    worker: { format: 'es', plugins: () => [withoutNode()] },
+    // What workers of a page need: met later, they would make the preview load the page anew.
+    optimizeDeps: { include: ['fflate', 'fontkit', 'fraction.js', 'pdfkit', 'qrcode-generator'] },
+  },
   integrations: [sizewright(), webFonts(), offline()],
   devToolbar: { enabled: false },
 })
