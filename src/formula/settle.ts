@@ -16,8 +16,6 @@ export interface Settled {
   readonly values: ReadonlyMap<string, Value>
   /** Names that are defined but have no value; why has been reported. */
   readonly unsound: ReadonlySet<string>
-  /** The names in each name's formula. */
-  readonly uses: ReadonlyMap<string, ReadonlySet<string>>
   /** What each name with a value is calculated from. A linked count counts as its target, rounded. */
   readonly formulas: ReadonlyMap<string, Expression>
 }
@@ -40,8 +38,7 @@ interface Work {
 export function settle(statements: readonly Statement[], environment: Environment): Outcome<Settled> {
   const work = open(statements, environment)
   const formulas = readableFormulas(work)
-  const uses = new Map([...formulas].map(([name, formula]) => [name, namesIn(formula)]))
-  const order = orderOf(uses)
+  const order = orderOf(new Map([...formulas].map(([name, formula]) => [name, namesIn(formula)])))
   for (const circle of order.circles) reportCircle(circle, work)
   const sorted = new Set(order.sorted)
   for (const name of formulas.keys()) if (!sorted.has(name)) work.unsound.add(name)
@@ -49,7 +46,7 @@ export function settle(statements: readonly Statement[], environment: Environmen
   const waiting = settleLinks(order.sorted, formulas, needs, work)
   for (const name of waiting) settleName(name, formulas.get(name), work)
   for (const need of needs) checkNeed(need, work.scope)
-  const settled = { values: inTextOrder(work), unsound: work.unsound, uses, formulas: formulasOf(work) }
+  const settled = { values: inTextOrder(work), unsound: work.unsound, formulas: formulasOf(work) }
   return { value: settled, diagnostics: inOrder(work.scope.findings) }
 }
 

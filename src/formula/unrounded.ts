@@ -20,7 +20,8 @@ export function unroundedIn(expression: Expression, settled: Settled): readonly 
   const visit = (name: string): void => {
     if (seen.has(name) || !isUnrounded(name, settled)) return
     seen.add(name)
-    const deeper = [...(settled.uses.get(name) ?? [])].filter((used) => isUnrounded(used, settled))
+    const formula = settled.formulas.get(name)
+    const deeper = formula === undefined ? [] : [...namesIn(formula)].filter((used) => isUnrounded(used, settled))
     if (deeper.length === 0) found.add(name)
     for (const used of deeper) visit(used)
   }

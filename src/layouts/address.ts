@@ -19,6 +19,11 @@ export function wholeAddress(path: string): string | null {
   return SITE === undefined ? null : new URL(siteAddress(path), SITE).href
 }
 
+/** The whole address where the site's own is known, else the one on this site. */
+export function fullestAddress(path: string): string {
+  return wholeAddress(path) ?? siteAddress(path)
+}
+
 export function patternAddress(slug: string): string {
   return siteAddress(`patterns/${slug}/`)
 }

@@ -1,25 +1,23 @@
-import { getCollection, getEntry } from 'astro:content'
+import { getEntry } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { printPictures } from '../../../../plugins/print-pictures.ts'
+import { patternPaths } from '../../../components/pattern-paths.ts'
 import { offeredPrintOuts, printFile } from '../../../layouts/print-outs.ts'
 import { printWords } from '../../../layouts/print-words.ts'
 import { printInBackground } from '../../../print/pool.ts'
 
 /** Every print-out of every pattern: `/patterns/tide-line/tide-line-a4.pdf`. */
 export const getStaticPaths = (async () => {
-  const entries = await getCollection('patterns')
+  const paths = await patternPaths()
   const studio = await getEntry('studio', 'studio')
-  return entries.flatMap(({ id, data, filePath }) => {
-    const { pattern } = data
-    if (pattern === null) return []
-    const offered = offeredPrintOuts(pattern, studio?.data.print.terms ?? 'own')
-    return offered.flatMap(({ printOuts }) =>
+  return paths.flatMap(({ params: { slug }, props }) =>
+    offeredPrintOuts(props.pattern, studio?.data.print.terms ?? 'own').flatMap(({ printOuts }) =>
       printOuts.map((printOut) => ({
-        params: { slug: id, file: printFile(pattern, printOut) },
-        props: { pattern, printOut, filePath },
+        params: { slug, file: printFile(props.pattern, printOut) },
+        props: { ...props, printOut },
       })),
-    )
-  })
+    ),
+  )
 }) satisfies GetStaticPaths
 
 type Props = InferGetStaticPropsType<typeof getStaticPaths>

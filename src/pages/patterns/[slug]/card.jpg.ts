@@ -1,19 +1,14 @@
-import { getCollection, getEntry } from 'astro:content'
+import { getEntry } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { cardImage } from '../../../announce/card/card.ts'
 import { coverFile } from '../../../components/cover-file.ts'
+import { patternPaths } from '../../../components/pattern-paths.ts'
 import { sizeRange, skillNames } from '../../../finding/names.ts'
 import { wholeAddress } from '../../../layouts/address.ts'
 import type { Pattern } from '../../../pattern/pattern.ts'
 
 /** What is shown of a pattern where its page is shared: `/patterns/tide-line/card.jpg`. */
-export const getStaticPaths = (async () => {
-  if (wholeAddress('') === null) return []
-  const entries = await getCollection('patterns')
-  return entries.flatMap(({ id, data: { pattern }, filePath }) =>
-    pattern === null ? [] : [{ params: { slug: id }, props: { pattern, filePath } }],
-  )
-}) satisfies GetStaticPaths
+export const getStaticPaths = (async () => (wholeAddress('') === null ? [] : patternPaths())) satisfies GetStaticPaths
 
 type Props = InferGetStaticPropsType<typeof getStaticPaths>
 

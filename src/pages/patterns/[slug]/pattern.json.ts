@@ -1,13 +1,8 @@
-import { getCollection } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
+import { patternPaths } from '../../../components/pattern-paths.ts'
 
 /** All that page and print-out are made from, as plain data: `/patterns/tide-line/pattern.json`. */
-export const getStaticPaths = (async () => {
-  const entries = await getCollection('patterns')
-  return entries.flatMap(({ id, data: { pattern } }) =>
-    pattern === null ? [] : [{ params: { slug: id }, props: { pattern } }],
-  )
-}) satisfies GetStaticPaths
+export const getStaticPaths = patternPaths satisfies GetStaticPaths
 
 type Props = InferGetStaticPropsType<typeof getStaticPaths>
 

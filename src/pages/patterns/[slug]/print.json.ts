@@ -1,16 +1,11 @@
-import { getCollection } from 'astro:content'
 import type { APIRoute, GetStaticPaths, InferGetStaticPropsType } from 'astro'
 import { printPictures } from '../../../../plugins/print-pictures.ts'
 import type { PrintParts } from '../../../client/mine/job.ts'
+import { patternPaths } from '../../../components/pattern-paths.ts'
 import { printWords } from '../../../layouts/print-words.ts'
 
 /** What a print-out is made from beside the pattern, for a reader who makes one: `/patterns/tide-line/print.json`. */
-export const getStaticPaths = (async () => {
-  const entries = await getCollection('patterns')
-  return entries.flatMap(({ id, data: { pattern }, filePath }) =>
-    pattern === null ? [] : [{ params: { slug: id }, props: { pattern, filePath } }],
-  )
-}) satisfies GetStaticPaths
+export const getStaticPaths = patternPaths satisfies GetStaticPaths
 
 type Props = InferGetStaticPropsType<typeof getStaticPaths>
 
