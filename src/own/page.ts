@@ -1,5 +1,7 @@
+import { contentsOf } from '../components/sections.ts'
 import {
   bodyHtml,
+  contentsHtml,
   cutIntroduction,
   partHtml,
   partNames,
@@ -25,7 +27,7 @@ export function pageNumbers(pattern: Pattern): PageNumbers {
   const { introduction, instructions } = cutIntroduction(bodyHtml(pattern), pattern.body)
   const beside = partNames.map((name): [string, string] => [name, partHtml(name, pattern)])
   return {
-    parts: { ...Object.fromEntries(beside), introduction, instructions },
+    parts: { ...Object.fromEntries(beside), contents: contentsHtml(contentsOf(pattern)), introduction, instructions },
     data: readerData(pattern),
     spoken: spokenCss(pattern),
     own: pattern.own.map(({ label, own, published }) => ({

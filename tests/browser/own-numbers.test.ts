@@ -72,6 +72,8 @@ describe('a length of a reader’s own', () => {
   test('goes through rows, measures, yarn and place, by keyboard alone, and comes back with the address', async () => {
     await visit(`${cowl}?size=adult-s`, {}, async (page) => {
       const published = await seen(page, '.pattern-text')
+      expect(await page.locator('[data-v], [data-cell]').count()).toBeGreaterThan(20)
+      expect(await page.locator(':is([data-v], [data-cell]):not([data-part] *)').count()).toBe(0)
       await open(page)
       await page.keyboard.press('Tab')
       await page.keyboard.type('33')

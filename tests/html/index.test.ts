@@ -4,6 +4,7 @@ import * as html from '../../src/html/index.ts'
 test('the part offers a short list of names', () => {
   expect(Object.keys(html).sort()).toEqual([
     'bodyHtml',
+    'contentsHtml',
     'cutIntroduction',
     'elementHandlers',
     'isLinkAddress',
