@@ -1,10 +1,5 @@
 #!/usr/bin/env node
-import { build } from './build.ts'
-import { counts } from './counts.ts'
-import { newDraft } from './new.ts'
-import { preview } from './preview.ts'
-import { proof } from './proof.ts'
-import { work } from './work.ts'
+import module from 'node:module'
 
 const usage = `sizewright: one crochet draft, every size, a web page and a PDF
 
@@ -25,23 +20,28 @@ const usage = `sizewright: one crochet draft, every size, a web page and a PDF
 /** 0: no errors; 1: a draft has errors; 2: could not run. */
 type Status = 0 | 1 | 2
 
-const verbs: Readonly<Record<string, (args: readonly string[]) => Status | Promise<Status>>> = {
-  proof,
-  build,
-  preview,
-  new: newDraft,
-  counts,
-  work,
+/** Each with no more than it needs: a proof does not wait for what builds the site. */
+const verbs: Readonly<Record<string, () => Promise<(args: readonly string[]) => Status | Promise<Status>>>> = {
+  proof: async () => (await import('./proof.ts')).proof,
+  build: async () => (await import('./build.ts')).build,
+  preview: async () => (await import('./preview.ts')).preview,
+  new: async () => (await import('./new.ts')).newDraft,
+  counts: async () => (await import('./counts.ts')).counts,
+  work: async () => (await import('./work.ts')).work,
 }
+
+// The program’s own modules are compiled once, not at every start; Node 20 has no such cache.
+module.enableCompileCache?.()
 
 const [verb = '', ...args] = process.argv.slice(2)
 const asked = [verb, ...args].some((word) => word === '--help' || word === '-h') || verb === 'help'
-const run = asked ? undefined : verbs[verb]
-if (run === undefined) {
+const load = asked ? undefined : verbs[verb]
+if (load === undefined) {
   process[asked ? 'stdout' : 'stderr'].write(
     asked || verb === '' ? usage : `There is no command “${verb}”.\n\n${usage}`,
   )
   process.exitCode = asked ? 0 : 2
 } else {
+  const run = await load()
   process.exitCode = await run(args)
 }
