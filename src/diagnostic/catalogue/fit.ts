@@ -1,7 +1,7 @@
 import { entry } from '../entry.ts'
 
 /** What a measure of one size comes to, in words with units. */
-interface OffCase {
+export interface OffCase {
   readonly size: string
   readonly made: string
   readonly target: string
@@ -10,7 +10,7 @@ interface OffCase {
 }
 
 /** A count of one size before and after it is rounded, and the lengths of both. */
-interface RoundedCase {
+export interface RoundedCase {
   readonly size: string
   readonly from: string
   readonly to: string
@@ -22,7 +22,7 @@ const allowed =
   'Where nothing is said, a tenth is allowed, or 1 cm where that is more; `tolerance: 2 cm` or `tolerance: 3 %` at the top of the draft says otherwise.'
 
 /** A closed edge of one size beside the head, in words with units. */
-interface HeadCase {
+export interface HeadCase {
   readonly size: string
   readonly edge: string
   readonly stretched: string

@@ -1,7 +1,7 @@
 import { entry } from '../entry.ts'
 
 /** A published range; null at an end that is open. */
-interface Range {
+export interface Range {
   readonly min: number | null
   readonly max: number | null
 }

@@ -1,7 +1,7 @@
 import { entry, type Severity } from '../entry.ts'
 
 /** `things` are what the piece carries, `buttons and pompoms`; empty where the finding is about the piece itself. */
-interface Carried {
+export interface Carried {
   readonly things: string
 }
 
