@@ -9,7 +9,8 @@ const near = 2
  */
 export function startBarHeight(): void {
   const bar = document.querySelector('.bar')
-  if (bar === null) return
+  // Browsers of before 2023 may not have such sheets; there the guess of the style sheets stands.
+  if (bar === null || !('adoptedStyleSheets' in document)) return
   const sheet = new CSSStyleSheet()
   new ResizeObserver(() => {
     const { height } = bar.getBoundingClientRect()

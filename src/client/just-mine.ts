@@ -15,10 +15,9 @@ export function startJustMine(data: ReaderData): (own: OwnPattern | null) => voi
     if (busy || !answer || !(target instanceof Element) || target.closest('button') === null) return
     busy = true
     answer.textContent = 'One moment …'
-    const done = await import('./mine/index.ts').then(
-      ({ printMine }) => printMine(line, target, data, ownPattern),
-      () => false,
-    )
+    const done = await import('./mine/index.ts')
+      .then(({ printMine }) => printMine(line, target, data, ownPattern))
+      .catch(() => false)
     answer.textContent = done ? 'Done.' : 'This could not be made. Try again when you are connected.'
     busy = false
   })

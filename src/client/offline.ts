@@ -35,8 +35,9 @@ async function keepPage(): Promise<void> {
 }
 
 async function showNewEdition(folder: string): Promise<void> {
-  const { kind } = await ask({ kind: 'show', folder })
-  if (kind === 'kept') location.reload()
+  // Another window may have shown it already, so whatever the answer is.
+  await ask({ kind: 'show', folder })
+  location.reload()
 }
 
 async function ask(request: Request): Promise<Reply> {

@@ -11,19 +11,22 @@ export function startOwnNumbers({ slug }: ReaderData, memory: Memory, renew: Ren
   const body = panel?.querySelector<HTMLElement>('.own-body')
   if (!panel || !body) return
   const kept = `own-numbers:${slug}`
+  const asked = (): boolean => /[?&]my-/.test(location.search) || memory.read(kept) !== null
   let state: 'closed' | 'loading' | 'open' = 'closed'
   const load = async (): Promise<void> => {
     if (state !== 'closed') return
     state = 'loading'
     body.textContent = 'One moment …'
-    const opened = await import('./own/index.ts').then(
-      ({ openOwn }) => openOwn(panel, kept, memory, renew),
-      () => false,
-    )
+    const opened = await import('./own/index.ts')
+      .then(({ openOwn }) => openOwn(panel, kept, memory, renew))
+      .catch(() => false)
     state = opened ? 'open' : 'closed'
-    if (!opened) body.textContent = 'This could not be loaded. Close it and open it again when you are connected.'
+    if (opened) return
+    body.textContent =
+      'This could not be loaded, so the published numbers are shown. Close it and open it again when you are connected.'
+    if (asked()) panel.open = true
   }
   panel.addEventListener('toggle', () => panel.open && void load())
   panel.hidden = false
-  if (/[?&]my-/.test(location.search) || memory.read(kept) !== null) void load()
+  if (asked()) void load()
 }

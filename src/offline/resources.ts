@@ -13,13 +13,14 @@ export function versionIn(html: string): PageVersion | null {
 }
 
 /**
- * What a page needs to be shown: style sheets, scripts, pictures, its icon; and the recipe of its pattern, which has to be of the
- * same edition. Addresses as they are written.
+ * What a page needs to be shown: style sheets, scripts, pictures, its icon; and what a reader's own numbers and print-out are
+ * made from, which has to be of the same edition. Addresses as they are written.
  */
 export function resourcesOfPage(html: string): readonly string[] {
-  const tags = html.match(/<(?:link|script|img|details)\b[^>]*>/g) ?? []
+  const tags = html.match(/<(?:link|script|img|details|li)\b[^>]*>/g) ?? []
   return tags.flatMap((tag) => {
     if (tag.startsWith('<link')) return /rel="(?:stylesheet|icon)"/.test(tag) ? (attribute(tag, 'href') ?? []) : []
+    if (tag.startsWith('<li')) return ['data-pattern', 'data-parts'].flatMap((name) => attribute(tag, name) ?? [])
     return attribute(tag, tag.startsWith('<details') ? 'data-recipe' : 'src') ?? []
   })
 }

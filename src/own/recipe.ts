@@ -122,9 +122,10 @@ function withoutRemarks(draft: Draft, kept: readonly Span[]): string {
       start: (node.position.start.offset ?? 0) + draft.shift,
       end: (node.position.end.offset ?? 0) + draft.shift,
     }
+    // Words in quotation marks stay, whatever is in them; what begins with `#` outside of them is a remark.
     const plain = textAt(draft, at).replace(
-      /^([^"#\n]*)(#.*)$/gm,
-      (_, formula: string, remark: string) => formula + blank(remark),
+      /(["“”„][^"“”„\n]*["“”„]?|['‘’‚][^'‘’‚\n]*['‘’‚]?)|#.*/g,
+      (all, quoted: string | undefined) => quoted ?? blank(all),
     )
     body = body.slice(0, at.start) + plain + body.slice(at.end)
   }

@@ -14,6 +14,9 @@ export interface Trouble {
 /** Findings that are about the draft as a whole, or hold sizes against each other, and say nothing to a reader of one. */
 const idle: ReadonlySet<Diagnostic['code']> = new Set([
   'yarn-falls',
+  'measure-falls',
+  'measure-same',
+  'foundation-falls',
   'measure-off-target',
   'gauge-scatters',
   'row-gauge-missing',

@@ -62,7 +62,7 @@ describe.each([true, false])('with script: %s', (javaScriptEnabled) => {
 
   test('the keyboard comes to the first of each kind in a piece', async () => {
     await visit(named('cowl'), { javaScriptEnabled }, async (page) => {
-      const stops = page.locator('#cowl ~ ol :is(abbr, .explained)[tabindex="0"]:visible')
+      const stops = page.locator('#cowl ~ :is(figure, ol) :is(abbr, .explained)[tabindex="0"]:visible')
       const words = await stops.allInnerTexts()
       expect(words).toEqual([...new Set(words)])
       expect(words).toContain('sc')

@@ -18,6 +18,7 @@ const page = `<html><head>
 <a href="/patterns/mat/mat-a4.pdf" type="application/pdf">A4</a> <a href="/patterns/mat/counts/">Counts</a>
 <a href="/patterns/mat/">Here</a> <a href="/patterns/mat/counts.csv">CSV</a> <a href="/patterns/mats/">Others</a> <a href="#a">a</a>
 <img alt="A" src="/_astro/a.webp" srcset="/_astro/b.webp 360w">
+<ul><li>1</li><li hidden data-pattern="/patterns/mat/pattern.json" data-parts="/patterns/mat/print.json"></li></ul>
 <details><summary>More</summary></details><details data-recipe="/patterns/mat/recipe.json?1"></details></main></html>`
 
 describe('what is read from files that are kept', () => {
@@ -27,6 +28,8 @@ describe('what is read from files that are kept', () => {
       '/_astro/a.css?x=1&y=2',
       '/_astro/a.js',
       '/_astro/a.webp',
+      '/patterns/mat/pattern.json',
+      '/patterns/mat/print.json',
       '/patterns/mat/recipe.json?1',
     ])
   })

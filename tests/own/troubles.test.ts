@@ -99,6 +99,10 @@ test('the recipe leaves out what a designer wrote for themselves', async () => {
   const { recipeFor } = await import('./recipe.ts')
   const text = draft(`# my secret plan\n${mat}`).replace('title: Mat', 'title: Mat # a secret too')
   const recipe = JSON.stringify(recipeFor('mat', text))
+  const quoted = 'more = body("head") # a secret beside “words” with # in them\n'
+  const third = JSON.stringify(recipeFor('mat', draft(`${quoted}${mat}`)))
+  expect(third).toContain('body(\\"head\\")')
+  expect(third).not.toContain('secret')
   expect(text).toContain('secret')
   expect(recipe).not.toContain('secret')
 })

@@ -20,9 +20,12 @@ export async function printMine(
   const paper = pressed.closest('button')?.value === 'letter' ? 'letter' : 'a4'
   const wanted = shown()
   const name = [slug, ...fileWords(sizes), paper].join('-')
+  const own = ownPattern === null ? null : await ownPattern()
+  // The page shows numbers of the reader's own: the published ones would not be what was asked for.
+  if (ownPattern !== null && own === null) return false
   const bytes = await make({
     places: { pattern: place(pattern), parts: place(parts), typefaces: place(typefaces) },
-    own: (await ownPattern?.()) ?? null,
+    own,
     ...wanted,
     paper,
   })

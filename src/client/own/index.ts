@@ -71,7 +71,9 @@ function runOwn(core: Core, panel: HTMLElement, kept: string, memory: Memory, re
   })
   panel.querySelector('.own-body')?.replaceChildren(form.element)
   const asked = givesAny(location.search) ? location.search : (memory.read(kept) ?? '')
-  void take(givenIn(asked, fields), false).then(() => {
+  const first = givenIn(asked, fields)
+  void take(first, false).then(() => {
+    if (given !== first) return
     const refused = refusedIn(asked, fields).map(([field, why]) => refusalWords(field, why, shown().unit))
     if (refused.length === 0) return
     line.refuse(refused)

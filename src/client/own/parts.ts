@@ -12,20 +12,26 @@ export function partsOfPage(): Parts {
     nodes: [...element.childNodes],
   }))
   const spoken = new CSSStyleSheet()
-  const elsewhere = document.adoptedStyleSheets
+  const others = (): CSSStyleSheet[] => document.adoptedStyleSheets.filter((sheet) => sheet !== spoken)
+  let shown: PageNumbers | null = null
   return {
     show: (page) => {
+      // What is there already keeps what was put into it: boxes to tick, the focus.
+      if (page === shown) return
+      shown = page
       for (const { element, nodes } of published) {
         const html = page.parts[element.dataset.part ?? '']
         if (html !== undefined) element.replaceChildren(withPictures(html, nodes))
       }
       // The numbers of readings may have moved: this comes after the pattern's own sheet.
       spoken.replaceSync(page.spoken)
-      document.adoptedStyleSheets = [...elsewhere, spoken]
+      document.adoptedStyleSheets = [...others(), spoken]
     },
     showPublished: () => {
+      if (shown === null) return
+      shown = null
       for (const { element, nodes } of published) element.replaceChildren(...nodes)
-      document.adoptedStyleSheets = elsewhere
+      document.adoptedStyleSheets = others()
     },
   }
 }

@@ -21,5 +21,3 @@ export interface Own {
   readonly changes: Changes
   readonly published: Worked
 }
-
-export const noChanges: Changes = { lengths: {}, gauges: {} }
