@@ -93,6 +93,11 @@ describe('a length of a reader’s own', () => {
       expect(await lastRow(page)).toBe('Rnds 6–33:')
       expect(await seen(page, '.counter')).toContain('1 of 28 done')
 
+      for (const size of ['all', 0, 1]) {
+        await page.locator(`#size-${size}`).check({ force: true })
+        expect(await page.locator('.counter').count()).toBe(1)
+      }
+
       await page.getByRole('button', { name: 'Back to the published numbers' }).first().press('Enter')
       expect(await page.locator('.own-line').isVisible()).toBe(false)
       expect(new URL(page.url()).search).toBe('?size=adult-s')
