@@ -9,6 +9,7 @@ import { meaningFindings } from '../diagnostic/catalogue/formula/meaning.ts'
 import { shapingFindings } from '../diagnostic/catalogue/formula/shaping.ts'
 import { sizesFindings } from '../diagnostic/catalogue/formula/sizes.ts'
 import { writingFindings } from '../diagnostic/catalogue/formula/writing.ts'
+import { materialFindings } from '../diagnostic/catalogue/materials.ts'
 import { pictureFindings } from '../diagnostic/catalogue/pictures.ts'
 import { readerChangeFindings } from '../diagnostic/catalogue/reader-changes.ts'
 import { readerNeedsFindings } from '../diagnostic/catalogue/reader-needs.ts'
@@ -44,6 +45,7 @@ const all: readonly (readonly [title: string, findings: object])[] = [
   ['Films', filmFindings],
   ['Safety', safetyFindings],
   ['Yarn', yarnFindings],
+  ['Hooks and yarn as published', materialFindings],
   ['The file and its facts', draftFindings],
   ['Formulas: how they are written', writingFindings],
   ['Formulas: what goes together', meaningFindings],

@@ -16,13 +16,7 @@ export function setCountSheet(pattern: Pattern, composer: Composer): readonly St
   const wide = { ...composer, frame: { ...composer.frame, text: composer.frame.start } }
   const pieces = countRows(pattern)
   const top = setTop(pattern, pieces, wide)
-  const [first, ...others] = flow(
-    countRows(pattern),
-    pattern.sizes,
-    composer.area - heightOf(top, true),
-    composer.area,
-    wide,
-  )
+  const [first, ...others] = flow(pieces, pattern.sizes, composer.area - heightOf(top, true), composer.area, wide)
   return [[...top, ...(first === undefined ? [] : [first])], ...others.map((strip): Strips => [strip])]
 }
 

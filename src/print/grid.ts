@@ -40,7 +40,7 @@ export function setGrid(wanted: Grid, composer: Composer): Strips {
 }
 
 /** Larger letters want more space between columns. */
-export const spaceScale = ({ look }: Composer): number => look.styles.cell.size / 9.5
+const spaceScale = ({ look }: Composer): number => look.styles.cell.size / 9.5
 
 /** Space between columns that have room enough, in points. */
 export const roomySpace = (composer: Composer): number => columnSpaces.roomy * spaceScale(composer)

@@ -38,7 +38,7 @@ function modulesOf(address: string): Modules {
 
 function makeModules(address: string): Modules {
   const code = qrcode(0, 'M')
-  code.addData(new TextDecoder('latin1').decode(new TextEncoder().encode(address)), 'Byte')
+  code.addData(String.fromCharCode(...new TextEncoder().encode(address)), 'Byte')
   code.make()
   const side = Array.from({ length: code.getModuleCount() }, (_, index) => index)
   return side.map((row) => side.map((column) => code.isDark(row, column)))

@@ -164,7 +164,14 @@ function skip(work: Work, step: StepOf<'skip'>): Stop | null {
   if (beforeTurn && work.cursor === work.end) work.cursor -= 1
   if (skipped > 0) work.lastTarget = where.of === of ? of : spaceOrStitch
   if (skipped === asked || passedByName(work, of)) return null
-  return nowhere(work, of, at) ?? { why: 'too few', at, wanted: `${asked} stitches to skip`, there: skipped }
+  return (
+    nowhere(work, of, at) ?? {
+      why: 'too few',
+      at,
+      wanted: `${asked} ${asked === 1 ? 'stitch' : 'stitches'} to skip`,
+      there: skipped,
+    }
+  )
 }
 
 /** Alternatives between which an author does not change from row to row. */

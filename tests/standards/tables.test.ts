@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { bodyTables } from '../../src/standards/body.ts'
 import type { Inches } from '../../src/standards/body-table.ts'
+import { measuredHeadSource, measuredHeads } from '../../src/standards/head-measured.ts'
 import { hookSource, hooks, steelHooksA, steelHooksB } from '../../src/standards/hooks.ts'
 import { yarnWeightSource, yarnWeights } from '../../src/standards/yarn-weights.ts'
 
@@ -24,6 +25,12 @@ describe('a body table', () => {
       for (const [low = 0, high = 0] of inches.map(ends)) expect(low > 0 && low <= high).toBe(true)
     }
   })
+})
+
+it('measured heads of children grow with their age, and say where they are from', () => {
+  const heads = measuredHeads.flatMap(({ upToMonths, cm }) => (upToMonths === null ? [] : [cm]))
+  expect(heads).toEqual(heads.toSorted((a, b) => a - b))
+  expect(measuredHeadSource.publisher).not.toBe('')
 })
 
 describe('hooks', () => {

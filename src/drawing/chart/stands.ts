@@ -82,7 +82,7 @@ export function gapsOf({ stands, trailing }: Cut): readonly number[] {
 }
 
 /** The shortest way from one place along to another, in a round. */
-export function wayTo(from: number, to: number, period: number | null): number {
+function wayTo(from: number, to: number, period: number | null): number {
   const way = to - from
   return period === null ? way : way - period * Math.round(way / period)
 }
