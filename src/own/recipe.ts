@@ -1,6 +1,6 @@
 import type { Nodes, Root } from 'mdast'
 import { createSource, type Span } from '../diagnostic/index.ts'
-import type { Answer, Program, Solver } from '../formula/index.ts'
+import { type Answer, type Program, type Solver, tokenize } from '../formula/index.ts'
 import type { FileBeside } from '../grading/index.ts'
 import { type Draft, textAt, walk } from '../pattern/draft.ts'
 import type { Facts } from '../pattern/facts.ts'
@@ -122,11 +122,9 @@ function withoutRemarks(draft: Draft, kept: readonly Span[]): string {
       start: (node.position.start.offset ?? 0) + draft.shift,
       end: (node.position.end.offset ?? 0) + draft.shift,
     }
-    // Words in quotation marks stay, whatever is in them; what begins with `#` outside of them is a remark.
-    const plain = textAt(draft, at).replace(
-      /(["“”„][^"“”„\n]*["“”„]?|['‘’‚][^'‘’‚\n]*['‘’‚]?)|#.*/g,
-      (all, quoted: string | undefined) => quoted ?? blank(all),
-    )
+    const plain = tokenize(textAt(draft, at))
+      .map(({ kind, text }) => (kind === 'comment' ? blank(text) : text))
+      .join('')
     body = body.slice(0, at.start) + plain + body.slice(at.end)
   }
   return body

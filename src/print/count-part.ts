@@ -76,6 +76,8 @@ export function countSizes(
   const cells = boxSpace + head
   const room = composer.frame.end - composer.frame.start
   const cell = Math.min(wanted, (room - cells) / sizes.length)
+  // Heights are asked for again and again while columns are filled.
+  const heads = new Map(rows.map((row) => [row, breakLines(composer, [{ text: row.head, style: own.head }], head)]))
   return {
     width: cells + sizes.length * cell,
     cells,
@@ -83,7 +85,7 @@ export function countSizes(
     count,
     leading: size * 1.2,
     names: sizes.map((text) => breakLines(composer, [{ text, style: own.name }], cell - 2)),
-    headOf: (row) => breakLines(composer, [{ text: row.head, style: own.head }], head),
+    headOf: (row) => heads.get(row) ?? [],
     styles: own,
   }
 }

@@ -16,6 +16,7 @@ it('the formula language offers these and no more', () => {
     'roundedIn',
     'roundingsOf',
     'settle',
+    'tokenize',
     'unroundedIn',
     'usesLedger',
     'wholeBySize',

@@ -1,4 +1,5 @@
 import type { ReaderData } from '../../html/reader-data.ts'
+import { askWorker } from '../ask-worker.ts'
 import type { OwnPattern } from '../own/core.ts'
 import type { MineJob, MineReply } from './job.ts'
 import { fileWords, shown } from './shown.ts'
@@ -35,26 +36,13 @@ export async function printMine(
 
 async function make(job: MineJob): Promise<MineReply> {
   worker ??= new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
-  const reply = await ask(worker, job)
+  const reply = await askWorker<MineJob, MineReply>(worker, job, null)
   if (reply === null) {
     // It may be its own program that could not be had.
     worker.terminate()
     worker = null
   }
   return reply
-}
-
-function ask(worker: Worker, job: MineJob): Promise<MineReply> {
-  return new Promise((resolve) => {
-    const once = new AbortController()
-    const end = (reply: MineReply): void => {
-      once.abort()
-      resolve(reply)
-    }
-    worker.addEventListener('message', ({ data }: MessageEvent<MineReply>) => end(data), { signal: once.signal })
-    worker.addEventListener('error', () => end(null), { signal: once.signal })
-    worker.postMessage(job)
-  })
 }
 
 function save(bytes: Uint8Array<ArrayBuffer>, name: string): void {

@@ -1,5 +1,6 @@
 import type { Changes } from '../../pattern/own/changes.ts'
 import type { Adjustable, Pattern } from '../../pattern/pattern.ts'
+import { askWorker } from '../ask-worker.ts'
 import type { Question, Reply } from './messages.ts'
 
 export type Worked = Extract<Reply, { kind: 'worked' }>
@@ -43,14 +44,5 @@ export async function loadCore(recipe: string): Promise<Core | null> {
 }
 
 function ask(worker: Worker, question: Question): Promise<Reply> {
-  return new Promise((resolve) => {
-    const once = new AbortController()
-    const end = (reply: Reply): void => {
-      once.abort()
-      resolve(reply)
-    }
-    worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => end(data), { signal: once.signal })
-    worker.addEventListener('error', () => end({ kind: 'failed' }), { signal: once.signal })
-    worker.postMessage(question)
-  })
+  return askWorker<Question, Reply>(worker, question, { kind: 'failed' })
 }

@@ -12,13 +12,12 @@ function labelParts(label: string | null): { readonly name: string; readonly num
 
 /** `Rows`, `Rnd`, `Round` and no word at all are one; any other name stays, without its plural. */
 function plainName(name: string): string {
-  const bare = name
+  return name
     .toLowerCase()
     .replace(/[.:#]/g, '')
     .trim()
     .replace(/\b(?:rounds?|rnds?|rows?|r)$/, '')
     .trim()
-  return bare
 }
 
 interface Range {
