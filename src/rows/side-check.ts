@@ -9,7 +9,7 @@ import type { Piece } from './piece.ts'
 import { type Entry, firstNumbers } from './plan.ts'
 import type { Reporting } from './report.ts'
 import type { SaidSides, Side } from './sides.ts'
-import { saidSides, sideAfter, sideOf } from './sides.ts'
+import { other, saidSides, sideAfter, sideOf } from './sides.ts'
 
 /** Rows as written since the last one that is marked with a side, and how many of them each size works. */
 export interface CountedRows {
@@ -106,9 +106,12 @@ export function sideFindings(
   const mark = row.label?.side ?? said.faces
   const name = rowName(labelFor(row, firstNumbers(entries)))
   const about = { row: name, at: row.label?.at ?? row.at, working, reporting }
+  const wrong = marked.size > 0 ? marked : faced
+  const cause = causeOf(piece.unmarked, wrong, working)
   return [
-    ...(mark === null ? [] : parityFinding(piece, mark, marked.size > 0 ? marked : faced, about)),
-    ...(mark === null || marked.size === 0 ? [] : markFinding(piece, mark, marked, about)),
+    ...(mark === null || cause === null ? [] : parityFinding(cause, mark, wrong, about)),
+    // What rows before it cause is told of them.
+    ...(mark === null || cause !== null || marked.size === 0 ? [] : [markFinding(mark, marked, about)]),
     ...(said.ends === null || ended.size === 0 ? [] : [endFinding(said.ends, ended, about)]),
   ]
 }
@@ -120,20 +123,14 @@ interface About {
   readonly reporting: Reporting
 }
 
-function other(side: Side): Side {
-  return side === 'RS' ? 'WS' : 'RS'
-}
-
-/** Nothing where no row before parts the sizes so. */
 function parityFinding(
-  piece: Piece,
+  cause: CountedRows,
   said: Side,
   wrong: ReadonlySet<number>,
-  { row, at, working, reporting }: About,
+  { row, at, reporting }: About,
 ): readonly Diagnostic[] {
-  const cause = causeOf(piece.unmarked, wrong, working)
   const [first] = wrong
-  if (cause === null || first === undefined) return []
+  if (first === undefined) return []
   const sizes = inOrder(wrong)
   const details = {
     rows: reporting.words(cause.at).replace(/[\s:.*]+$/, ''),
@@ -148,16 +145,10 @@ function parityFinding(
   return [diagnose('row-parity-differs', cause.at, details, { sizes, related })]
 }
 
-/** A label that says another side than the turns; what rows before it cause is told of them. */
-function markFinding(
-  piece: Piece,
-  said: Side,
-  wrong: ReadonlySet<number>,
-  { row, at, working }: About,
-): readonly Diagnostic[] {
-  if (causeOf(piece.unmarked, wrong, working) !== null) return []
+/** A label that says another side than the turns. */
+function markFinding(said: Side, wrong: ReadonlySet<number>, { row, at, working }: About): Diagnostic {
   const sizes = wrong.size === working.length ? [] : inOrder(wrong)
-  return [diagnose('side-out-of-step', at, { row, said, worked: other(said) }, { sizes })]
+  return diagnose('side-out-of-step', at, { row, said, worked: other(said) }, { sizes })
 }
 
 function endFinding(ends: Side, wrong: ReadonlySet<number>, { at, working, reporting }: About): Diagnostic {

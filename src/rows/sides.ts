@@ -4,7 +4,8 @@ import type { Step } from './step.ts'
 
 export type Side = 'RS' | 'WS'
 
-function other(side: Side): Side {
+/** The side that faces when this one does not. */
+export function other(side: Side): Side {
   return side === 'RS' ? 'WS' : 'RS'
 }
 
